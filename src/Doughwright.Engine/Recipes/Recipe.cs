@@ -1,0 +1,36 @@
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Recipes;
+
+/// <summary>A recipe as its author wrote it: what goes in, what is done, what comes out, and the kitchen it was tested in. Immutable.</summary>
+public sealed record Recipe
+{
+    public required string Title { get; init; }
+
+    /// <summary>How many pieces of what dough mass; null when the text does not say.</summary>
+    public Make? Make { get; init; }
+
+    /// <summary>The kitchen the recipe was tested in. Rehearsed there, the recipe gives what the author measured.</summary>
+    public required Kitchen Home { get; init; }
+
+    public required IReadOnlyList<Component> Components { get; init; }
+
+    public required IReadOnlyList<Step> Steps { get; init; }
+
+    /// <summary>The tools the author lists, as written; null when the text has no tool list.</summary>
+    public IReadOnlyList<string>? Tools { get; init; }
+
+    /// <summary>Prose for the reader, as written.</summary>
+    public string? Words { get; init; }
+
+    public Component? FindComponent(string id) => Components.FirstOrDefault(component => component.Id == id);
+
+    public Step? FindStep(string id) => Steps.FirstOrDefault(step => step.Id == id);
+}
+
+/// <summary>What a recipe makes: "10 rolls of 80 g".</summary>
+/// <param name="Pieces">Number of pieces, at least 1.</param>
+/// <param name="What">What they are called in the plural, as written: "rolls".</param>
+/// <param name="PieceMass">Dough of one piece before baking.</param>
+public sealed record Make(int Pieces, string What, Mass PieceMass);

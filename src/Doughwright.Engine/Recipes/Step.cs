@@ -1,0 +1,137 @@
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Recipes;
+
+/// <summary>What is done in a step. A closed list: docs/json.md.</summary>
+public enum StepKind
+{
+    Prepare,
+    Cook,
+    Scald,
+    Cool,
+    Warm,
+    Mix,
+    Rest,
+    Bulk,
+    Shape,
+    Proof,
+    Glaze,
+    Preheat,
+    Bake,
+    Finish,
+}
+
+/// <summary>One action of the method, as the author wrote it.</summary>
+public sealed record Step
+{
+    public required string Id { get; init; }
+
+    /// <summary>As shown to a person: the id in words, or the name the author gave.</summary>
+    public required string Name { get; init; }
+
+    public required StepKind Kind { get; init; }
+
+    /// <summary>Id of the component that is worked on.</summary>
+    public required string Component { get; init; }
+
+    /// <summary>Minutes a person is busy, at the start of the step. Zero when nobody is needed.</summary>
+    public Duration Hands { get; init; }
+
+    /// <summary>How the step ends; null when only a measured time or the hands say so.</summary>
+    public StepEnd? End { get; init; }
+
+    /// <summary>What a person sees when it is done.</summary>
+    public string? Cue { get; init; }
+
+    /// <summary>What the author measured in the home kitchen.</summary>
+    public Measured? Measured { get; init; }
+
+    /// <summary>Bowl, tray or tin; null when the text does not say.</summary>
+    public Vessel? Vessel { get; init; }
+
+    public Cover Cover { get; init; } = Cover.Open;
+
+    /// <summary>How deep the matter lies, when it is spread out.</summary>
+    public Length? Depth { get; init; }
+
+    /// <summary>Where it happens.</summary>
+    public Where Where { get; init; } = Where.Room;
+
+    /// <summary>Way of mixing; null when the step does not mix.</summary>
+    public MixingWay? Way { get; init; }
+
+    /// <summary>Line ids in the order they are added; empty means as listed.</summary>
+    public IReadOnlyList<string> Order { get; init; } = [];
+
+    public IReadOnlyList<Fold> Folds { get; init; } = [];
+
+    public OvenSetting? Oven { get; init; }
+
+    /// <summary>Trays in use, when the author says so.</summary>
+    public int? Trays { get; init; }
+
+    public IReadOnlyList<string> Tools { get; init; } = [];
+
+    /// <summary>Prose for the reader, as written.</summary>
+    public string? Words { get; init; }
+
+    public required Position Position { get; init; }
+}
+
+/// <summary>How a step ends.</summary>
+public abstract record StepEnd
+{
+    private StepEnd()
+    {
+    }
+
+    /// <summary>After a fixed time.</summary>
+    public sealed record AfterTime(Duration Time) : StepEnd;
+
+    /// <summary>When the middle has reached a temperature, from above or below.</summary>
+    public sealed record AtTemperature(Temperature Temperature) : StepEnd;
+
+    /// <summary>At a multiple of the volume after mixing: 2 is doubled.</summary>
+    public sealed record AtGrowth(double Times) : StepEnd;
+
+    /// <summary>When the core of a bake has reached a temperature.</summary>
+    public sealed record AtCore(Temperature Temperature) : StepEnd;
+
+    /// <summary>When a person sees the cue; the estimate is the author's.</summary>
+    public sealed record ByCue(Duration Estimate) : StepEnd;
+}
+
+/// <summary>What the author really saw. At least one of the two values is set.</summary>
+/// <param name="On">The day, as typed.</param>
+/// <param name="TimesSeen">How often, at least 1.</param>
+public sealed record Measured(Duration? Time, Temperature? Temperature, string? On, int TimesSeen);
+
+/// <summary>A fold during the bulk.</summary>
+/// <param name="After">Time after the start of the bulk at home.</param>
+public sealed record Fold(Duration After, Duration Hands);
+
+public enum Cover
+{
+    Open,
+    Covered,
+    Cloth,
+}
+
+public enum Where
+{
+    Room,
+    Fridge,
+    Hob,
+    Oven,
+    ProofingPlace,
+}
+
+public enum MixingWay
+{
+    ByHand,
+    Machine,
+    FoodProcessor,
+}
+
+/// <summary>The dial of an oven as the author set it.</summary>
+public sealed record OvenSetting(Temperature Dial, Kitchens.OvenMode? Mode);
