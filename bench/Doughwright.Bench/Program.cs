@@ -1,0 +1,30 @@
+using BenchmarkDotNet.Columns;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Diagnosers;
+using BenchmarkDotNet.Exporters;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Loggers;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Perfolizer.Horology;
+
+// In this process and short: nothing is generated, restored or built, so it works without a network and ends within a minute or two.
+var job = Job.Default
+    .WithToolchain(InProcessEmitToolchain.Instance)
+    .WithLaunchCount(1)
+    .WithWarmupCount(5)
+    .WithIterationCount(9)
+    .WithIterationTime(TimeInterval.FromMilliseconds(120));
+
+var config = ManualConfig.CreateEmpty()
+    .AddJob(job)
+    .AddLogger(NullLogger.Instance)
+    .AddColumn(TargetMethodColumn.Method, StatisticColumn.Median, StatisticColumn.StdDev, BaselineRatioColumn.RatioMean)
+    .AddColumnProvider(DefaultColumnProviders.Params, DefaultColumnProviders.Metrics)
+    .AddDiagnoser(new MemoryDiagnoser(new MemoryDiagnoserConfig(displayGenColumns: false)))
+    .WithOptions(ConfigOptions.DisableLogFile);
+
+var summaries = BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args.Length == 0 ? ["--filter", "*"] : args, config).ToArray();
+foreach (var summary in summaries)
+    MarkdownExporter.Console.ExportToLog(summary, ConsoleLogger.Unicode);
+return summaries.Length > 0 && summaries.All(summary => summary.Reports.All(report => report.Success)) ? 0 : 1;
