@@ -5,7 +5,7 @@ namespace Doughwright.Engine.Numerics;
 /// written over it gives the same digits at every width and on every machine: + - * /, square root, minimum, maximum and
 /// compare-and-select.
 /// </summary>
-/// <remarks>No fused multiply-add, no estimates, nothing that looks across the pack: what one lane does must not depend on another.</remarks>
+/// <remarks>No fused multiply-add, no estimates, nothing that looks across the pack: a lane must not depend on another.</remarks>
 internal interface ILane<T> where T : struct, ILane<T>
 {
     static abstract int Width { get; }

@@ -3,8 +3,8 @@ using System.Runtime.CompilerServices;
 namespace Doughwright.Engine.Numerics;
 
 /// <summary>
-/// Solves lower[i] x[i-1] + diagonal[i] x[i] + upper[i] x[i+1] = right[i] for every lane. Without pivoting: the diagonal must outweigh its row, as
-/// it does in implicit conduction.
+/// Solves lower[i] x[i-1] + diagonal[i] x[i] + upper[i] x[i+1] = right[i] for every lane. Without pivoting: the diagonal must outweigh
+/// its row, as it does in implicit conduction.
 /// </summary>
 /// <remarks>
 /// Eliminates from both ends towards the middle. Each step of an elimination waits for the division before it; two that do not wait for

@@ -29,19 +29,32 @@ public class DrawsTests
         }
     }
 
-    /// <summary>No two dimensions go together; a wrong table would make some.</summary>
-    [Fact]
-    public void NoTwoDimensions_AreTheSameDraws()
+    [Theory]
+    [InlineData(32, Draws.Independent, 0.2)]
+    [InlineData(4096, 64, 0.03)]
+    public void NoTwoDimensions_LeanOnEachOtherMoreThanStated(int lanes, int dimensions, double stated)
     {
-        var draws = Enumerable.Range(0, Draws.Dimensions).Select(d => Draws.Normal(d, 4096)).ToArray();
-        for (var i = 0; i < draws.Length; i++)
+        var draws = Enumerable.Range(0, dimensions).Select(d => Draws.Normal(d, lanes)).ToArray();
+        for (var i = 0; i < dimensions; i++)
         {
             for (var j = 0; j < i; j++)
             {
-                var together = draws[i].Zip(draws[j], (x, y) => x * y).Sum() / draws[i].Sum(x => x * x);
-                Assert.InRange(Math.Abs(together), 0, 0.1);
+                var correlation = draws[i].Zip(draws[j], (x, y) => x * y).Sum() / draws[i].Sum(x => x * x);
+                Assert.InRange(Math.Abs(correlation), 0, stated);
             }
         }
+    }
+
+    [Fact]
+    public void EverySobolDimension_IsUsedOnce() =>
+        Assert.Equal(64, Enumerable.Range(0, 64).Select(d => string.Join(' ', Draws.Normal(d, 4096))).Distinct().Count());
+
+    [Fact]
+    public void OutsideTheTable_IsRefused()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => Draws.Normal(64, 32));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Draws.Normal(-1, 32));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Draws.Normal(0, 0));
     }
 
     [Fact]

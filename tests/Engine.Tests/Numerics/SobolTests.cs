@@ -23,7 +23,7 @@ public class SobolTests
     [Fact]
     public void Table_HoldsSixtyFourDimensions() => Assert.Equal(64, Sobol.Dimensions);
 
-    /// <summary>True of every dimension of a Sobol sequence; a direction number without its leading bit makes points fall together.</summary>
+    /// <summary>True of every dimension of a Sobol sequence; a direction number without its leading bit would make points meet.</summary>
     [Theory]
     [InlineData(32)]
     [InlineData(4096)]
