@@ -2,9 +2,10 @@ namespace Doughwright.Engine.Numerics;
 
 /// <summary>
 /// A pack of <see cref="Width"/> doubles worked on at once. Offers only operations that IEEE 754 fixes to the last bit, so that a kernel
-/// written over it gives the same digits at every width and on every machine: + - * /, square root, minimum, maximum and compare-and-select.
+/// written over it gives the same digits at every width and on every machine: + - * /, square root, minimum, maximum and
+/// compare-and-select.
 /// </summary>
-/// <remarks>No fused multiply-add, no estimates, and no operation that looks across the pack: what one lane does must not depend on another.</remarks>
+/// <remarks>No fused multiply-add, no estimates, nothing that looks across the pack: what one lane does must not depend on another.</remarks>
 internal interface ILane<T> where T : struct, ILane<T>
 {
     static abstract int Width { get; }

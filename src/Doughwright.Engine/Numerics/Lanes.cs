@@ -2,10 +2,10 @@ using System.Runtime.Intrinsics;
 
 namespace Doughwright.Engine.Numerics;
 
-/// <summary>Work over lanes, written once for every width. One call does the whole job, so that the width is chosen outside its loops.</summary>
+/// <summary>Work over lanes, written once for every width. One call does the whole job: the width is chosen outside its loops.</summary>
 internal interface ILaneKernel
 {
-    /// <summary>Mark implementations NoInlining: inlined into the caller that chooses the width, a hot loop is compiled less well.</summary>
+    /// <summary>Mark implementations NoInlining: inlined where the width is chosen, a hot loop is compiled less well.</summary>
     void Run<T>() where T : struct, ILane<T>;
 }
 

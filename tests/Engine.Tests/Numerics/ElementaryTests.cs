@@ -32,7 +32,8 @@ public class ElementaryTests
     [InlineData(5.2559)]
     [InlineData(-0.38)]
     public void Pow_OfModerateValues_IsWithinAFewUnits(double power) =>
-        Assert.InRange(WorstUlps(0.05, 20, x => Elementary.Pow(x, power), x => Math.Pow(x, power)), 0, 1 + 2.5 * Math.Abs(power * Math.Log(20)));
+        Assert.InRange(
+            WorstUlps(0.05, 20, x => Elementary.Pow(x, power), x => Math.Pow(x, power)), 0, 1 + 2.5 * Math.Abs(power * Math.Log(20)));
 
     [Fact]
     public void Pow_OverTheWholeRange_ErrsByNoMoreThanItsStatedUnits()

@@ -1,0 +1,33 @@
+namespace Doughwright.Engine.Numerics;
+
+internal static class Percentile
+{
+    /// <summary>
+    /// Linear between order statistics: the smallest of n values is the 0th, the largest the 1st (100th percentile), and the one of rank r
+    /// from 0 stands at r / (n - 1). +infinity is a value like any other; between a finite value and it lies +infinity.
+    /// </summary>
+    /// <param name="fraction">0 to 1.</param>
+    public static double Of(ReadOnlySpan<double> values, double fraction)
+    {
+        if (values.IsEmpty)
+            throw new ArgumentOutOfRangeException(nameof(values), "Must hold at least one value.");
+        if (!(fraction >= 0 && fraction <= 1))
+            throw new ArgumentOutOfRangeException(nameof(fraction), fraction, "Must be from 0 to 1.");
+        foreach (var value in values)
+        {
+            if (!(value > double.NegativeInfinity))
+                throw new ArgumentOutOfRangeException(nameof(values), value, "Must hold numbers above -infinity only.");
+        }
+
+        var sorted = values.ToArray();
+        Array.Sort(sorted);
+        var rank = fraction * (sorted.Length - 1);
+        // 0.1 and 0.9 are not exact doubles: a rank that should be whole is taken as whole, or an infinite neighbour would leak in.
+        if (Math.Abs(rank - Math.Round(rank)) < 1e-9)
+            return sorted[(int)Math.Round(rank)];
+        var below = (int)rank;
+        var part = rank - below;
+        var (lower, upper) = (sorted[below], sorted[below + 1]);
+        return double.IsPositiveInfinity(upper) ? upper : lower + part * (upper - lower);
+    }
+}

@@ -1,0 +1,25 @@
+namespace Doughwright.Engine.Numerics;
+
+/// <summary>The central answer and how far it may be off. An infinite <paramref name="High"/> says the range is open upwards.</summary>
+internal readonly record struct Spread(double Central, double Low, double High)
+{
+    public bool IsOpenHigh => double.IsPositiveInfinity(High);
+
+    /// <summary>
+    /// From lanes: lane 0 is central, the others are draws. Low and high are the 10th and 90th percentile of the draws, widened to contain
+    /// lane 0. A lane that never ends holds +infinity; when more than a tenth of all lanes do, the range is open.
+    /// </summary>
+    public static Spread OfLanes(ReadOnlySpan<double> lanes)
+    {
+        var central = lanes[0];
+        if (double.IsNaN(central))
+            throw new ArgumentOutOfRangeException(nameof(lanes), "Lane 0 must be a number.");
+        if (lanes.Length == 1)
+            return new(central, central, central);
+
+        var endless = lanes.Count(double.PositiveInfinity);
+        var low = Percentile.Of(lanes[1..], 0.1);
+        var high = endless * 10 > lanes.Length ? double.PositiveInfinity : Percentile.Of(lanes[1..], 0.9);
+        return new(central, Math.Min(low, central), Math.Max(high, central));
+    }
+}
