@@ -1,0 +1,83 @@
+using Doughwright.Engine.Numerics;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Heat;
+
+/// <summary>
+/// Heat conduction in one body for many lanes at once, advanced step by step. The arrays are allocated when it starts and never after.
+/// </summary>
+/// <remarks>
+/// ρ c ∂E/∂t = ∇·(k ∇T), with E the enthalpy over the heat capacity and T(E) piecewise linear, so that its inverse is exact. Surface:
+/// h (T_air - T_s), through the wall where there is one. In time BDF2, (3 E - 4 E' + E'')/(2 Δt), begun with one backward Euler step; one
+/// linearised tridiagonal solve gives the fluxes, and the enthalpies follow from the fluxes, so that no heat is lost or made. Second order in
+/// space and time. Sources: finite-volumes, bdf2. A state far above the melting range must not be crossed in fewer than about ten steps.
+/// </remarks>
+internal abstract class ConductionRun
+{
+    protected ConductionRun(ConductionGrid grid, int lanes)
+    {
+        Grid = grid;
+        LaneCount = lanes;
+    }
+
+    public ConductionGrid Grid { get; }
+
+    public int LaneCount { get; }
+
+    /// <summary>Steps taken so far.</summary>
+    public int Steps { get; protected set; }
+
+    /// <summary>Starts a run at the machine's widest lanes; the digits do not depend on the width.</summary>
+    public static ConductionRun Start(ConductionGrid grid, ConductionLanes lanes, Duration step) => Start(grid, lanes, step, Lanes.Widest);
+
+    /// <exception cref="ArgumentException">The lanes are at fault.</exception>
+    public static ConductionRun Start(ConductionGrid grid, ConductionLanes lanes, Duration step, int width)
+    {
+        if (lanes.Fault() is { } fault)
+        {
+            throw new ArgumentException(fault, nameof(lanes));
+        }
+
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(step.Minutes, nameof(step));
+        var starter = new Starter(grid, lanes, step.Seconds);
+        Lanes.Run(ref starter, width);
+        return starter.Started!;
+    }
+
+    /// <summary>
+    /// Advances by one step per air temperature and records each step's volume mean, middle and surface, in °C, at [step × lanes + lane].
+    /// An empty span leaves that record out.
+    /// </summary>
+    /// <param name="airCelsius">Air in each step, shared by all lanes.</param>
+    public void Advance(ReadOnlySpan<double> airCelsius, Span<double> mean, Span<double> centre = default, Span<double> surface = default)
+    {
+        CheckRoom(mean, airCelsius.Length, nameof(mean));
+        CheckRoom(centre, airCelsius.Length, nameof(centre));
+        CheckRoom(surface, airCelsius.Length, nameof(surface));
+        AdvanceAll(airCelsius, mean, centre, surface);
+        Steps += airCelsius.Length;
+    }
+
+    /// <summary>Heat in body and wall over the body's volume, in J/m³, counted from 0 °C with all fat solid.</summary>
+    public abstract double HeatContent(int lane);
+
+    /// <summary>Heat that came in from the air since the start over the body's volume, in J/m³.</summary>
+    public abstract double HeatReceived(int lane);
+
+    protected abstract void AdvanceAll(ReadOnlySpan<double> airCelsius, Span<double> mean, Span<double> centre, Span<double> surface);
+
+    private void CheckRoom(Span<double> record, int steps, string name)
+    {
+        if (!record.IsEmpty && record.Length < steps * LaneCount)
+        {
+            throw new ArgumentException("A record needs room for every step and lane.", name);
+        }
+    }
+
+    private struct Starter(ConductionGrid grid, ConductionLanes lanes, double stepSeconds) : ILaneKernel
+    {
+        public ConductionRun? Started { get; private set; }
+
+        public void Run<T>() where T : struct, ILane<T> => Started = new ConductionRun<T>(grid, lanes, stepSeconds);
+    }
+}
