@@ -1,0 +1,86 @@
+using Doughwright.Engine.Numerics;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Heat;
+
+/// <summary>Matter that cools or warms in a vessel, reduced to a shape in which heat flows one way.</summary>
+/// <param name="Size">Half-thickness, or radius.</param>
+/// <param name="OuterSquareMetres">What the air, the cloth or the water touches, vessel walls included.</param>
+/// <param name="WallJoulesPerKelvin">Heat capacity of the vessel, which sits on the outer area.</param>
+internal sealed record Body(
+    BodyShape Shape,
+    Length Size,
+    double OuterSquareMetres,
+    double CubicMetres,
+    double WallJoulesPerKelvin,
+    ThermalProperties Properties)
+{
+    /// <summary>Melting of the fat in it; null when none melts.</summary>
+    public FatMelting? Melting { get; init; }
+
+    /// <summary>Share of its mass that is fat of that kind.</summary>
+    public double MeltingFatShare { get; init; }
+
+    /// <summary>Volume over outer area, in m.</summary>
+    public double VolumePerArea => CubicMetres / OuterSquareMetres;
+
+    public double MeltingJoulesPerCubicMetre =>
+        Melting is null ? 0 : Melting.JoulesPerGram * MeltingFatShare * 1000 * Properties.Density.KilogramsPerCubicMetre;
+
+    public double WallJoulesPerSquareMetreKelvin => WallJoulesPerKelvin / OuterSquareMetres;
+
+    /// <summary>
+    /// Contents of a bowl: a half ball, r = (3V/2π)^(1/3), with the outer area 3πr² of dome and lid, conducting as the ball with the same
+    /// volume over area, R = 3V/A. Source: body-shapes.
+    /// </summary>
+    public static Body InBowl(Mass mass, ThermalProperties properties, double bowlJoulesPerKelvin)
+    {
+        var volume = VolumeOf(mass, properties);
+        var radius = CubeRoot(3 * volume / (2 * Math.PI));
+        var area = 3 * Math.PI * radius * radius;
+        return new(BodyShape.Sphere, Length.FromMetres(3 * volume / area), area, volume, bowlJoulesPerKelvin, properties);
+    }
+
+    /// <summary>A shaped piece standing free: a ball. What it stands on is not counted. Source: body-shapes.</summary>
+    public static Body Piece(Mass mass, ThermalProperties properties)
+    {
+        var volume = VolumeOf(mass, properties);
+        var radius = CubeRoot(3 * volume / (4 * Math.PI));
+        return new(BodyShape.Sphere, Length.FromMetres(radius), 4 * Math.PI * radius * radius, volume, 0, properties);
+    }
+
+    /// <summary>Spread out on a tray: a slab cooled from both faces, the edges neglected, half of the tray on each. Source: body-shapes.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The depth is not above nought.</exception>
+    public static Body Spread(Mass mass, ThermalProperties properties, Length depth, double trayJoulesPerKelvin)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(depth.Metres, nameof(depth));
+        var volume = VolumeOf(mass, properties);
+        return new(BodyShape.Slab, depth / 2, 2 * volume / depth.Metres, volume, trayJoulesPerKelvin, properties);
+    }
+
+    /// <summary>
+    /// Bi = h (V/A)/k: below 0.1 the inside is as warm as the surface within a few per cent, and one temperature is enough.
+    /// Source: biot-rule.
+    /// </summary>
+    public double Biot(double wattsPerSquareMetreKelvin) =>
+        wattsPerSquareMetreKelvin * VolumePerArea / Properties.Conductivity.WattsPerMetreKelvin;
+
+    /// <summary>
+    /// The time in which a body comes about two thirds nearer to the air, in s: τ = (ρ c V + C_wall)/(h A) + R²/(n α), with n = 3, 8, 15 for
+    /// slab, cylinder, sphere: the surface's and the inside's share in series. Good to about 5 %. Source: time-constant.
+    /// </summary>
+    public double TimeConstantSeconds(double wattsPerSquareMetreKelvin)
+    {
+        var outside = ((Properties.JoulesPerCubicMetreKelvin * CubicMetres) + WallJoulesPerKelvin) / (wattsPerSquareMetreKelvin * OuterSquareMetres);
+        var inside = Size.Metres * Size.Metres / Properties.DiffusivitySquareMetresPerSecond;
+        return outside + (inside / (Shape switch { BodyShape.Slab => 3, BodyShape.Cylinder => 8, _ => 15 }));
+    }
+
+    private static double VolumeOf(Mass mass, ThermalProperties properties)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(mass.Grams, nameof(mass));
+        return mass.Kilograms / properties.Density.KilogramsPerCubicMetre;
+    }
+
+    private static double CubeRoot(double value) => Elementary.Pow(value, 1.0 / 3.0);
+}
