@@ -1,3 +1,4 @@
+using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Heat;
@@ -15,6 +16,12 @@ internal sealed record ExchangeCoefficient(double WattsPerSquareMetreKelvin, dou
 
     /// <summary>A covered bowl, over its whole outer area. Source: exchange-defaults.</summary>
     public static ExchangeCoefficient Covered { get; } = new(8, 0.25);
+
+    /// <summary>
+    /// A covered bowl of something hot, from about 50 °C at the start: at a mean surface of 45 to 60 °C radiation (6) and natural convection (5)
+    /// alone make about 11. Source: hot-surfaces.
+    /// </summary>
+    public static ExchangeCoefficient CoveredHot { get; } = new(11, 0.3);
 
     /// <summary>Pieces under a cloth. Source: exchange-defaults.</summary>
     public static ExchangeCoefficient Cloth { get; } = new(8, 0.25);
@@ -42,4 +49,8 @@ internal sealed record ExchangeCoefficient(double WattsPerSquareMetreKelvin, dou
             : wetShare * Evaporation.ExtraCoefficient(StillAirConvection, middle, air, RoomHumidity, waterActivity: 1);
         return new(Covered.WattsPerSquareMetreKelvin + extra, 0.4);
     }
+
+    /// <summary>How many standard deviations of ln h a coefficient lies from this expectation, with its sign.</summary>
+    public double StandardDeviationsOff(double wattsPerSquareMetreKelvin) =>
+        Elementary.Log(wattsPerSquareMetreKelvin / WattsPerSquareMetreKelvin) / SdLn;
 }
