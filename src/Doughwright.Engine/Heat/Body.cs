@@ -24,6 +24,9 @@ internal sealed record Body(
     /// <summary>Volume over outer area, in m.</summary>
     public double VolumePerArea => CubicMetres / OuterSquareMetres;
 
+    /// <summary>Heat capacity of the matter without its vessel and without melting, in J/K.</summary>
+    public double JoulesPerKelvin => Properties.JoulesPerCubicMetreKelvin * CubicMetres;
+
     public double MeltingJoulesPerCubicMetre =>
         Melting is null ? 0 : Melting.JoulesPerGram * MeltingFatShare * 1000 * Properties.Density.KilogramsPerCubicMetre;
 
@@ -49,7 +52,9 @@ internal sealed record Body(
         return new(BodyShape.Sphere, Length.FromMetres(radius), 4 * Math.PI * radius * radius, volume, 0, properties);
     }
 
-    /// <summary>Spread out on a tray: a slab cooled from both faces, the edges neglected, half of the tray on each. Source: body-shapes.</summary>
+    /// <summary>
+    /// Spread out on a tray: a slab cooled from both faces, the edges neglected, half of the tray on each. Source: body-shapes.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The depth is not above nought.</exception>
     public static Body Spread(Mass mass, ThermalProperties properties, Length depth, double trayJoulesPerKelvin)
     {
@@ -66,12 +71,12 @@ internal sealed record Body(
         wattsPerSquareMetreKelvin * VolumePerArea / Properties.Conductivity.WattsPerMetreKelvin;
 
     /// <summary>
-    /// The time in which a body comes about two thirds nearer to the air, in s: τ = (ρ c V + C_wall)/(h A) + R²/(n α), with n = 3, 8, 15 for
-    /// slab, cylinder, sphere: the surface's and the inside's share in series. Good to about 5 %. Source: time-constant.
+    /// The time in which a body comes about two thirds nearer to the air, in s: τ = (ρ c V + C_wall)/(h A) + R²/(n α), with n = 3, 8, 15
+    /// for slab, cylinder, sphere: the surface's and the inside's share in series. Good to about 5 %. Source: time-constant.
     /// </summary>
     public double TimeConstantSeconds(double wattsPerSquareMetreKelvin)
     {
-        var outside = ((Properties.JoulesPerCubicMetreKelvin * CubicMetres) + WallJoulesPerKelvin) / (wattsPerSquareMetreKelvin * OuterSquareMetres);
+        var outside = (JoulesPerKelvin + WallJoulesPerKelvin) / (wattsPerSquareMetreKelvin * OuterSquareMetres);
         var inside = Size.Metres * Size.Metres / Properties.DiffusivitySquareMetresPerSecond;
         return outside + (inside / (Shape switch { BodyShape.Slab => 3, BodyShape.Cylinder => 8, _ => 15 }));
     }

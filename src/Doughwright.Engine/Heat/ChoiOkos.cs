@@ -4,10 +4,10 @@ namespace Doughwright.Engine.Heat;
 
 /// <summary>Specific heat, conductivity and density of the constituents of food as functions of temperature.</summary>
 /// <remarks>
-/// P(t) = A + B t + C t², with t in °C and P in kJ/(kg K), W/(m K) or kg/m³. Valid -40 to 150 °C; stated error of the specific heats about 5 %.
-/// Reprints of the table carry misprints. Held here: fat conductivity B = -2.7604e-4 (with e-3 it would fall to nought at 65 °C), fat
-/// specific heat B = 1.4733e-3, fibre specific heat C = -4.6509e-6, water specific heat A = 4.1762 (4.1289 is 1.3 % low at 20 °C).
-/// Fat takes no melting heat in this table: <see cref="FatMelting"/> adds it. Source: choi-okos-1986.
+/// P(t) = A + B t + C t², with t in °C and P in kJ/(kg K), W/(m K) or kg/m³. Valid -40 to 150 °C; stated error of the specific heats
+/// about 5 %. Reprints of the table carry misprints. Held here: fat conductivity B = -2.7604e-4 (with e-3 it would fall to nought at 65
+/// °C), fat specific heat B = 1.4733e-3, fibre specific heat C = -4.6509e-6, water specific heat A = 4.1762 (4.1289 is 1.3 % low at 20
+/// °C). Fat takes no melting heat in this table: <see cref="FatMelting"/> adds it. Source: choi-okos-1986.
 /// </remarks>
 internal static class ChoiOkos
 {

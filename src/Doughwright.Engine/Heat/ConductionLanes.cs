@@ -15,7 +15,9 @@ internal sealed record ConductionLanes
     /// <summary>Start of the whole body, in °C.</summary>
     public required double[] StartCelsius { get; init; }
 
-    /// <summary>Heat taken up between <see cref="MeltsFromCelsius"/> and <see cref="MeltsToCelsius"/>, in J/m³; null when nothing melts.</summary>
+    /// <summary>
+    /// Heat taken up between <see cref="MeltsFromCelsius"/> and <see cref="MeltsToCelsius"/>, in J/m³; null when nothing melts.
+    /// </summary>
     public double[]? MeltingHeat { get; init; }
 
     public double MeltsFromCelsius { get; init; } = FatMelting.Butter.From.Celsius;

@@ -9,8 +9,9 @@ namespace Doughwright.Engine.Heat;
 /// <remarks>
 /// ρ c ∂E/∂t = ∇·(k ∇T), with E the enthalpy over the heat capacity and T(E) piecewise linear, so that its inverse is exact. Surface:
 /// h (T_air - T_s), through the wall where there is one. In time BDF2, (3 E - 4 E' + E'')/(2 Δt), begun with one backward Euler step; one
-/// linearised tridiagonal solve gives the fluxes, and the enthalpies follow from the fluxes, so that no heat is lost or made. Second order in
-/// space and time. Source: finite-volumes. Source: bdf2. A state far above the melting range must not be crossed in fewer than about ten steps.
+/// linearised tridiagonal solve gives the fluxes, and the enthalpies follow from the fluxes, so that no heat is lost or made. Second
+/// order in space and time. Source: finite-volumes. Source: bdf2. A state far above the melting range must not be crossed in fewer than
+/// about ten steps.
 /// </remarks>
 internal abstract class ConductionRun
 {

@@ -3,7 +3,9 @@ using Doughwright.Engine.Numerics;
 
 namespace Doughwright.Engine.Heat;
 
-/// <summary>The run itself, at one lane width. Rows of a pack: its cells from the middle outwards, then the surface with its wall.</summary>
+/// <summary>
+/// The run itself, at one lane width. Rows of a pack: its cells from the middle outwards, then the surface with its wall.
+/// </summary>
 internal sealed class ConductionRun<T> : ConductionRun where T : struct, ILane<T>
 {
     private readonly ConductionPack<T>[] packs;
@@ -107,7 +109,9 @@ internal sealed class ConductionRun<T> : ConductionRun where T : struct, ILane<T
         }
     }
 
-    /// <summary>Eliminates from the middle outwards: everything that does not depend on the state behind. Once, when nothing melts.</summary>
+    /// <summary>
+    /// Eliminates from the middle outwards: everything that does not depend on the state behind. Once, when nothing melts.
+    /// </summary>
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     private void Eliminate(int index, T implicitShare, bool first)
     {

@@ -5,9 +5,9 @@ using Doughwright.Engine.Quantities;
 namespace Doughwright.Engine.Heat;
 
 /// <summary>
-/// A body that cools or warms toward the air until its volume mean reaches a target. Everything that the lanes share is fixed here on central
-/// values before any lane runs: whether one temperature is enough, and the length of a step. So a coefficient solved from measured minutes
-/// gives exactly these minutes again.
+/// A body that cools or warms toward the air until its volume mean reaches a target. Everything that the lanes share is fixed here on
+/// central values before any lane runs: whether one temperature is enough, and the length of a step. So a coefficient solved from
+/// measured minutes gives exactly these minutes again.
 /// </summary>
 internal sealed class Cooling
 {
@@ -56,7 +56,9 @@ internal sealed class Cooling
     /// <summary>Volume means after a time, in °C.</summary>
     public double[] MeanAfter(CoolingLanes lanes, Duration time) => march.MeanAfter(lanes, time);
 
-    /// <summary>The coefficient of each lane with which it reaches the target after the measured minutes. That of the lanes is not read.</summary>
+    /// <summary>
+    /// The coefficient of each lane with which it reaches the target after the measured minutes. That of the lanes is not read.
+    /// </summary>
     public CoefficientFit SolveCoefficient(CoolingLanes lanes, double[] measuredMinutes)
     {
         if (measuredMinutes.Length != lanes.Count || !measuredMinutes.All(minutes => minutes > 0 && double.IsFinite(minutes)))

@@ -5,8 +5,8 @@ namespace Doughwright.Engine.Heat;
 /// <summary>Heat that an uncovered wet surface loses by evaporation.</summary>
 /// <remarks>
 /// Flux g = h_c/(ρ c_p Le^(2/3)) (a_w ρ_v(T_s) - φ ρ_v(T_a)) in kg/(m² s), heat g L with L = 2,501 - 2.361 t kJ/kg; ρ_v is the density of
-/// saturated vapour as an ideal gas. ρ c_p Le^(2/3) = 1,070 J/(m³ K), air near 22 °C. Valid for still air and surfaces of 0 to 95 °C; a skin or
-/// a crust lowers it much, so it is rough: a factor of two either way. Source: lewis-evaporation.
+/// saturated vapour as an ideal gas. ρ c_p Le^(2/3) = 1,070 J/(m³ K), air near 22 °C. Valid for still air and surfaces of 0 to 95 °C; a
+/// skin or a crust lowers it much, so it is rough: a factor of two either way. Source: lewis-evaporation.
 /// </remarks>
 internal static class Evaporation
 {
@@ -27,8 +27,8 @@ internal static class Evaporation
         Flux(convective, surface, air, humidity, waterActivity) * 1000 * (2501 - (2.361 * surface.Celsius));
 
     /// <summary>
-    /// Evaporation written as an extra exchange coefficient, in W/(m² K): the heat flux at one surface temperature over its distance from the
-    /// air. Exact at that temperature only; nearer the air the surface in truth tends to the wet bulb, below the air.
+    /// Evaporation written as an extra exchange coefficient, in W/(m² K): the heat flux at one surface temperature over its distance from
+    /// the air. Exact at that temperature only; nearer the air the surface in truth tends to the wet bulb, below the air.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The surface is not at least 1 K warmer than the air.</exception>
     public static double ExtraCoefficient(double convective, Temperature surface, Temperature air, double humidity, double waterActivity)

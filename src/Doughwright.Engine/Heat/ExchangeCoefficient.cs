@@ -18,8 +18,8 @@ internal sealed record ExchangeCoefficient(double WattsPerSquareMetreKelvin, dou
     public static ExchangeCoefficient Covered { get; } = new(8, 0.25);
 
     /// <summary>
-    /// A covered bowl of something hot, from about 50 °C at the start: at a mean surface of 45 to 60 °C radiation (6) and natural convection (5)
-    /// alone make about 11. Source: hot-surfaces.
+    /// A covered bowl of something hot, from about 50 °C at the start: at a mean surface of 45 to 60 °C radiation (6) and natural
+    /// convection (5) alone make about 11. Source: hot-surfaces.
     /// </summary>
     public static ExchangeCoefficient CoveredHot { get; } = new(11, 0.3);
 
@@ -36,9 +36,9 @@ internal sealed record ExchangeCoefficient(double WattsPerSquareMetreKelvin, dou
     public static ExchangeCoefficient WaterBath { get; } = new(200, 0.4);
 
     /// <summary>
-    /// Open in the room: as covered, plus evaporation from the wet part of the outer area at the temperature half way between start and target,
-    /// in air of 50 % humidity. Rough, hence the wide spread. Where the middle is not warmer than the air by 1 K, evaporation is left out.
-    /// Source: lewis-evaporation.
+    /// Open in the room: as covered, plus evaporation from the wet part of the outer area at the temperature half way between start and
+    /// target, in air of 50 % humidity. Rough, hence the wide spread. Where the middle is not warmer than the air by 1 K, evaporation is
+    /// left out. Source: lewis-evaporation.
     /// </summary>
     /// <param name="wetShare">Share of the outer area that is open and wet: one third for a bowl, one half for a tray.</param>
     public static ExchangeCoefficient Open(Temperature start, Temperature target, Temperature air, double wetShare)

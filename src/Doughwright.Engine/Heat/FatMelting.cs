@@ -26,7 +26,9 @@ internal sealed record FatMelting(Temperature From, Temperature To, double Joule
     public double HeatContent(double joulesPerKelvin, double meltingJoules, double celsius) =>
         (joulesPerKelvin * celsius) + (meltingJoules * Math.Clamp((celsius - From.Celsius) / (To.Celsius - From.Celsius), 0, 1));
 
-    /// <summary>The temperature in °C that belongs to a heat content: the exact inverse of <see cref="HeatContent"/>, no iteration.</summary>
+    /// <summary>
+    /// The temperature in °C that belongs to a heat content: the exact inverse of <see cref="HeatContent"/>, no iteration.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The heat capacity is not above nought.</exception>
     public double CelsiusOf(double joulesPerKelvin, double meltingJoules, double heatContentJoules)
     {

@@ -72,7 +72,7 @@ internal sealed class LumpedMarch(Body body, CoolingTarget target, AirProfile ai
 
     private double MinutesConstant(CoolingLanes lanes, int lane)
     {
-        var capacity = (lanes.HeatCapacityScaleOf(lane) * body.Properties.JoulesPerCubicMetreKelvin * body.CubicMetres) + body.WallJoulesPerKelvin;
+        var capacity = (lanes.HeatCapacityScaleOf(lane) * body.JoulesPerKelvin) + body.WallJoulesPerKelvin;
         return capacity / (lanes.WattsPerSquareMetreKelvin[lane] * body.OuterSquareMetres) / 60;
     }
 

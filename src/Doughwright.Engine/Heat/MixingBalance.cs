@@ -48,13 +48,15 @@ internal sealed class MixingBalance
     public double Mixed(ReadOnlySpan<double> partCelsius, in MixingConditions conditions) =>
         BeforeRise(partCelsius, conditions) + conditions.RiseKelvins;
 
-    /// <summary>The handling rise, in K, that makes the mix as warm as it was measured. Not judged here: see <see cref="HandlingRise"/>.</summary>
+    /// <summary>
+    /// The handling rise, in K, that makes the mix as warm as it was measured. Not judged here: see <see cref="HandlingRise"/>.
+    /// </summary>
     public double RiseFor(double measuredCelsius, ReadOnlySpan<double> partCelsius, in MixingConditions conditions) =>
         measuredCelsius - BeforeRise(partCelsius, conditions);
 
     /// <summary>
-    /// The one temperature, in °C, that all free parts must have for the mix to become as warm as wanted. Nothing is clamped: the answer may
-    /// lie below freezing or above boiling, which the caller judges.
+    /// The one temperature, in °C, that all free parts must have for the mix to become as warm as wanted. Nothing is clamped: the answer
+    /// may lie below freezing or above boiling, which the caller judges.
     /// </summary>
     /// <param name="free">Indexes of the free parts, at least one with mass, each once.</param>
     /// <param name="partCelsius">Temperatures of all parts; those of free parts are not read.</param>
@@ -80,9 +82,9 @@ internal sealed class MixingBalance
     }
 
     /// <summary>
-    /// How much of a water part must be ice at 0 °C, in g, for the mix to become as warm as wanted; the rest of it comes at its temperature.
-    /// Nothing is clamped: a negative answer means that the water is cold enough without ice, one above the water's mass that ice alone
-    /// does not do it.
+    /// How much of a water part must be ice at 0 °C, in g, for the mix to become as warm as wanted; the rest of it comes at its
+    /// temperature. Nothing is clamped: a negative answer means that the water is cold enough without ice, one above the water's mass
+    /// that ice alone does not do it.
     /// </summary>
     /// <remarks>(W - m) c t_tap - m L = heat still needed, with m the ice and L its melting heat. Source: ice-melting.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">The mix is wanted at or below 0 °C, where ice does not melt.</exception>

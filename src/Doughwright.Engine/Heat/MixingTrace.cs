@@ -11,8 +11,8 @@ internal sealed record Addition(string Id, double PartCelsius, double MeanCelsiu
 internal sealed record MixingTrace(IReadOnlyList<Addition> Additions)
 {
     /// <summary>
-    /// The warmest other part that a part can touch, in °C: one already in the bowl and perhaps not stirred in, or one added later. Null when
-    /// the part is alone. A yeast or a yolk is judged by this as well as by the mean.
+    /// The warmest other part that a part can touch, in °C: one already in the bowl and perhaps not stirred in, or one added later. Null
+    /// when the part is alone. A yeast or a yolk is judged by this as well as by the mean.
     /// </summary>
     public double? WarmestMet(int index)
     {

@@ -60,8 +60,9 @@ internal sealed record ThermalProperties(SpecificHeat SpecificHeat, Density Dens
 
     /// <summary>The same food with gas cells in it: the gas takes room and hinders heat, and weighs nothing.</summary>
     /// <remarks>
-    /// ρ' = (1 - φ) ρ; k' = k [2k + g - 2φ(k - g)] / [2k + g + φ(k - g)] with g the conductivity of the gas (Maxwell-Eucken, gas dispersed in
-    /// dough). Valid for φ from 0 to below 1; above 0.8 the cells touch and the formula is a rough guide. Source: maxwell-eucken.
+    /// ρ' = (1 - φ) ρ; k' = k [2k + g - 2φ(k - g)] / [2k + g + φ(k - g)] with g the conductivity of the gas (Maxwell-Eucken, gas
+    /// dispersed in dough). Valid for φ from 0 to below 1; above 0.8 the cells touch and the formula is a rough guide. Source:
+    /// maxwell-eucken.
     /// </remarks>
     /// <param name="gasFraction">Share of the volume that is gas, φ.</param>
     /// <exception cref="ArgumentOutOfRangeException">The fraction is not in 0 to 0.99.</exception>

@@ -48,7 +48,9 @@ public class ChoiOkosTests
     public void ColdWater_HasItsOwnPolynomial() =>
         Near(4.234278, ChoiOkos.SpecificHeatOf(FoodConstituent.Water, Temperature.FromCelsius(-10)).JoulesPerGramKelvin);
 
-    /// <summary>Steam-table water at 20 °C is 4.18 kJ/(kg K) and 998.2 kg/m³ (sheet 1.1 and 1.3): the misprinted 4.1289 would fail here.</summary>
+    /// <summary>
+    /// Steam-table water at 20 °C is 4.18 kJ/(kg K) and 998.2 kg/m³ (sheet 1.1 and 1.3): the misprinted 4.1289 would fail here.
+    /// </summary>
     [Fact]
     public void Water_AtTwentyDegrees_IsCloseToSteamTables()
     {

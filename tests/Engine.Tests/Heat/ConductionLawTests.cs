@@ -119,7 +119,9 @@ public class ConductionLawTests
         Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
     }
 
-    /// <summary>A closed balance, done by hand: what melting takes must lie between start and end in the insulated wall-and-body pair.</summary>
+    /// <summary>
+    /// A closed balance, done by hand: what melting takes must lie between start and end in the insulated wall-and-body pair.
+    /// </summary>
     [Fact]
     public void Advance_OfButterInAWarmBowl_EndsWhereTheHeatsBalance()
     {

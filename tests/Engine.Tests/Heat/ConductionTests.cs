@@ -5,8 +5,10 @@ namespace Doughwright.Engine.Tests.Heat;
 
 public class ConductionTests
 {
-    /// <summary>Centre and surface from the full series (40 terms), thermal reference sheet 5.2, marked computed: they test the solver against
-    /// the exact solution of the same equation, not against nature.</summary>
+    /// <summary>
+    /// Centre and surface from the full series (40 terms), thermal reference sheet 5.2, marked computed: they test the solver against the
+    /// exact solution of the same equation, not against nature.
+    /// </summary>
     public static TheoryData<int, double, double[], double[]> Series => new()
     {
         { 0, 0.5, [.999871, .996321, .972600, .864114, .698383], [.885365, .843899, .790147, .686882, .554589] },
@@ -75,7 +77,9 @@ public class ConductionTests
         }
     }
 
-    /// <summary>Pieces of 124 and 853 g, 25 °C into 4 °C air: fermentation reference sheet, section 6, marked computed (tolerance 0.1 °C).</summary>
+    /// <summary>
+    /// Pieces of 124 and 853 g, 25 °C into 4 °C air: fermentation reference sheet, section 6, marked computed (tolerance 0.1 °C).
+    /// </summary>
     [Theory]
     [InlineData(0.030, new[] { 18.5, 12.1, 6.5, 4.2, 4.0 }, new[] { 15.5, 10.4, 6.0, 4.2, 4.0 })]
     [InlineData(0.057, new[] { 24.4, 21.1, 14.3, 7.6, 5.2 }, new[] { 19.6, 15.9, 11.0, 6.4, 4.8 })]

@@ -15,8 +15,8 @@ public class CoolingTests
     private static readonly Body Scald = Body.InBowl(Mass.FromGrams(180), Dough, bowlJoulesPerKelvin: 75);
 
     /// <summary>
-    /// An 800 g dough in its covered 500 g steel bowl drifts with a time constant near 120 min, an 80 g piece on a tray near 60 (corrections 19:
-    /// common practice, no source); 25 % either way.
+    /// An 800 g dough in its covered 500 g steel bowl drifts with a time constant near 120 min, an 80 g piece on a tray near 60
+    /// (corrections 19: common practice, no source); 25 % either way.
     /// </summary>
     [Fact]
     public void Body_OfADough_DriftsAsTheTradeExpects()
@@ -124,8 +124,9 @@ public class CoolingTests
     public void TimeToReach_InAirThatTurnsWarm_WaitsForItOrNeverEnds()
     {
         var thin = Body.Spread(Mass.FromGrams(160), Dough, Length.FromMillimetres(10), 150);
-        var turnsCool = AirProfile.Of([(Duration.Zero, Temperature.FromCelsius(30)), (Duration.FromMinutes(300), Temperature.FromCelsius(18))]);
-        var turnsWarm = AirProfile.Of([(Duration.Zero, Temperature.FromCelsius(18)), (Duration.FromMinutes(20), Temperature.FromCelsius(30))]);
+        static AirProfile Turns(double first, double minutes, double then) => AirProfile.Of(
+            [(Duration.Zero, Temperature.FromCelsius(first)), (Duration.FromMinutes(minutes), Temperature.FromCelsius(then))]);
+        var (turnsCool, turnsWarm) = (Turns(30, 300, 18), Turns(18, 20, 30));
         foreach (var body in new[] { Scald, thin })
         {
             var target = new CoolingTarget(CoolingDirection.Cool, Temperature.FromCelsius(28));
@@ -168,7 +169,9 @@ public class CoolingTests
     public void TimeToReach_OfSofteningButter_CountsTheMelting()
     {
         var butter = new ThermalProperties(
-            SpecificHeat.FromJoulesPerGramKelvin(2.34), Density.FromKilogramsPerCubicMetre(943), Conductivity.FromWattsPerMetreKelvin(0.24));
+            SpecificHeat.FromJoulesPerGramKelvin(2.34),
+            Density.FromKilogramsPerCubicMetre(943),
+            Conductivity.FromWattsPerMetreKelvin(0.24));
         var plain = Body.Piece(Mass.FromGrams(250), butter);
         var melting = plain with { Melting = FatMelting.Butter, MeltingFatShare = 0.81 };
         double Minutes(Body body) => new Cooling(

@@ -45,8 +45,8 @@ public class MixingTests
     }
 
     /// <summary>
-    /// 80 g flour and 100 g water poured in a bowl at 21 °C: scenario 8, marked computed from flour 1.80 and water 4.18 kJ/(kg K). Tests the
-    /// bowl's part in the balance, not what a kitchen shows.
+    /// 80 g flour and 100 g water poured in a bowl at 21 °C: scenario 8, marked computed from flour 1.80 and water 4.18 kJ/(kg K). Tests
+    /// the bowl's part in the balance, not what a kitchen shows.
     /// </summary>
     [Theory]
     [InlineData(100, null, 0, 79.8)]
@@ -71,8 +71,8 @@ public class MixingTests
     }
 
     /// <summary>
-    /// 350 g of fridge butter to 500 g flour and 300 g egg: melted throughout it takes 284 g · 60 J/g, which is 6.1 K of this dough. Corrections 3
-    /// say about 5.6 K for 350 g to 500 g flour, from memory and without naming the rest.
+    /// 350 g of fridge butter to 500 g flour and 300 g egg: melted throughout it takes 284 g · 60 J/g, which is 6.1 K of this dough.
+    /// Corrections 3 say about 5.6 K for 350 g to 500 g flour, from memory and without naming the rest.
     /// </summary>
     [Fact]
     public void Butter_CostsWhatItsMeltingTakes()
@@ -83,7 +83,8 @@ public class MixingTests
             Part("egg", 300, 3.65),
             Part("butter", 350, 2.34) with { MeltingFat = Mass.FromGrams(284) });
         double[] celsius = [45, 45, 5];
-        var cost = balance.Mixed(celsius, Cold) - balance.Mixed(celsius, Cold with { MeltingJoulesPerGram = FatMelting.Butter.JoulesPerGram });
+        var melting = Cold with { MeltingJoulesPerGram = FatMelting.Butter.JoulesPerGram };
+        var cost = balance.Mixed(celsius, Cold) - balance.Mixed(celsius, melting);
         Assert.Equal(284 * 60 / balance.JoulesPerKelvin, cost, 1e-9);
         Assert.Equal(5.6, cost, 0.6);
     }
@@ -108,8 +109,9 @@ public class MixingTests
 
     [Fact]
     public void Mixed_NeverLeavesTheRangeOfItsParts_AndRisesWithEachOfThem() =>
-        Gen.Select(Gen.Double[0, 100].Array[3], Gen.Double[0, 90], Gen.Int[0, 2], Gen.Double[0.1, 20]).Sample((celsius, melting, warmer, by) =>
+        Gen.Select(Gen.Double[0, 100].Array[3], Gen.Double[0, 90], Gen.Int[0, 2], Gen.Double[0.1, 20]).Sample((parts, melting, warmer, by) =>
         {
+            var celsius = parts.ToArray();
             var balance = Balance(0, Butter("butter", 50), Flour1000, Part("water", 400, 4.18));
             var conditions = Cold with { MeltingJoulesPerGram = melting };
             var mixed = balance.Mixed(celsius, conditions);
@@ -132,7 +134,8 @@ public class MixingTests
     [Fact]
     public void Trace_TellsMeanAndWarmestAfterEachAddition()
     {
-        var trace = Balance(250, Part("scald", 180, 3.1), Part("yeast", 4, 1.8), Flour1000).Trace([47, 21, 21], Cold with { VesselCelsius = 21 });
+        var balance = Balance(250, Part("scald", 180, 3.1), Part("yeast", 4, 1.8), Flour1000);
+        var trace = balance.Trace([47, 21, 21], Cold with { VesselCelsius = 21 });
         Assert.Equal(["scald", "yeast", "flour"], trace.Additions.Select(addition => addition.Id));
         // 180 · 3.1 = 558 J/K at 47 °C against 250 J/K of bowl at 21 °C.
         Assert.Equal(((558 * 47) + (250 * 21)) / 808.0, trace.Additions[0].MeanCelsius, 1e-9);
@@ -161,7 +164,8 @@ public class MixingTests
         var (tap, want, water) = (Temperature.FromCelsius(20), Temperature.FromCelsius(5), Mass.FromKilograms(10));
         Assert.Equal(1500, IceInWater.ByTradeRule(water, tap, want).Grams, 1e-9);
         Assert.Equal(1504.78, IceInWater.ByBalance(water, tap, want, heat).Grams, 0.005);
-        Assert.Equal(142.857, IceInWater.ByTradeRule(Mass.FromGrams(1000), Temperature.FromCelsius(18), Temperature.FromCelsius(4)).Grams, 5e-4);
+        var small = IceInWater.ByTradeRule(Mass.FromGrams(1000), Temperature.FromCelsius(18), Temperature.FromCelsius(4));
+        Assert.Equal(142.857, small.Grams, 5e-4);
         Assert.Equal(Mass.Zero, IceInWater.ByTradeRule(water, want, tap));
         Assert.Throws<ArgumentOutOfRangeException>(() => IceInWater.ByTradeRule(water, tap, Temperature.FromCelsius(-1)));
     }

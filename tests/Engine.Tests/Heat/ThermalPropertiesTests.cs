@@ -49,8 +49,8 @@ public class ThermalPropertiesTests
     }
 
     /// <summary>
-    /// Averages over 0 to 100 °C of a handbook (Geankoplis, appendix A.4-1), read, sheet 1.8. Its printed spread widened by 8 %, which is the
-    /// known difference for flour; fresh egg is left out because the handbook's 3.18 lies 13 % below every composition model.
+    /// Averages over 0 to 100 °C of a handbook (Geankoplis, appendix A.4-1), read, sheet 1.8. Its printed spread widened by 8 %, which is
+    /// the known difference for flour; fresh egg is left out because the handbook's 3.18 lies 13 % below every composition model.
     /// </summary>
     [Theory]
     [InlineData("flour", 1.80, 1.88)]
@@ -82,7 +82,8 @@ public class ThermalPropertiesTests
     public void Of_TheSameFoodInOtherUnits_IsTheSame()
     {
         var twice = Grams(water: 25.4, protein: 24, fat: 3, carbohydrate: 141.6, fibre: 6, ash: 0);
-        var (one, two) = (ThermalProperties.Of(Flour, Temperature.FromCelsius(20))!, ThermalProperties.Of(twice, Temperature.FromCelsius(20))!);
+        var one = ThermalProperties.Of(Flour, Temperature.FromCelsius(20))!;
+        var two = ThermalProperties.Of(twice, Temperature.FromCelsius(20))!;
         Near(one.JoulesPerCubicMetreKelvin, two.JoulesPerCubicMetreKelvin);
         Near(1.0287e-7, one.DiffusivitySquareMetresPerSecond);
     }
