@@ -1,0 +1,65 @@
+using System.Runtime.CompilerServices;
+using Doughwright.Engine.Numerics;
+
+namespace Doughwright.Engine.Fermentation;
+
+/// <summary>
+/// The compact dough-rise model, per 100 g of flour, over packs of lanes. Gas is made by yeast from sugar at a rate that follows the dough's
+/// temperature; part of it dissolves, part escapes as the dough nears its limit, the rest blows the dough up at the local pressure.
+/// Nothing is allocated here, and no lane looks at another.
+/// </summary>
+internal static class RiseKernel
+{
+    /// <param name="clock">Minutes from the beginning of the stage.</param>
+    /// <param name="celsius">Temperature at the end of each step, [step * lanes + lane].</param>
+    /// <param name="growth">Gets the growth at the end of each step, laid out likewise; empty when nobody asks.</param>
+    public static void Advance<T>(
+        RiseState state, RiseStage stage, double clock, double minutesPerStep, ReadOnlySpan<double> celsius, Span<double> growth)
+        where T : struct, ILane<T>
+    {
+        var lane = 0;
+        for (; lane + T.Width <= state.Lanes; lane += T.Width)
+            AdvancePack<T>(state, stage, clock, minutesPerStep, celsius, growth, lane);
+        for (; lane < state.Lanes; lane++)
+            AdvancePack<Lane1>(state, stage, clock, minutesPerStep, celsius, growth, lane);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void AdvancePack<T>(
+        RiseState state, RiseStage stage, double clock, double minutesPerStep, ReadOnlySpan<double> celsius, Span<double> growth, int lane)
+        where T : struct, ILane<T>
+    {
+        var pack = new RisePack<T>(state.Coefficients, state.AirMoles, lane);
+        var point = RisePoint<T>.Load(state, pack, lane);
+        var stopped = T.Load(state.StoppedMinutes, lane);
+        var untilGrowth = T.Load(stage.UntilGrowth, lane);
+        var untilMinutes = T.Load(stage.UntilMinutes, lane);
+        var never = T.Of(double.PositiveInfinity);
+        var hours = T.Of(minutesPerStep / 60);
+
+        for (int row = lane, step = 0; row < celsius.Length; row += state.Lanes, step++)
+        {
+            var line = new RiseLine<T>(
+                point,
+                point.After(hours, T.Load(celsius, row), pack),
+                T.Of(clock + step * minutesPerStep),
+                T.Of(clock + (step + 1) * minutesPerStep));
+            var byClock = line.WhereMinutes(untilMinutes);
+            var stop = T.Min(byClock, line.WhereGrowth(untilGrowth));
+            for (var fold = 0; fold < stage.Folds.Count; fold++)
+            {
+                line.Fold(stage.Folds, fold, lane, stop, stopped, pack);
+                stop = T.Min(byClock, line.WhereGrowth(untilGrowth));
+            }
+
+            // A lane that stopped earlier keeps its point and its time; one that stops in this step is set back to where it does.
+            point = RisePoint<T>.WhereLess(stopped, never, point, line.At(stop));
+            stopped = T.WhereLess(stopped, never, stopped, line.MinutesAt(stop));
+            if (!growth.IsEmpty)
+                point.Growth.Store(growth, row);
+        }
+
+        point.Store(state, lane);
+        stopped.Store(state.StoppedMinutes, lane);
+    }
+}
