@@ -31,8 +31,8 @@ internal sealed class RiseCoefficients
 
         var lanes = dough.Lanes;
         (UseRate, Maltose, GrowthRate, GrowthPerRate) = (new double[lanes], new double[lanes], new double[lanes], new double[lanes]);
-        (PerGrowthRoom, PerGrowthToCeiling, PerVolume) = (new double[lanes], new double[lanes], new double[lanes]);
-        (GasPerKelvin, AirAtFirst) = (new double[lanes], new double[lanes]);
+        (PerGrowthRoom, PerGrowthToCeiling) = (new double[lanes], new double[lanes]);
+        (Volume, PerVolume, GasPerKelvin, AirAtFirst) = (new double[lanes], new double[lanes], new double[lanes], new double[lanes]);
         for (var lane = 0; lane < lanes; lane++)
         {
             var cardinal = new CardinalTemperatures(
@@ -47,9 +47,10 @@ internal sealed class RiseCoefficients
             PerGrowthRoom[lane] = 1 / parameters.GrowthRoom[lane];
             PerGrowthToCeiling[lane] = 1 / (Require.Within(parameters.Ceiling[lane], 1.01, 100, "Highest growth") - 1);
             var air = Require.Within(parameters.Void[lane], 0, 0.9, "Share of air");
-            PerVolume[lane] = (1 - air) / GasFree[lane];
+            Volume[lane] = GasFree[lane] / (1 - air);
+            PerVolume[lane] = 1 / Volume[lane];
             GasPerKelvin[lane] = GasVolume.GasConstantMillilitres / Require.Within(pascals[lane], 1e4, 1e6, "Air pressure");
-            AirAtFirst[lane] = air / PerVolume[lane];
+            AirAtFirst[lane] = air * Volume[lane];
         }
     }
 
@@ -91,6 +92,9 @@ internal sealed class RiseCoefficients
 
     /// <summary>mL.</summary>
     public double[] GasFree { get; }
+
+    /// <summary>Volume after mixing, mL.</summary>
+    public double[] Volume { get; }
 
     /// <summary>One over the volume after mixing, per mL.</summary>
     public double[] PerVolume { get; }

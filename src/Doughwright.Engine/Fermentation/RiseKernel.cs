@@ -30,36 +30,27 @@ internal static class RiseKernel
         where T : struct, ILane<T>
     {
         var pack = new RisePack<T>(state.Coefficients, state.AirMoles, lane);
-        var point = RisePoint<T>.Load(state, pack, lane);
-        var stopped = T.Load(state.StoppedMinutes, lane);
         var untilGrowth = T.Load(stage.UntilGrowth, lane);
         var untilMinutes = T.Load(stage.UntilMinutes, lane);
-        var never = T.Of(double.PositiveInfinity);
         var hours = T.Of(minutesPerStep / 60);
+        var line = new RiseLine<T>(T.Of(minutesPerStep))
+        {
+            Before = RisePoint<T>.Load(state, pack, lane),
+            Stopped = T.Load(state.StoppedMinutes, lane),
+        };
 
         for (int row = lane, step = 0; row < celsius.Length; row += state.Lanes, step++)
         {
-            var line = new RiseLine<T>(
-                point,
-                point.After(hours, T.Load(celsius, row), pack),
-                T.Of(clock + step * minutesPerStep),
-                T.Of(clock + (step + 1) * minutesPerStep));
-            var byClock = line.WhereMinutes(untilMinutes);
-            var stop = T.Min(byClock, line.WhereGrowth(untilGrowth));
+            RisePoint<T>.Step(line.Before, ref line.After, T.Load(celsius, row), hours, pack);
+            line.Draw(T.Of(clock + step * minutesPerStep), untilMinutes, untilGrowth);
             for (var fold = 0; fold < stage.Folds.Count; fold++)
-            {
-                line.Fold(stage.Folds, fold, lane, stop, stopped, pack);
-                stop = T.Min(byClock, line.WhereGrowth(untilGrowth));
-            }
-
-            // A lane that stopped earlier keeps its point and its time; one that stops in this step is set back to where it does.
-            point = RisePoint<T>.WhereLess(stopped, never, point, line.At(stop));
-            stopped = T.WhereLess(stopped, never, stopped, line.MinutesAt(stop));
+                line.Fold(stage.Folds, fold, lane, untilMinutes, untilGrowth, pack);
+            line.GoOn();
             if (!growth.IsEmpty)
-                point.Growth.Store(growth, row);
+                line.Before.Growth.Store(growth, row);
         }
 
-        point.Store(state, lane);
-        stopped.Store(state.StoppedMinutes, lane);
+        line.Before.Store(state, lane);
+        line.Stopped.Store(state.StoppedMinutes, lane);
     }
 }

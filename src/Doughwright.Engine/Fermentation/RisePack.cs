@@ -21,6 +21,7 @@ internal readonly struct RisePack<T>(RiseCoefficients c, double[] airMoles, int 
     public readonly T PerGrowthToCeiling = T.Load(c.PerGrowthToCeiling, at);
     public readonly T Water = T.Load(c.Water, at);
     public readonly T GasFree = T.Load(c.GasFree, at);
+    public readonly T Volume = T.Load(c.Volume, at);
     public readonly T PerVolume = T.Load(c.PerVolume, at);
     public readonly T GasPerKelvin = T.Load(c.GasPerKelvin, at);
     public readonly T AirMoles = T.Load(airMoles, at);
@@ -55,7 +56,7 @@ internal readonly struct RisePack<T>(RiseCoefficients c, double[] airMoles, int 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T InBubbles(T growth, T celsius)
     {
-        var gas = growth / PerVolume - GasFree;
+        var gas = growth * Volume - GasFree;
         return T.Max(T.Of(0), gas / PerMole(celsius) - AirMoles);
     }
 }

@@ -3,15 +3,11 @@ namespace Doughwright.Engine.Fermentation;
 /// <summary>The parameters of <see cref="RisePriors"/>, one value per lane.</summary>
 internal sealed class RiseParameters
 {
-    private RiseParameters(RisePriors priors, int lanes, Func<int, int, double> standardNormal)
+    private RiseParameters(RisePriors priors, int lanes, Func<int, double[]> standardNormals)
     {
         Lanes = lanes;
         var dimension = 0;
-        double[] Next(Prior prior)
-        {
-            var row = dimension++;
-            return [.. Enumerable.Range(0, lanes).Select(lane => prior.At(standardNormal(row, lane)))];
-        }
+        double[] Next(Prior prior) => Array.ConvertAll(standardNormals(dimension++), prior.At);
 
         Minimum = Next(priors.Minimum);
         Optimum = Next(priors.Optimum);
@@ -64,10 +60,10 @@ internal sealed class RiseParameters
     public double[] ShapingKeeps { get; }
 
     /// <summary>Every lane the central value.</summary>
-    public static RiseParameters Central(int lanes, RisePriors? priors = null) => new(priors ?? new(), lanes, (_, _) => 0);
+    public static RiseParameters Central(int lanes, RisePriors? priors = null) => new(priors ?? new(), lanes, _ => new double[lanes]);
 
-    /// <summary>Lanes drawn at given points.</summary>
-    /// <param name="standardNormal">The draw of (dimension in <see cref="RisePriors.All"/>, lane); 0 is the central value.</param>
-    public static RiseParameters Draw(RisePriors priors, int lanes, Func<int, int, double> standardNormal) =>
-        new(priors, lanes, standardNormal);
+    /// <summary>Lanes drawn at given points; where a draw is 0, the central value.</summary>
+    /// <param name="standardNormals">The draws, per lane, of a dimension: the place of the prior in <see cref="RisePriors.All"/>.</param>
+    public static RiseParameters Draw(RisePriors priors, int lanes, Func<int, double[]> standardNormals) =>
+        new(priors, lanes, standardNormals);
 }

@@ -35,26 +35,22 @@ internal struct RisePoint<T> where T : struct, ILane<T>
     /// <summary>Gas the water holds at that temperature, mL.</summary>
     public T Held;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static RisePoint<T> Load(RiseState state, in RisePack<T> pack, int lane)
     {
-        var celsius = T.Load(state.Celsius, lane);
-        return new()
+        var point = new RisePoint<T>
         {
             Moles = T.Load(state.Moles, lane),
             Substrate = T.Load(state.Substrate, lane),
             Yeast = T.Load(state.Yeast, lane),
             Dose = T.Load(state.Dose, lane),
             Aged = T.Load(state.Aged, lane),
-            Celsius = celsius,
-            Rate = pack.Rate(celsius),
+            Celsius = T.Load(state.Celsius, lane),
             Growth = T.Load(state.Growth, lane),
-            PerMole = pack.PerMole(celsius),
-            Held = pack.Held(celsius),
         };
+        point.Warm(pack);
+        return point;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly void Store(RiseState state, int lane)
     {
         Moles.Store(state.Moles, lane);
@@ -66,61 +62,73 @@ internal struct RisePoint<T> where T : struct, ILane<T>
         Growth.Store(state.Growth, lane);
     }
 
-    /// <summary>Lane by lane: a &lt; b ? whenTrue : whenFalse.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static RisePoint<T> WhereLess(T a, T b, in RisePoint<T> whenTrue, in RisePoint<T> whenFalse) => new()
-    {
-        Moles = T.WhereLess(a, b, whenTrue.Moles, whenFalse.Moles),
-        Substrate = T.WhereLess(a, b, whenTrue.Substrate, whenFalse.Substrate),
-        Yeast = T.WhereLess(a, b, whenTrue.Yeast, whenFalse.Yeast),
-        Dose = T.WhereLess(a, b, whenTrue.Dose, whenFalse.Dose),
-        Aged = T.WhereLess(a, b, whenTrue.Aged, whenFalse.Aged),
-        Celsius = T.WhereLess(a, b, whenTrue.Celsius, whenFalse.Celsius),
-        Growth = T.WhereLess(a, b, whenTrue.Growth, whenFalse.Growth),
-        Rate = whenFalse.Rate,
-        PerMole = whenFalse.PerMole,
-        Held = whenFalse.Held,
-    };
-
     /// <summary>
-    /// One step of Heun's method (second order). The substrate moves by a form of it that cannot overshoot below nought (modified
-    /// Patankar), so what is used is always there; gas made is the substrate used, to the last digit.
+    /// One step of Heun's method (second order) from a point to the next.
     /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly RisePoint<T> After(T hours, T celsius, in RisePack<T> pack)
+    public static void Step(in RisePoint<T> from, ref RisePoint<T> to, T celsius, T hours, in RisePack<T> pack)
     {
-        RisePoint<T> next = default;
-        var half = T.Of(0.5);
-        next.Celsius = celsius;
-        next.Rate = pack.Rate(celsius);
+        to.Celsius = celsius;
+        to.Warm(pack);
+        var made = to.Ferment(from, hours, pack);
+        to.Swell(from, made, pack);
+    }
+
+    // The parts of a step are methods of their own because the compiler stops inlining lane operators in a method that is too long.
+
+    /// <summary>What follows from the temperature alone.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void Warm(in RisePack<T> pack)
+    {
+        Rate = pack.Rate(Celsius);
+        PerMole = pack.PerMole(Celsius);
+        Held = pack.Held(Celsius);
+    }
+
+    /// <summary>
+    /// Yeast grows and uses sugar; the result is the gas made, mol. The substrate moves by a form of Heun's method that cannot overshoot below
+    /// nought (modified Patankar), so what is used was there; gas made is the substrate used, to the last digit.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private T Ferment(in RisePoint<T> from, T hours, in RisePack<T> pack)
+    {
+        var zero = T.Of(0);
+        var halfHours = T.Of(0.5) * hours;
 
         // Growth begins within a step, not at its ends: only the part beyond the lag counts.
-        next.Aged = Aged + half * hours * (Rate + next.Rate) * pack.GrowthPerRate;
-        var zero = T.Of(0);
-        var grown = T.Max(zero, next.Aged - pack.GrowthLag) - T.Max(zero, Aged - pack.GrowthLag);
-        var toMiddle = half * grown * Multiplying(Yeast, pack);
-        var middle = Yeast + toMiddle;
+        Aged = from.Aged + halfHours * (from.Rate + Rate) * pack.GrowthPerRate;
+        var grown = T.Max(zero, Aged - pack.GrowthLag) - T.Max(zero, from.Aged - pack.GrowthLag);
+        var toMiddle = T.Of(0.5) * grown * Multiplying(from.Yeast, pack);
+        var middle = from.Yeast + toMiddle;
         var gained = grown * Multiplying(middle, pack);
-        next.Yeast = Yeast + gained;
+        Yeast = from.Yeast + gained;
 
         // The dose follows the yeast by its slope, which needs no power in the loop: 1 up to 3 %, b dose / yeast above.
-        var doseAtMiddle = Dose + toMiddle * DoseSlope(Dose, Yeast, pack);
-        next.Dose = Dose + gained * DoseSlope(doseAtMiddle, middle, pack);
+        var doseAtMiddle = from.Dose + toMiddle * DoseSlope(from.Dose, from.Yeast, pack);
+        Dose = from.Dose + gained * DoseSlope(doseAtMiddle, middle, pack);
 
-        var useAtFirst = pack.UseRate * Dose * Rate * Substrate / (Substrate + pack.HalfSubstrate);
-        var predicted = (Substrate + hours * pack.Maltose * Rate) / (T.Of(1) + hours * useAtFirst / Substrate);
-        var useAtEnd = pack.UseRate * next.Dose * next.Rate * predicted / (predicted + pack.HalfSubstrate);
-        var supplied = Substrate + half * hours * pack.Maltose * (Rate + next.Rate);
-        next.Substrate = supplied / (T.Of(1) + half * hours * (useAtFirst + useAtEnd) / predicted);
-        var made = (supplied - next.Substrate) * T.Of(1 / RiseCoefficients.HexoseGramsPerMole);
+        // Use of sugar at the beginning is first S / (S + K), at the end last S1 / (S1 + K), S1 the predicted sugar. The fractions are brought
+        // together, because a division waits longer than several products.
+        var first = pack.UseRate * from.Dose * from.Rate;
+        var last = pack.UseRate * Dose * Rate;
+        var withHalf = from.Substrate + pack.HalfSubstrate;
+        var predicted = (from.Substrate + hours * pack.Maltose * from.Rate) * withHalf / (withHalf + hours * first);
+        var predictedWithHalf = predicted + pack.HalfSubstrate;
+        var supplied = from.Substrate + halfHours * pack.Maltose * (from.Rate + Rate);
+        var whole = withHalf * predicted * predictedWithHalf;
+        var used = halfHours * (first * from.Substrate * predictedWithHalf + last * withHalf * predicted);
+        Substrate = supplied * whole / (whole + used);
+        return (supplied - Substrate) * T.Of(1 / RiseCoefficients.HexoseGramsPerMole);
+    }
 
-        next.PerMole = pack.PerMole(celsius);
-        next.Held = pack.Held(celsius);
-        var retained = pack.Retained(Growth);
-        var growth = pack.Growth(Moles + made * retained, next.PerMole, next.Held);
-        next.Moles = Moles + made * half * (retained + pack.Retained(growth));
-        next.Growth = pack.Growth(next.Moles, next.PerMole, next.Held);
-        return next;
+    /// <summary>New gas stays or escapes, and blows the dough up.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void Swell(in RisePoint<T> from, T made, in RisePack<T> pack)
+    {
+        var retained = pack.Retained(from.Growth);
+        var predicted = pack.Growth(from.Moles + made * retained, PerMole, Held);
+        Moles = from.Moles + made * T.Of(0.5) * (retained + pack.Retained(predicted));
+        Growth = pack.Growth(Moles, PerMole, Held);
     }
 
     /// <summary>g of new yeast per hour at 27 °C: mu X (1 - (X - X0)/D). Source: yeast-growth-pyler.</summary>

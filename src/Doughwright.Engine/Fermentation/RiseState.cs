@@ -9,6 +9,9 @@ namespace Doughwright.Engine.Fermentation;
 /// </summary>
 internal sealed class RiseState
 {
+    /// <summary>Eight lanes at once were measured slower than four: the step's values do not fit the registers.</summary>
+    private const int QuickestWidth = 4;
+
     private RiseStage stage;
     private double clock;
 
@@ -109,7 +112,7 @@ internal sealed class RiseState
     /// <param name="celsius">Mean temperature of the dough at the end of each step, [step * lanes + lane].</param>
     /// <param name="growth">Gets the growth at the end of each step, laid out likewise; may be empty.</param>
     public void Advance(ReadOnlySpan<double> celsius, Duration step, Span<double> growth = default) =>
-        Advance(celsius, step, growth, Numerics.Lanes.Widest);
+        Advance(celsius, step, growth, Math.Min(Numerics.Lanes.Widest, QuickestWidth));
 
     internal void Advance(ReadOnlySpan<double> celsius, Duration step, Span<double> growth, int width)
     {
