@@ -42,8 +42,15 @@ internal static class Rise
         }
 
         var roots = LaneRoots.From(Misses, new double[dough.Lanes], Stride, rising: true, Exact);
-        var found = Array.ConvertAll(roots, root => root.IsFound);
-        var rates = Array.ConvertAll(roots, root => root.IsFound ? Elementary.Exp(root.X) : 0);
+        var found = new bool[dough.Lanes];
+        var rates = new double[dough.Lanes];
+        for (var lane = 0; lane < dough.Lanes; lane++)
+        {
+            // At an absurd rate one step can leap over the highest growth, which no dough does.
+            found[lane] = roots[lane].IsFound && growth < parameters.Ceiling[lane];
+            rates[lane] = found[lane] ? Elementary.Exp(roots[lane].X) : 0;
+        }
+
         Misses(Array.ConvertAll(roots, root => root.X), new double[dough.Lanes]);
         return new(rates, found, folds);
     }

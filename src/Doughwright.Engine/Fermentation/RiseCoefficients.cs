@@ -41,7 +41,9 @@ internal sealed class RiseCoefficients
             var stress = dough.OsmoticFactor[lane] * dough.SpiceFactor[lane];
             var scaled = Require.Within(scale[lane], 0, 1e6, "Rate against the book") * MolesPerHourAndGram * stress;
             UseRate[lane] = HexoseGramsPerMole * scaled / reference;
-            Maltose[lane] = parameters.Maltose[lane] / reference;
+            // Some supply, so that sugar never comes to exactly nought.
+            Maltose[lane] = Require.Within(parameters.Maltose[lane], 1e-9, 100, "Maltose from starch") / reference;
+            Require.Within(HalfSubstrate[lane], 1e-3, 100, "Sugar at half speed");
             GrowthRate[lane] = parameters.GrowthRate[lane] * dough.OsmoticFactor[lane];
             GrowthPerRate[lane] = 1 / CardinalRate.At(Temperature.FromCelsius(GrowthReferenceCelsius), cardinal);
             PerGrowthRoom[lane] = 1 / parameters.GrowthRoom[lane];

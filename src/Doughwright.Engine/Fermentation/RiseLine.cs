@@ -59,7 +59,7 @@ internal struct RiseLine<T>(T length) where T : struct, ILane<T>
         var missing = one - T.Min(one, place);
         var growth = After.Growth - missing * (After.Growth + lostGrowth - Before.Growth);
         var celsius = After.Celsius - missing * (After.Celsius - Before.Celsius);
-        var lost = folded * T.Of(1 - RiseFolds.Keeps) * pack.InBubbles(growth, celsius);
+        var lost = folded * T.Of(1 - RiseFolds.Keeps) * pack.InBubbles(growth, celsius, After.Moles);
         After.Moles -= lost;
         lostMoles += lost;
         var left = pack.Growth(After.Moles, After.PerMole, After.Held);

@@ -52,11 +52,11 @@ internal readonly struct RisePack<T>(RiseCoefficients c, double[] airMoles, int 
         return T.Max(T.Of(0), T.Of(1) - square * square);
     }
 
-    /// <summary>Carbon dioxide in the bubbles at a growth, mol: all gas less the air.</summary>
+    /// <summary>Carbon dioxide in the bubbles at a growth, mol: all gas less the air. The bounds only catch rounding, when there is none.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public T InBubbles(T growth, T celsius)
+    public T InBubbles(T growth, T celsius, T moles)
     {
         var gas = growth * Volume - GasFree;
-        return T.Max(T.Of(0), gas / PerMole(celsius) - AirMoles);
+        return T.Min(moles, T.Max(T.Of(0), gas / PerMole(celsius) - AirMoles));
     }
 }

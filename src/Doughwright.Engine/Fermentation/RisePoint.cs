@@ -87,7 +87,7 @@ internal struct RisePoint<T> where T : struct, ILane<T>
 
     /// <summary>
     /// Yeast grows and uses sugar; the result is the gas made, mol. The substrate moves by a form of Heun's method that cannot overshoot below
-    /// nought (modified Patankar), so what is used was there; gas made is the substrate used, to the last digit.
+    /// nought (modified Patankar), so what is used was there.
     /// </summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     private T Ferment(in RisePoint<T> from, T hours, in RisePack<T> pack)
@@ -117,8 +117,9 @@ internal struct RisePoint<T> where T : struct, ILane<T>
         var supplied = from.Substrate + halfHours * pack.Maltose * (from.Rate + Rate);
         var whole = withHalf * predicted * predictedWithHalf;
         var used = halfHours * (first * from.Substrate * predictedWithHalf + last * withHalf * predicted);
-        Substrate = supplied * whole / (whole + used);
-        return (supplied - Substrate) * T.Of(1 / RiseCoefficients.HexoseGramsPerMole);
+        var part = supplied / (whole + used);
+        Substrate = part * whole;
+        return part * used * T.Of(1 / RiseCoefficients.HexoseGramsPerMole);
     }
 
     /// <summary>New gas stays or escapes, and blows the dough up.</summary>

@@ -149,7 +149,7 @@ internal sealed class RiseState
             var pack = new RisePack<Lane1>(Coefficients, AirMoles, lane);
             var celsius = new Lane1(Celsius[lane]);
             var lost = 1 - Require.Within(keeps[lane], 0, 1, "Share of gas kept");
-            Moles[lane] -= lost * pack.InBubbles(new(Growth[lane]), celsius).Value;
+            Moles[lane] -= lost * pack.InBubbles(new(Growth[lane]), celsius, new(Moles[lane])).Value;
             Growth[lane] = pack.Growth(new(Moles[lane]), pack.PerMole(celsius), pack.Held(celsius)).Value;
         }
     }
