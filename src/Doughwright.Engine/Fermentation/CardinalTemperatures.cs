@@ -25,7 +25,7 @@ internal readonly record struct CardinalTemperatures
 
     /// <summary>
     /// Gas of bread yeast in dough: 0, 37, 50 °C. A choice between growth fits (optimum 32) and makers' figures for gas (32 to 38).
-    /// Source: gause-1932, buffalo-fermentation, abmauri-yeast.
+    /// Source: gause-1932, fermented-foods-text, yeast-maker-temperatures.
     /// </summary>
     public static CardinalTemperatures BreadYeastGas { get; } =
         new(Temperature.FromCelsius(0), Temperature.FromCelsius(37), Temperature.FromCelsius(50));

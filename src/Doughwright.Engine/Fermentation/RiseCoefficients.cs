@@ -11,7 +11,7 @@ internal sealed class RiseCoefficients
     /// </summary>
     public const double MolesPerHourAndGram = 3.31e-3;
 
-    /// <summary>Hexose used per mol of carbon dioxide at 95 % yield, g: C6H12O6 gives two. Source: textbook.</summary>
+    /// <summary>Hexose used per mol of carbon dioxide at 95 % yield, g: C6H12O6 gives two. Source: fermentation-balance.</summary>
     public const double HexoseGramsPerMole = 180.16 / (2 * 0.95);
 
     private const double RateReferenceCelsius = 25;

@@ -13,9 +13,9 @@ internal sealed record RisePriors
 
     public Prior Minimum { get; init; } = new("lowest temperature", "°C", 0, 1.5, PriorLaw.Normal, "gause-1932");
 
-    public Prior Optimum { get; init; } = new("best temperature", "°C", 37, 1.5, PriorLaw.Normal, "buffalo-fermentation");
+    public Prior Optimum { get; init; } = new("best temperature", "°C", 37, 1.5, PriorLaw.Normal, "fermented-foods-text");
 
-    public Prior Maximum { get; init; } = new("highest temperature", "°C", 50, 2, PriorLaw.Normal, "abmauri-yeast");
+    public Prior Maximum { get; init; } = new("highest temperature", "°C", 50, 2, PriorLaw.Normal, "yeast-maker-temperatures");
 
     public Prior LowestActivity { get; init; } =
         new("lowest water activity", "1", OsmoticFactor.StandardMinimum, 0.02, PriorLaw.Normal, "aw-limits");

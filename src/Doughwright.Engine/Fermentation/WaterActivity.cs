@@ -16,7 +16,7 @@ internal static class WaterActivity
 
     /// <summary>
     /// Raoult's law, aw = nw / (nw + n), amounts of water and solute in mol. For dilute solutions; 0.005 too high for sucrose at 40 % and
-    /// 0.05 at 67 %. Source: textbook.
+    /// 0.05 at 67 %. Source: raoult.
     /// </summary>
     public static double Raoult(double waterMoles, double soluteMoles) =>
         Positive(waterMoles, nameof(waterMoles)) / (waterMoles + NotNegative(soluteMoles, nameof(soluteMoles)));
