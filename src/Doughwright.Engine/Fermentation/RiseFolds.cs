@@ -13,6 +13,7 @@ internal sealed class RiseFolds
     {
         At = at;
         Lanes = lanes;
+        Count = at.Length / lanes;
         IsByGrowth = byGrowth;
         Growth = new double[at.Length];
         Minutes = new double[at.Length];
@@ -22,7 +23,7 @@ internal sealed class RiseFolds
 
     public int Lanes { get; }
 
-    public int Count => At.Length / Lanes;
+    public int Count { get; }
 
     /// <summary>Growth at each fold as it was done, [fold * lanes + lane]; +infinity where it was not.</summary>
     public double[] Growth { get; }

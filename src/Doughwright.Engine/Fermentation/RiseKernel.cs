@@ -22,39 +22,63 @@ internal static class RiseKernel
         where T : struct, ILane<T>
     {
         var lane = 0;
+        for (; lane + 2 * T.Width <= state.Lanes; lane += 2 * T.Width)
+            AdvanceTwo<T>(state, stage, clock, minutesPerStep, celsius, growth, lane);
         for (; lane + T.Width <= state.Lanes; lane += T.Width)
-            AdvancePack<T>(state, stage, clock, minutesPerStep, celsius, growth, lane);
+            AdvanceOne<T>(state, stage, clock, minutesPerStep, celsius, growth, lane);
         for (; lane < state.Lanes; lane++)
-            AdvancePack<Lane1>(state, stage, clock, minutesPerStep, celsius, growth, lane);
+            AdvanceOne<Lane1>(state, stage, clock, minutesPerStep, celsius, growth, lane);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void AdvancePack<T>(
+    private static void AdvanceOne<T>(
         RiseState state, RiseStage stage, double clock, double minutesPerStep, ReadOnlySpan<double> celsius, Span<double> growth, int lane)
         where T : struct, ILane<T>
     {
-        var pack = new RisePack<T>(state.Coefficients, state.AirMoles, lane);
-        var untilGrowth = T.Load(stage.UntilGrowth, lane);
-        var untilMinutes = T.Load(stage.UntilMinutes, lane);
-        var hours = T.Of(minutesPerStep / 60);
-        var line = new RiseLine<T>(T.Of(minutesPerStep))
+        var run = new RiseRun<T>(state, stage, minutesPerStep, lane);
+        for (int row = 0, step = 0; row < celsius.Length; row += state.Lanes, step++)
         {
-            Before = RisePoint<T>.Load(state, pack, lane),
-            Stopped = T.Load(state.StoppedMinutes, lane),
-        };
-
-        for (int row = lane, step = 0; row < celsius.Length; row += state.Lanes, step++)
-        {
-            RisePoint<T>.Step(line.Before, ref line.After, T.Load(celsius, row), hours, pack);
-            line.Draw(T.Of(clock + step * minutesPerStep), untilMinutes, untilGrowth);
+            run.Warm(celsius, row);
+            run.Ferment();
+            run.Swell();
+            run.Look(clock + step * minutesPerStep);
             for (var fold = 0; fold < stage.Folds.Count; fold++)
-                line.Fold(stage.Folds, fold, lane, untilMinutes, untilGrowth, pack);
-            line.GoOn();
-            if (!growth.IsEmpty)
-                line.Before.Growth.Store(growth, row);
+                run.Fold(stage.Folds, fold);
+            run.GoOn(growth, row);
         }
 
-        line.Before.Store(state, lane);
-        line.Stopped.Store(state.StoppedMinutes, lane);
+        run.Store(state);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void AdvanceTwo<T>(
+        RiseState state, RiseStage stage, double clock, double minutesPerStep, ReadOnlySpan<double> celsius, Span<double> growth, int lane)
+        where T : struct, ILane<T>
+    {
+        var one = new RiseRun<T>(state, stage, minutesPerStep, lane);
+        var other = new RiseRun<T>(state, stage, minutesPerStep, lane + T.Width);
+        for (int row = 0, step = 0; row < celsius.Length; row += state.Lanes, step++)
+        {
+            one.Warm(celsius, row);
+            other.Warm(celsius, row);
+            one.Ferment();
+            other.Ferment();
+            one.Swell();
+            other.Swell();
+            var minutes = clock + step * minutesPerStep;
+            one.Look(minutes);
+            other.Look(minutes);
+            for (var fold = 0; fold < stage.Folds.Count; fold++)
+            {
+                one.Fold(stage.Folds, fold);
+                other.Fold(stage.Folds, fold);
+            }
+
+            one.GoOn(growth, row);
+            other.GoOn(growth, row);
+        }
+
+        one.Store(state);
+        other.Store(state);
     }
 }

@@ -7,7 +7,7 @@ namespace Doughwright.Engine.Fermentation;
 /// What lies between the two ends of one step: places in it are shares of the step from 0 to 1, and everything runs straight between the
 /// ends but for the drop at a fold. Time of a growth and growth at a time use the same line, so one undoes the other.
 /// </summary>
-internal struct RiseLine<T>(T length) where T : struct, ILane<T>
+internal struct RiseLine<T>(T length, T untilMinutes, T untilGrowth) where T : struct, ILane<T>
 {
     /// <summary>A place outside every step: it does not happen here.</summary>
     private const double Elsewhere = 2;
@@ -18,12 +18,14 @@ internal struct RiseLine<T>(T length) where T : struct, ILane<T>
     public RisePoint<T> Before;
     public RisePoint<T> After;
 
-    private readonly T length = length;
-    private readonly T perLength = T.Of(1) / length;
-    private T begin;
-
     /// <summary>Minutes at which the stage ended for a lane; +infinity while it has not.</summary>
     public T Stopped;
+
+    private readonly T length = length;
+    private readonly T perLength = T.Of(1) / length;
+    private readonly T untilMinutes = untilMinutes;
+    private readonly T untilGrowth = untilGrowth;
+    private T begin;
 
     /// <summary>Where the stage ends in this step.</summary>
     private T stop;
@@ -33,18 +35,18 @@ internal struct RiseLine<T>(T length) where T : struct, ILane<T>
     private T lostGrowth;
     private T from;
 
-    /// <summary>Takes up a step whose two ends are set.</summary>
+    /// <summary>Takes up a step whose two ends are set, and looks where the stage ends in it.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public void Draw(T minutes, T untilMinutes, T untilGrowth)
+    public void Look(double minutes)
     {
-        begin = minutes;
+        begin = T.Of(minutes);
         from = lostMoles = lostGrowth = T.Of(0);
         stop = T.Min(WhereMinutes(untilMinutes), WhereGrowth(untilGrowth));
     }
 
     /// <summary>Does one fold where it falls in this step, in those lanes whose turn it is and that do not stop before.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public void Fold(RiseFolds folds, int fold, int lane, T untilMinutes, T untilGrowth, in RisePack<T> pack)
+    public void Fold(RiseFolds folds, int fold, int lane, in RisePack<T> pack)
     {
         var entry = fold * folds.Lanes + lane;
         var waits = T.Load(folds.At, entry);

@@ -9,6 +9,9 @@ internal struct RisePoint<T> where T : struct, ILane<T>
     /// <summary>Carbon dioxide in the dough, dissolved or not, mol.</summary>
     public T Moles;
 
+    /// <summary>Carbon dioxide made in the step that ends here, mol.</summary>
+    public T Made;
+
     /// <summary>Sugar left, g of hexose.</summary>
     public T Substrate;
 
@@ -62,23 +65,12 @@ internal struct RisePoint<T> where T : struct, ILane<T>
         Growth.Store(state.Growth, lane);
     }
 
-    /// <summary>
-    /// One step of Heun's method (second order) from a point to the next.
-    /// </summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static void Step(in RisePoint<T> from, ref RisePoint<T> to, T celsius, T hours, in RisePack<T> pack)
-    {
-        to.Celsius = celsius;
-        to.Warm(pack);
-        var made = to.Ferment(from, hours, pack);
-        to.Swell(from, made, pack);
-    }
-
-    // The parts of a step are methods of their own because the compiler stops inlining lane operators in a method that is too long.
+    // A step of Heun's method (second order) in three parts. They are methods of their own because the compiler stops inlining lane operators in
+    // a method that is too long; between them lanes go by reference, because by value they are copied in halves, which stalls.
 
     /// <summary>What follows from the temperature alone.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private void Warm(in RisePack<T> pack)
+    public void Warm(in RisePack<T> pack)
     {
         Rate = pack.Rate(Celsius);
         PerMole = pack.PerMole(Celsius);
@@ -86,11 +78,11 @@ internal struct RisePoint<T> where T : struct, ILane<T>
     }
 
     /// <summary>
-    /// Yeast grows and uses sugar; the result is the gas made, mol. The substrate moves by a form of Heun's method that cannot overshoot below
+    /// Yeast grows, uses sugar and makes gas. The substrate moves by a form of Heun's method that cannot overshoot below
     /// nought (modified Patankar), so what is used was there.
     /// </summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private T Ferment(in RisePoint<T> from, T hours, in RisePack<T> pack)
+    public void Ferment(in RisePoint<T> from, in T hours, in RisePack<T> pack)
     {
         var zero = T.Of(0);
         var halfHours = T.Of(0.5) * hours;
@@ -119,16 +111,16 @@ internal struct RisePoint<T> where T : struct, ILane<T>
         var used = halfHours * (first * from.Substrate * predictedWithHalf + last * withHalf * predicted);
         var part = supplied / (whole + used);
         Substrate = part * whole;
-        return part * used * T.Of(1 / RiseCoefficients.HexoseGramsPerMole);
+        Made = part * used * T.Of(1 / RiseCoefficients.HexoseGramsPerMole);
     }
 
     /// <summary>New gas stays or escapes, and blows the dough up.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private void Swell(in RisePoint<T> from, T made, in RisePack<T> pack)
+    public void Swell(in RisePoint<T> from, in RisePack<T> pack)
     {
         var retained = pack.Retained(from.Growth);
-        var predicted = pack.Growth(from.Moles + made * retained, PerMole, Held);
-        Moles = from.Moles + made * T.Of(0.5) * (retained + pack.Retained(predicted));
+        var predicted = pack.Growth(from.Moles + Made * retained, PerMole, Held);
+        Moles = from.Moles + Made * T.Of(0.5) * (retained + pack.Retained(predicted));
         Growth = pack.Growth(Moles, PerMole, Held);
     }
 
