@@ -6,7 +6,8 @@ namespace Doughwright.Engine.Fermentation;
 internal readonly record struct CardinalTemperatures
 {
     /// <exception cref="ArgumentOutOfRangeException">
-    /// Not minimum &lt; optimum &lt; maximum, or the optimum lies in the lower half: there the curve of <see cref="CardinalRate"/> has a pole.
+    /// Not minimum &lt; optimum &lt; maximum, or the optimum lies in the lower half: there the curve of <see cref="CardinalRate"/> has a
+    /// pole.
     /// </exception>
     public CardinalTemperatures(Temperature minimum, Temperature optimum, Temperature maximum)
     {

@@ -55,7 +55,9 @@ internal static class Rise
         return new(rates, found, folds);
     }
 
-    /// <summary>Minutes after which each lane has grown so far, from where it stands; +infinity where it does not within the history.</summary>
+    /// <summary>
+    /// Minutes after which each lane has grown so far, from where it stands; +infinity where it does not within the history.
+    /// </summary>
     public static double[] TimeToGrowth(RiseState state, RiseHistory history, double growth, RiseFolds? folds = null)
     {
         var until = new double[state.Lanes];

@@ -62,7 +62,9 @@ internal sealed class RiseCoefficients
 
     public double[] Maximum { get; }
 
-    /// <summary>Hexose used per hour, unit of effective dose and unit of relative rate, g: scale, osmotic and spice factors included.</summary>
+    /// <summary>
+    /// Hexose used per hour, unit of effective dose and unit of relative rate, g: scale, osmotic and spice factors included.
+    /// </summary>
     public double[] UseRate { get; }
 
     /// <summary>Sugar that starch yields per hour and unit of relative rate, g.</summary>

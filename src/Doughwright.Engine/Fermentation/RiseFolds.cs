@@ -28,7 +28,9 @@ internal sealed class RiseFolds
     /// <summary>Growth at each fold as it was done, [fold * lanes + lane]; +infinity where it was not.</summary>
     public double[] Growth { get; }
 
-    /// <summary>Minutes from the beginning of the stage to each fold as it was done, [fold * lanes + lane]; +infinity where it was not.</summary>
+    /// <summary>
+    /// Minutes from the beginning of the stage to each fold as it was done, [fold * lanes + lane]; +infinity where it was not.
+    /// </summary>
     public double[] Minutes { get; }
 
     /// <summary>What each fold waits for: minutes or growth, [fold * lanes + lane].</summary>

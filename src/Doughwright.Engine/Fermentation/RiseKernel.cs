@@ -4,12 +4,12 @@ using Doughwright.Engine.Numerics;
 namespace Doughwright.Engine.Fermentation;
 
 /// <summary>
-/// The compact dough-rise model, per 100 g of flour, over packs of lanes. Gas is made by yeast from sugar at a rate that follows the dough's
-/// temperature; part of it dissolves, part escapes as the dough nears its limit, the rest blows the dough up at the local pressure.
-/// Nothing is allocated here, and no lane looks at another.
+/// The compact dough-rise model, per 100 g of flour, over packs of lanes. Gas is made by yeast from sugar at a rate that follows the
+/// dough's temperature; part of it dissolves, part escapes as the dough nears its limit, the rest blows the dough up at the local
+/// pressure. Nothing is allocated here, and no lane looks at another.
 /// <para>
-/// Second order in the step: a doubling in thirty steps or more comes out to 0.1 %. A step in which the dough grows by more than about 0.3 of
-/// its first volume is too long, and can leap over the highest growth.
+/// Second order in the step: a doubling in thirty steps or more comes out to 0.1 %. A step in which the dough grows by more than about
+/// 0.3 of its first volume is too long, and can leap over the highest growth.
 /// </para>
 /// </summary>
 internal static class RiseKernel

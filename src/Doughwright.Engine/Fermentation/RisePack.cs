@@ -42,7 +42,8 @@ internal readonly struct RisePack<T>(RiseCoefficients c, double[] airMoles, int 
     public T Growth(T moles, T perMole, T held) => (GasFree + GasVolume.Of(AirMoles * perMole, moles * perMole, held)) * PerVolume;
 
     /// <summary>
-    /// Share of new gas that stays in: 1 - ((v - 1)/(vmax - 1))^4, 0 beyond vmax. A choice that hardly touches a doubling. Source: rise-ceiling.
+    /// Share of new gas that stays in: 1 - ((v - 1)/(vmax - 1))^4, 0 beyond vmax. A choice that hardly touches a doubling.
+    /// Source: rise-ceiling.
     /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T Retained(T growth)
@@ -52,7 +53,9 @@ internal readonly struct RisePack<T>(RiseCoefficients c, double[] airMoles, int 
         return T.Max(T.Of(0), T.Of(1) - square * square);
     }
 
-    /// <summary>Carbon dioxide in the bubbles at a growth, mol: all gas less the air. The bounds only catch rounding, when there is none.</summary>
+    /// <summary>
+    /// Carbon dioxide in the bubbles at a growth, mol: all gas less the air. The bounds only catch rounding, when there is none.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T InBubbles(T growth, T celsius, T moles)
     {

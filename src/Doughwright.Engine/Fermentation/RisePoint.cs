@@ -65,8 +65,9 @@ internal struct RisePoint<T> where T : struct, ILane<T>
         Growth.Store(state.Growth, lane);
     }
 
-    // A step of Heun's method (second order) in three parts. They are methods of their own because the compiler stops inlining lane operators in
-    // a method that is too long; between them lanes go by reference, because by value they are copied in halves, which stalls.
+    // A step of Heun's method (second order) in three parts. They are methods of their own because the compiler stops inlining lane
+    // operators in a method that is too long; between them lanes go by reference, because by value they are copied in halves, which
+    // stalls.
 
     /// <summary>What follows from the temperature alone.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
@@ -99,8 +100,8 @@ internal struct RisePoint<T> where T : struct, ILane<T>
         var doseAtMiddle = from.Dose + toMiddle * DoseSlope(from.Dose, from.Yeast, pack);
         Dose = from.Dose + gained * DoseSlope(doseAtMiddle, middle, pack);
 
-        // Use of sugar at the beginning is first S / (S + K), at the end last S1 / (S1 + K), S1 the predicted sugar. The fractions are brought
-        // together, because a division waits longer than several products.
+        // Use of sugar at the beginning is first S / (S + K), at the end last S1 / (S1 + K), S1 the predicted sugar. The fractions are
+        // brought together, because a division waits longer than several products.
         var first = pack.UseRate * from.Dose * from.Rate;
         var last = pack.UseRate * Dose * Rate;
         var withHalf = from.Substrate + pack.HalfSubstrate;

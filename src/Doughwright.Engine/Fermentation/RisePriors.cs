@@ -28,7 +28,8 @@ internal sealed record RisePriors
     /// <summary>Volume, against the dough's at first, at which it holds no more gas.</summary>
     public Prior Ceiling { get; init; } = new("highest growth", "1", StrongWhiteCeiling, 0.20, PriorLaw.LogNormal, "rise-ceiling");
 
-    public Prior Substrate { get; init; } = new("sugar in the flour", "g per 100 g flour", 1.5, TwoFifths, PriorLaw.LogNormal, "rise-substrate");
+    public Prior Substrate { get; init; } =
+        new("sugar in the flour", "g per 100 g flour", 1.5, TwoFifths, PriorLaw.LogNormal, "rise-substrate");
 
     public Prior Maltose { get; init; } =
         new("maltose from starch at 25 °C", "g/h per 100 g flour", 0.5, TwoFifths, PriorLaw.LogNormal, "rise-substrate");
@@ -38,9 +39,11 @@ internal sealed record RisePriors
 
     public Prior GrowthRate { get; init; } = new("yeast growth at 27 °C", "1/h", 0.267, Third, PriorLaw.LogNormal, "yeast-growth-pyler");
 
-    public Prior GrowthRoom { get; init; } = new("yeast that grows at most", "% of flour", 0.583, Third, PriorLaw.LogNormal, "yeast-growth-pyler");
+    public Prior GrowthRoom { get; init; } =
+        new("yeast that grows at most", "% of flour", 0.583, Third, PriorLaw.LogNormal, "yeast-growth-pyler");
 
-    public Prior GrowthLag { get; init; } = new("hours at 27 °C before yeast grows", "h", 2, Third, PriorLaw.LogNormal, "yeast-growth-pyler");
+    public Prior GrowthLag { get; init; } =
+        new("hours at 27 °C before yeast grows", "h", 2, Third, PriorLaw.LogNormal, "yeast-growth-pyler");
 
     /// <summary>The author's yeast and hands against the book. Used only where nothing was measured: an anchor fixes it.</summary>
     public Prior Scale { get; init; } = new("rate against the book", "1", 1, 0.35, PriorLaw.LogNormal, "aem-leavening-table");
@@ -49,8 +52,8 @@ internal sealed record RisePriors
 
     public IReadOnlyList<Prior> All =>
     [
-        Minimum, Optimum, Maximum, LowestActivity, CrowdedExponent, Void, Ceiling, Substrate, Maltose, HalfSubstrate, GrowthRate, GrowthRoom,
-        GrowthLag, Scale, ShapingKeeps,
+        Minimum, Optimum, Maximum, LowestActivity, CrowdedExponent, Void, Ceiling, Substrate, Maltose, HalfSubstrate,
+        GrowthRate, GrowthRoom, GrowthLag, Scale, ShapingKeeps,
     ];
 
     /// <summary>The priors of another flour or yeast.</summary>

@@ -96,7 +96,9 @@ internal sealed class RiseState
 
     internal double[] Aged { get; }
 
-    /// <summary>An independent copy: what happens to one does not happen to the other. A stage that has begun, and its folds, are shared.</summary>
+    /// <summary>
+    /// An independent copy: what happens to one does not happen to the other. A stage that has begun, and its folds, are shared.
+    /// </summary>
     public RiseState Copy() => new(this);
 
     /// <summary>Sets every lane going again, toward the end of another stage; minutes count from here.</summary>

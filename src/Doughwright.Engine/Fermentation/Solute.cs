@@ -1,6 +1,8 @@
 namespace Doughwright.Engine.Fermentation;
 
-/// <summary>Something dissolved in water that is no salt, with its constant in Norrish's equation. Source: norrish-baeza-2010, alditol-k.</summary>
+/// <summary>
+/// Something dissolved in water that is no salt, with its constant in Norrish's equation. Source: norrish-baeza-2010, alditol-k.
+/// </summary>
 /// <param name="NorrishK">Without unit.</param>
 internal sealed record Solute(double GramsPerMole, double NorrishK)
 {

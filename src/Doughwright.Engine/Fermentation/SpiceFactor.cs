@@ -3,8 +3,8 @@ using Doughwright.Engine.Quantities;
 namespace Doughwright.Engine.Fermentation;
 
 /// <summary>
-/// How much a spice kneaded into the dough slows yeast down: f = 1 / (1 + (c / c50)²), c in g of ground spice per 100 g of the dough's water.
-/// Uncertain by a factor of 2 in c50. Spice in a filling does nothing to the dough. Source: wright-1954, cinnamon-advice.
+/// How much a spice kneaded into the dough slows yeast down: f = 1 / (1 + (c / c50)²), c in g of ground spice per 100 g of the dough's
+/// water. Uncertain by a factor of 2 in c50. Spice in a filling does nothing to the dough. Source: wright-1954, cinnamon-advice.
 /// </summary>
 internal static class SpiceFactor
 {

@@ -24,7 +24,8 @@ public class GasTests
         Assert.Equal(litresPerLitre, moles * 8.314462618 * temperature.Kelvins / Atmosphere, litresPerLitre * 5e-3);
     }
 
-    // Handbook values of the Bunsen coefficient of carbon dioxide, mL (0 °C, 1 atm) per mL of water: 20 °C 0.878, 25 °C 0.759, 30 °C 0.665 [memory].
+    // Handbook values of the Bunsen coefficient of carbon dioxide, mL (0 °C, 1 atm) per mL of water: 20 °C 0.878, 25 °C 0.759, 30 °C
+    // 0.665 [memory].
     [Theory]
     [InlineData(20, 0.878)]
     [InlineData(25, 0.759)]

@@ -5,8 +5,8 @@ namespace Doughwright.Engine.Tests.Fermentation;
 /// <summary>The model against what was measured or is common practice, as far as it covers it (fermentation sheet 14.5).</summary>
 public class RiseEvidenceTests
 {
-    // Pyler-type text [read, second hand]: cells at 27 °C over those put in. A dose of 0.5 % and of 2 % after 6 h, 1.67 % after 4 h and 6 h.
-    // The growth rate and its room were fitted to these four, so this holds the program to the fit.
+    // Pyler-type text [read, second hand]: cells at 27 °C over those put in. A dose of 0.5 % and of 2 % after 6 h, 1.67 % after 4 h and 6
+    // h. The growth rate and its room were fitted to these four, so this holds the program to the fit.
     [Theory]
     [InlineData(0.5, 6, 0.94)]
     [InlineData(2, 6, 2.58)]
@@ -35,8 +35,8 @@ public class RiseEvidenceTests
         Assert.Equal(0.23, 1 - (dough with { Pascals = 78_190 }).MinutesTo(2) / sea, 0.015);
     }
 
-    // Freilich 1949 [read, second hand]: to one height in 270 min in a proofer at 13 °C and in 36 min at 57 °C. The pieces go in at 27 °C and
-    // warm slowly, so only the order can be held against a model of one temperature.
+    // Freilich 1949 [read, second hand]: to one height in 270 min in a proofer at 13 °C and in 36 min at 57 °C. The pieces go in at 27 °C
+    // and warm slowly, so only the order can be held against a model of one temperature.
     [Fact]
     public void Proof_InACoolProofer_TakesSeveralTimesAsLongAsInAWarmOne()
     {
@@ -63,8 +63,8 @@ public class RiseEvidenceTests
         Assert.Equal(minutes.Order(), minutes);
     }
 
-    // Pup loaf of 100 g flour [read, second hand]: 3.55 times its volume at the end of the proof; of all gas made 40 % still in the dough after
-    // fermentation, punching, moulding and proof. How often that loaf was punched is not said: here once, and moulded once.
+    // Pup loaf of 100 g flour [read, second hand]: 3.55 times its volume at the end of the proof; of all gas made 40 % still in the dough
+    // after fermentation, punching, moulding and proof. How often that loaf was punched is not said: here once, and moulded once.
     [Fact]
     public void PupLoaf_ReachesItsVolumeAndLosesMuchOfItsGas()
     {

@@ -3,8 +3,8 @@ using Doughwright.Engine.Fermentation;
 namespace Doughwright.Engine.Tests.Fermentation;
 
 /// <summary>
-/// The model against the tabulated results of the sheet it was proposed in (fermentation sheet 14.3 and 6) [computed there by another program
-/// with Euler steps of 1 min]: these test the program, not the model.
+/// The model against the tabulated results of the sheet it was proposed in (fermentation sheet 14.3 and 6) [computed there by another
+/// program with Euler steps of 1 min]: these test the program, not the model.
 /// </summary>
 public class RiseModelTests
 {

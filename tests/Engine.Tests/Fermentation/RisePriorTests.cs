@@ -31,8 +31,8 @@ public class RisePriorTests
         Assert.True(prior.At(-40) < prior.Central);
     });
 
-    // fermentation sheet 14.4 [computed there by random draws over the same priors]: spread of ln(minutes to double) of a dough that doubled in
-    // 120 min at 25 °C, read to 10 %. Growth of the yeast was off there and is off here.
+    // fermentation sheet 14.4 [computed there by random draws over the same priors]: spread of ln(minutes to double) of a dough that
+    // doubled in 120 min at 25 °C, read to 10 %. Growth of the yeast was off there and is off here.
     [Theory]
     [InlineData(10, 0.22)]
     [InlineData(15, 0.14)]

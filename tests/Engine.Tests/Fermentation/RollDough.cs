@@ -3,7 +3,9 @@ using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Tests.Fermentation;
 
-/// <summary>The dough of the potato rolls, by hand: true water 67.8 %, salt 1.75, all sugar 8.2, 3.03 % of fresh-equivalent yeast.</summary>
+/// <summary>
+/// The dough of the potato rolls, by hand: true water 67.8 %, salt 1.75, all sugar 8.2, 3.03 % of fresh-equivalent yeast.
+/// </summary>
 internal static class RollDough
 {
     public static DoughMatter Matter { get; } = new()

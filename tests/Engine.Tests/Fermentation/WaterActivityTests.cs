@@ -85,8 +85,8 @@ public class WaterActivityTests
         Assert.Equal(at88, OsmoticFactor.Of(found, 0.88), 5e-3);
     }
 
-    // Osmotic pressure of doughs 35 to 100 atm [read: dough fermentation handbook] is aw 0.9745 to 0.9288 at 25 °C by -RT ln(aw)/Vw [computed]:
-    // the span from a salted lean dough to one with a quarter of sugar.
+    // Osmotic pressure of doughs 35 to 100 atm [read: dough fermentation handbook] is aw 0.9745 to 0.9288 at 25 °C by -RT ln(aw)/Vw
+    // [computed]: the span from a salted lean dough to one with a quarter of sugar.
     [Fact]
     public void DoughLiquid_SpansThePublishedOsmoticPressures()
     {
@@ -95,8 +95,9 @@ public class WaterActivityTests
         Assert.InRange(Atmospheres(OfDough(50, 1.5, 25)), 95, 105);
     }
 
-    // Strain V1, gas in 2 h: 580 mL with 10 % sucrose against 1950 without, at equal dose [read: AEM table of leavening capacities, error 10 %;
-    // the 1950 extrapolated]. Where that strain stops was read off these figures, so this holds the parameter to its use and is no evidence.
+    // Strain V1, gas in 2 h: 580 mL with 10 % sucrose against 1950 without, at equal dose [read: AEM table of leavening capacities, error
+    // 10 %; the 1950 extrapolated]. Where that strain stops was read off these figures, so this holds the parameter to its use and is no
+    // evidence.
     [Fact]
     public void OsmoticFactor_OfTheMostSensitiveStrain_GivesItsPublishedLoss()
     {

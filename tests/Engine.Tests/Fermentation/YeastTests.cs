@@ -23,8 +23,8 @@ public class YeastTests
         Assert.Equal(4.8, YeastEquivalence.Of(fresh, YeastKind.ActiveDry).Grams, 0.05);
     }
 
-    // 1200 mL in 2 h with 2.8 % yeast, 1800 mL with 5 % [read: AEM table, error 10 %]. The exponent was taken from this pair between 2.8 and
-    // 5 %, the joint put at 3 %; so this holds the parameter to its use.
+    // 1200 mL in 2 h with 2.8 % yeast, 1800 mL with 5 % [read: AEM table, error 10 %]. The exponent was taken from this pair between 2.8
+    // and 5 %, the joint put at 3 %; so this holds the parameter to its use.
     [Fact]
     public void Dose_From2Point8To5Percent_GivesTheMeasuredRatioWithinItsError() =>
         Assert.Equal(1800.0 / 1200, Of(5) / Of(2.8), 0.1 * 1800 / 1200);
