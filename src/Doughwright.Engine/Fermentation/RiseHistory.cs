@@ -1,0 +1,31 @@
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Fermentation;
+
+/// <summary>How warm a dough is over time, lane by lane.</summary>
+/// <param name="StartCelsius">At the beginning, per lane.</param>
+/// <param name="Celsius">At the end of each step, [step * lanes + lane].</param>
+internal sealed record RiseHistory(double[] StartCelsius, double[] Celsius, Duration Step)
+{
+    public int Lanes => StartCelsius.Length;
+
+    public int Steps => Celsius.Length / Lanes;
+
+    public Duration Length => Step * Steps;
+
+    /// <summary>A dough that keeps one temperature.</summary>
+    public static RiseHistory Constant(Temperature temperature, int lanes, Duration length, Duration step) =>
+        Of(_ => temperature, lanes, length, step);
+
+    /// <summary>A dough whose temperature is a function of elapsed time, the same in every lane.</summary>
+    public static RiseHistory Of(Func<Duration, Temperature> at, int lanes, Duration length, Duration step)
+    {
+        var steps = (int)Math.Ceiling(length / step - 1e-9);
+        var celsius = new double[steps * lanes];
+        for (var row = 0; row < steps; row++)
+            celsius.AsSpan(row * lanes, lanes).Fill(at(step * (row + 1)).Celsius);
+        var start = new double[lanes];
+        start.AsSpan().Fill(at(Duration.Zero).Celsius);
+        return new(start, celsius, step);
+    }
+}

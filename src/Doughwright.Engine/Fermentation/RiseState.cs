@@ -1,0 +1,158 @@
+using Doughwright.Engine.Numerics;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Fermentation;
+
+/// <summary>
+/// A dough on its way, lane by lane. It can be advanced piece by piece beside a conduction run, and carried from the bulk through shaping
+/// into the proof: gas, sugar and yeast go along.
+/// </summary>
+internal sealed class RiseState
+{
+    /// <summary>Eight lanes at once were measured slower than four: the step's values do not fit the registers.</summary>
+    private const int QuickestWidth = 4;
+
+    private RiseStage stage;
+    private double clock;
+
+    /// <summary>The dough after mixing: nothing but air in it.</summary>
+    /// <param name="scale">Rate against the book, per lane.</param>
+    /// <param name="pascals">Pressure of the air, per lane.</param>
+    /// <param name="celsius">Mean temperature of the dough, per lane.</param>
+    public RiseState(
+        RiseDough dough,
+        RiseParameters parameters,
+        ReadOnlySpan<double> scale,
+        ReadOnlySpan<double> pascals,
+        ReadOnlySpan<double> celsius)
+    {
+        Lanes = dough.Lanes;
+        Coefficients = new(dough, parameters, scale, pascals);
+        Celsius = celsius[..Lanes].ToArray();
+        Moles = new double[Lanes];
+        Substrate = new double[Lanes];
+        Yeast = [.. dough.FreshYeastGrams];
+        Dose = new double[Lanes];
+        Aged = new double[Lanes];
+        Growth = new double[Lanes];
+        AirMoles = new double[Lanes];
+        StoppedMinutes = new double[Lanes];
+        for (var lane = 0; lane < Lanes; lane++)
+        {
+            var kelvins = Temperature.FromCelsius(Celsius[lane]).Kelvins;
+            AirMoles[lane] = Coefficients.AirAtFirst[lane] / (Coefficients.GasPerKelvin[lane] * kelvins);
+            Substrate[lane] = parameters.Substrate[lane] + WaterActivity.HexosePerSucrose * dough.SugarGrams[lane];
+            Dose[lane] = Fermentation.Dose.Effective(Percent.FromValue(Yeast[lane]), parameters.CrowdedExponent[lane]);
+            Growth[lane] = 1;
+        }
+
+        stage = RiseStage.ForMinutes(new double[Lanes]);
+        Begin(stage);
+    }
+
+    private RiseState(RiseState other)
+    {
+        stage = other.stage;
+        clock = other.clock;
+        Lanes = other.Lanes;
+        Coefficients = other.Coefficients;
+        AirMoles = other.AirMoles;
+        Celsius = [.. other.Celsius];
+        Moles = [.. other.Moles];
+        Substrate = [.. other.Substrate];
+        Yeast = [.. other.Yeast];
+        Dose = [.. other.Dose];
+        Aged = [.. other.Aged];
+        Growth = [.. other.Growth];
+        StoppedMinutes = [.. other.StoppedMinutes];
+    }
+
+    public int Lanes { get; }
+
+    /// <summary>Volume now, against the volume after mixing.</summary>
+    public double[] Growth { get; }
+
+    /// <summary>Minutes after which each lane met the end of the stage; +infinity while it has not.</summary>
+    public double[] StoppedMinutes { get; }
+
+    /// <summary>Carbon dioxide in the dough, mol per 100 g of flour.</summary>
+    public double[] Moles { get; }
+
+    /// <summary>Sugar left, g of hexose per 100 g of flour.</summary>
+    public double[] Substrate { get; }
+
+    /// <summary>Fresh-equivalent yeast, g per 100 g of flour.</summary>
+    public double[] Yeast { get; }
+
+    public double[] Celsius { get; }
+
+    public bool AllStopped => StoppedMinutes.All(double.IsFinite);
+
+    internal RiseCoefficients Coefficients { get; }
+
+    internal double[] AirMoles { get; }
+
+    internal double[] Dose { get; }
+
+    internal double[] Aged { get; }
+
+    /// <summary>
+    /// An independent copy: what happens to one does not happen to the other. A stage that has begun, and its folds, are shared.
+    /// </summary>
+    public RiseState Copy() => new(this);
+
+    /// <summary>Sets every lane going again, toward the end of another stage; minutes count from here.</summary>
+    public void Begin(RiseStage next)
+    {
+        stage = next;
+        stage.Folds.Clear();
+        clock = 0;
+        StoppedMinutes.AsSpan().Fill(double.PositiveInfinity);
+    }
+
+    /// <summary>Goes on by as many steps as there are rows of temperatures. Lanes that have met the end of the stage wait.</summary>
+    /// <param name="celsius">Mean temperature of the dough at the end of each step, [step * lanes + lane].</param>
+    /// <param name="growth">Gets the growth at the end of each step, laid out likewise; may be empty.</param>
+    public void Advance(ReadOnlySpan<double> celsius, Duration step, Span<double> growth = default) =>
+        Advance(celsius, step, growth, Math.Min(Numerics.Lanes.Widest, QuickestWidth));
+
+    internal void Advance(ReadOnlySpan<double> celsius, Duration step, Span<double> growth, int width)
+    {
+        var minutes = Require.Within(step.Minutes, 1e-6, 60, "Step of the rise");
+        if (celsius.Length % Lanes != 0 || (!growth.IsEmpty && growth.Length != celsius.Length))
+            throw new ArgumentOutOfRangeException(nameof(celsius), celsius.Length, "Rows of one temperature per lane are needed.");
+        switch (width)
+        {
+            case 1:
+                RiseKernel.Advance<Lane1>(this, stage, clock, minutes, celsius, growth);
+                break;
+            case 2:
+                RiseKernel.Advance<Lane2>(this, stage, clock, minutes, celsius, growth);
+                break;
+            case 4:
+                RiseKernel.Advance<Lane4>(this, stage, clock, minutes, celsius, growth);
+                break;
+            case 8:
+                RiseKernel.Advance<Lane8>(this, stage, clock, minutes, celsius, growth);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(width), width, "Must be 1, 2, 4 or 8.");
+        }
+
+        clock += minutes * (celsius.Length / Lanes);
+    }
+
+    /// <summary>Presses gas out of the bubbles, as shaping does. What is dissolved stays. Source: gas-kept.</summary>
+    /// <param name="keeps">Share of the carbon dioxide in the bubbles that stays, per lane.</param>
+    public void PressOut(ReadOnlySpan<double> keeps)
+    {
+        for (var lane = 0; lane < Lanes; lane++)
+        {
+            var pack = new RisePack<Lane1>(Coefficients, AirMoles, lane);
+            var celsius = new Lane1(Celsius[lane]);
+            var lost = 1 - Require.Within(keeps[lane], 0, 1, "Share of gas kept");
+            Moles[lane] -= lost * pack.InBubbles(new(Growth[lane]), celsius, new(Moles[lane])).Value;
+            Growth[lane] = pack.Growth(new(Moles[lane]), pack.PerMole(celsius), pack.Held(celsius)).Value;
+        }
+    }
+}
