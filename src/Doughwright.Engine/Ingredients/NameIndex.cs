@@ -1,0 +1,99 @@
+namespace Doughwright.Engine.Ingredients;
+
+/// <summary>Names of the larder, for looking up by what a person wrote.</summary>
+internal sealed class NameIndex
+{
+    private const int MostNearest = 3;
+
+    // Words that say how something is prepared. They never tell one row from another unless a row says so under "when".
+    private static readonly string[] Preparing =
+    [
+        "soft", "softened", "melted", "cold", "warm", "room", "temperature", "peeled", "mashed", "diced", "chopped", "grated", "sifted",
+        "beaten", "cubed", "large", "medium", "small", "organic", "free", "range", "fresh", "finely", "freshly",
+    ];
+
+    private readonly Dictionary<string, List<Entry>> byName = new(StringComparer.Ordinal);
+    private readonly HashSet<string> conditionWords;
+
+    public NameIndex(IEnumerable<(string Name, Ingredient Ingredient, string[] When)> names)
+    {
+        conditionWords = [.. Preparing];
+        foreach (var (name, ingredient, when) in names)
+        {
+            var conditions = when.Where(condition => condition != "*").Select(Phrase.Normal).ToArray();
+            conditionWords.UnionWith(conditions.SelectMany(condition => condition.Split(' ')));
+            var normal = Phrase.Normal(name);
+            if (!byName.TryGetValue(normal, out var entries))
+            {
+                byName.Add(normal, entries = []);
+            }
+
+            entries.Add(new(name, normal.Split(' '), ingredient, conditions, when.Length == 0 || when.Contains("*")));
+        }
+    }
+
+    /// <summary>The rows of a name that is listed, chosen by the conditions; empty when the name is not listed.</summary>
+    /// <remarks>"boiled potatoes" is looked up as it stands, then as "potato" with the condition "boiled".</remarks>
+    public IReadOnlyList<Ingredient> Listed(string[] words, IReadOnlyCollection<string> conditions, out bool chosen)
+    {
+        var phrase = string.Join(' ', words);
+        var said = conditions.Select(Phrase.Normal);
+        if (!byName.TryGetValue(phrase, out var entries))
+        {
+            said = said.Append(phrase);
+            byName.TryGetValue(string.Join(' ', words.Where(word => !conditionWords.Contains(word))), out entries);
+        }
+
+        chosen = false;
+        return entries is null ? [] : Choose(entries, [.. said], out chosen);
+    }
+
+    /// <summary>The rows that have a name with every word in it.</summary>
+    public IReadOnlyList<Ingredient> WithAllWords(string[] words) =>
+        [.. byName.Values.SelectMany(entries => entries).Where(entry => words.All(entry.Words.Contains)).Select(entry => entry.Ingredient).Distinct()];
+
+    /// <summary>Up to three names that share words with the phrase or differ by a few letters.</summary>
+    public IReadOnlyList<string> Nearest(string[] words)
+    {
+        var phrase = string.Join(' ', words);
+        return
+        [
+            .. byName
+                .Select(pair => (pair.Value[0].Name, Shared: words.Intersect(pair.Value[0].Words).Count(), Letters: Phrase.Distance(phrase, pair.Key)))
+                .Where(near => near.Shared > 0 || near.Letters <= Math.Max(1, phrase.Length / 3))
+                .OrderBy(near => near.Letters - (4 * near.Shared))
+                .ThenBy(near => near.Name, StringComparer.Ordinal)
+                .Take(MostNearest)
+                .Select(near => near.Name),
+        ];
+    }
+
+    private static Ingredient[] Choose(List<Entry> entries, string[] said, out bool chosen)
+    {
+        // The longest condition wins: "boiled in the skin" says more than "boiled".
+        var fits = entries.Select(entry => entry.LongestFit(said)).ToArray();
+        var longest = fits.Max();
+        Ingredient[] picked = longest > 0
+            ? [.. entries.Where((_, index) => fits[index] == longest).Select(entry => entry.Ingredient)]
+            : [.. entries.Where(entry => entry.StandsAlone).Select(entry => entry.Ingredient)];
+        chosen = picked.Length == 1;
+        return picked.Length > 0 ? picked : [.. entries.Select(entry => entry.Ingredient)];
+    }
+
+    private sealed record Entry(string Name, string[] Words, Ingredient Ingredient, string[] When, bool StandsAlone)
+    {
+        public int LongestFit(string[] said)
+        {
+            var longest = 0;
+            foreach (var condition in When)
+            {
+                if (condition.Length > longest && said.Any(text => Phrase.Holds(text, condition)))
+                {
+                    longest = condition.Length;
+                }
+            }
+
+            return longest;
+        }
+    }
+}
