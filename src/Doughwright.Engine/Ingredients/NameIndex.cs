@@ -70,26 +70,28 @@ internal sealed class NameIndex
 
     private static Ingredient[] Choose(List<Entry> entries, string[] said, out bool chosen)
     {
-        // The longest condition wins: "boiled in the skin" says more than "boiled".
+        // The condition with the most words wins: "boiled in the skin" says more than "boiled".
         var fits = entries.Select(entry => entry.LongestFit(said)).ToArray();
         var longest = fits.Max();
         Ingredient[] picked = longest > 0
-            ? [.. entries.Where((_, index) => fits[index] == longest).Select(entry => entry.Ingredient)]
-            : [.. entries.Where(entry => entry.StandsAlone).Select(entry => entry.Ingredient)];
+            ? [.. entries.Where((_, index) => fits[index] == longest).Select(entry => entry.Ingredient).Distinct()]
+            : [.. entries.Where(entry => entry.StandsAlone).Select(entry => entry.Ingredient).Distinct()];
         chosen = picked.Length == 1;
-        return picked.Length > 0 ? picked : [.. entries.Select(entry => entry.Ingredient)];
+        return picked.Length > 0 ? picked : [.. entries.Select(entry => entry.Ingredient).Distinct()];
     }
 
     private sealed record Entry(string Name, string[] Words, Ingredient Ingredient, string[] When, bool StandsAlone)
     {
+        /// <summary>Words of the longest condition that was said; 0 when none was.</summary>
         public int LongestFit(string[] said)
         {
             var longest = 0;
             foreach (var condition in When)
             {
-                if (condition.Length > longest && said.Any(text => Phrase.Holds(text, condition)))
+                var length = condition.AsSpan().Count(' ') + 1;
+                if (length > longest && said.Any(text => Phrase.Holds(text, condition)))
                 {
-                    longest = condition.Length;
+                    longest = length;
                 }
             }
 
