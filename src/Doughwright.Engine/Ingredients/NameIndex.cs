@@ -4,6 +4,7 @@ namespace Doughwright.Engine.Ingredients;
 internal sealed class NameIndex
 {
     private const int MostNearest = 3;
+    private const int LettersPerSharedWord = 4;
 
     // Words that say how something is prepared. They never tell one row from another unless a row says so under "when".
     private static readonly string[] Preparing =
@@ -13,6 +14,7 @@ internal sealed class NameIndex
     ];
 
     private readonly Dictionary<string, List<Entry>> byName = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<Entry>> byWord = new(StringComparer.Ordinal);
     private readonly HashSet<string> conditionWords;
 
     public NameIndex(IEnumerable<(string Name, Ingredient Ingredient, string[] When)> names)
@@ -28,7 +30,13 @@ internal sealed class NameIndex
                 byName.Add(normal, entries = []);
             }
 
-            entries.Add(new(name, normal.Split(' '), ingredient, conditions, when.Length == 0 || when.Contains("*")));
+            var entry = new Entry(name, normal, normal.Split(' '), ingredient, conditions, when.Length == 0 || when.Contains("*"));
+            entries.Add(entry);
+            foreach (var word in entry.Words.Distinct())
+            {
+                byWord.TryAdd(word, []);
+                byWord[word].Add(entry);
+            }
         }
     }
 
@@ -50,23 +58,25 @@ internal sealed class NameIndex
 
     /// <summary>The rows that have a name with every word in it.</summary>
     public IReadOnlyList<Ingredient> WithAllWords(string[] words) =>
-        [.. byName.Values.SelectMany(entries => entries).Where(entry => words.All(entry.Words.Contains)).Select(entry => entry.Ingredient).Distinct()];
+        [.. With(words[0]).Where(entry => words.All(word => entry.Words.Contains(word))).Select(entry => entry.Ingredient).Distinct()];
 
-    /// <summary>Up to three names that share words with the phrase or differ by a few letters.</summary>
+    /// <summary>Up to three names that share words with the phrase, or else that differ from it by a few letters.</summary>
     public IReadOnlyList<string> Nearest(string[] words)
     {
         var phrase = string.Join(' ', words);
-        return
-        [
-            .. byName
-                .Select(pair => (pair.Value[0].Name, Shared: words.Intersect(pair.Value[0].Words).Count(), Letters: Phrase.Distance(phrase, pair.Key)))
-                .Where(near => near.Shared > 0 || near.Letters <= Math.Max(1, phrase.Length / 3))
-                .OrderBy(near => near.Letters - (4 * near.Shared))
-                .ThenBy(near => near.Name, StringComparer.Ordinal)
-                .Take(MostNearest)
-                .Select(near => near.Name),
-        ];
+        var most = Math.Max(1, phrase.Length / 3);
+        var sharing = words.SelectMany(With).DistinctBy(entry => entry.Normal).ToArray();
+        var near = sharing.Length > 0
+            ? sharing.Select(each => (each.Name, Rank: Phrase.Distance(phrase, each.Normal) - (LettersPerSharedWord * each.SharedWith(words))))
+            : byName
+                // Names of very different length differ by many letters; counting them would only take time.
+                .Where(each => Math.Abs(each.Key.Length - phrase.Length) <= most)
+                .Select(each => (each.Value[0].Name, Rank: Phrase.Distance(phrase, each.Key)))
+                .Where(each => each.Rank <= most);
+        return [.. near.OrderBy(each => each.Rank).ThenBy(each => each.Name, StringComparer.Ordinal).Take(MostNearest).Select(each => each.Name)];
     }
+
+    private List<Entry> With(string word) => byWord.GetValueOrDefault(word) ?? [];
 
     private static Ingredient[] Choose(List<Entry> entries, string[] said, out bool chosen)
     {
@@ -80,8 +90,10 @@ internal sealed class NameIndex
         return picked.Length > 0 ? picked : [.. entries.Select(entry => entry.Ingredient).Distinct()];
     }
 
-    private sealed record Entry(string Name, string[] Words, Ingredient Ingredient, string[] When, bool StandsAlone)
+    private sealed record Entry(string Name, string Normal, string[] Words, Ingredient Ingredient, string[] When, bool StandsAlone)
     {
+        public int SharedWith(string[] words) => words.Count(word => Words.Contains(word));
+
         /// <summary>Words of the longest condition that was said; 0 when none was.</summary>
         public int LongestFit(string[] said)
         {

@@ -32,7 +32,12 @@ internal static class Phrase
     /// <summary>How many letters must be changed, put in or left out to get from one text to the other.</summary>
     public static int Distance(string a, string b)
     {
-        var row = Enumerable.Range(0, b.Length + 1).ToArray();
+        var row = new int[b.Length + 1];
+        for (var j = 0; j < row.Length; j++)
+        {
+            row[j] = j;
+        }
+
         for (var i = 1; i <= a.Length; i++)
         {
             var diagonal = row[0];

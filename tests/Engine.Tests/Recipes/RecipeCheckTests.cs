@@ -68,13 +68,4 @@ public class RecipeCheckTests
     [InlineData("wooden spoon", false)]
     public void Tool_ListedAndNotUsed(string tool, bool speaks) =>
         Assert.Equal(speaks ? ["tool-not-used"] : [], Kinds(PotatoRolls.Sound with { Tools = [.. PotatoRolls.Sound.Tools!, tool] }));
-
-    [Fact]
-    public void Order_NamesWhatIsNotListed_OrForgetsALine()
-    {
-        Assert.Equal(
-            ["added-not-listed@steps.mix.honey", "listed-not-added@parts.dough.salt"],
-            RecipeChecks.Of(PotatoRolls.WithStep("mix", it => it with { Order = [.. it.Order.Where(id => id != "salt"), "honey"] })).Select(finding => finding.Id));
-        Assert.Empty(Kinds(PotatoRolls.WithStep("mix", it => it with { Order = [] })));
-    }
 }

@@ -8,7 +8,6 @@ public static class RecipeChecks
         MissingCue.Check,
         OvenSaid.Check,
         ScaldBowl.Check,
-        MixingOrder.Check,
         ToolsNotListed.Check,
         ToolsNotUsed.Check,
     ];

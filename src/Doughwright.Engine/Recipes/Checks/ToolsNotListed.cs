@@ -12,23 +12,23 @@ internal static class ToolsNotListed
 
         var listed = recipe.Tools.Select(ToolName.Read).ToArray();
         var said = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var step in recipe.Steps)
+        foreach (var step in StepTools.Of(recipe))
         {
             foreach (var missing in Missing(step, listed).Where(said.Add))
             {
-                yield return step.About("tool-not-listed", Grade.Warning, ("tool", missing)) with { Place = $"steps.{step.Id}.tools.{missing}" };
+                yield return step.Step.About("tool-not-listed", Grade.Warning, ("tool", missing)) with { Place = $"steps.{step.Step.Id}.tools.{missing}" };
             }
         }
     }
 
-    private static IEnumerable<string> Missing(Step step, ToolName[] listed)
+    private static IEnumerable<string> Missing(StepTools step, ToolName[] listed)
     {
-        foreach (var asked in step.Tools.Select(ToolName.Read).Where(asked => !listed.Any(tool => tool.WillDoFor(asked))))
+        foreach (var asked in step.Named.Where(asked => !listed.Any(tool => tool.WillDoFor(asked))))
         {
             yield return asked.Written;
         }
 
-        if (step.Vessel is { Shape: not VesselShape.Board } vessel)
+        if (step.Step.Vessel is { Shape: not VesselShape.Board } vessel)
         {
             var shape = ToolName.Read(vessel.Shape.ToString());
             if (!listed.Any(tool => tool.Words.Contains(shape.Head)))
@@ -37,10 +37,9 @@ internal static class ToolsNotListed
             }
         }
 
-        foreach (var entry in ToolWords.Of(step).Where(entry => entry.Needed))
+        foreach (var entry in step.Spoken.Where(entry => entry.Needed))
         {
-            var there = listed.Concat(step.Tools.Select(ToolName.Read));
-            if (!there.Any(tool => entry.Tools.Any(tool.WillDoFor)))
+            if (!listed.Concat(step.Named).Any(tool => entry.Tools.Any(tool.WillDoFor)))
             {
                 yield return string.Join(" or ", entry.Tools.Select(tool => tool.Written));
             }
