@@ -19,7 +19,10 @@ public sealed record ComponentFormula
     /// <summary>All flour in it, that of the parts it uses included.</summary>
     public required Mass Flour { get; init; }
 
-    /// <summary>All water in it except the flour's own moisture, that of the parts it uses included; null when a line's water is unknown.</summary>
+    /// <summary>
+    /// All water in it except the flour's own moisture, that of the parts it uses included;
+    /// null when a line's water is unknown.
+    /// </summary>
     public required Mass? Water { get; init; }
 
     /// <summary>What its lines' percentages are of: its own flour lines, or its largest line where it has none.</summary>

@@ -41,7 +41,10 @@ public sealed record Formula
 
     public required IReadOnlyList<Finding> Findings { get; init; }
 
-    /// <summary>Works out the formula of a recipe. What is wrong or unknown in the recipe becomes a finding; it never throws for that.</summary>
+    /// <summary>
+    /// Works out the formula of a recipe. What is wrong or unknown in the recipe becomes a finding;
+    /// it never throws for that.
+    /// </summary>
     public static Formula Balance(Recipe recipe, Larder larder) => Balancer.Balance(recipe, larder);
 
     public ComponentFormula? FindComponent(string id) => Components.FirstOrDefault(component => component.Id == id);

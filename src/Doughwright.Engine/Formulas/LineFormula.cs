@@ -23,7 +23,10 @@ public sealed record LineFormula
     /// <summary>On the base of its own part; null when the part weighs nothing.</summary>
     public required Percent? Percent { get; init; }
 
-    /// <summary>On all flour of the dough, as far as the part goes into it (as made, for what stays outside); null when there is no flour.</summary>
+    /// <summary>
+    /// On all flour of the dough, as far as the part goes into it (as made, for what stays outside);
+    /// null when there is no flour.
+    /// </summary>
     public required Percent? OverallPercent { get; init; }
 
     /// <summary>The larder's row; null for a line that uses another part, and when no single row fits.</summary>

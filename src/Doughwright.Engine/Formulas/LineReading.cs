@@ -18,7 +18,9 @@ internal sealed class LineReading(Larder larder, Report report)
             Say(component, line, match);
         }
 
-        return new(line, MassOf(component, line), RoleOf(component, line, ingredient, match), ingredient, CompositionOf(component, line, ingredient, raw), null, raw);
+        var role = RoleOf(component, line, ingredient, match);
+        var composition = CompositionOf(component, line, ingredient, raw);
+        return new(line, MassOf(component, line), role, ingredient, composition, null, raw);
     }
 
     /// <summary>The mass as written; nothing when it is missing or below zero, which is said.</summary>
@@ -66,7 +68,8 @@ internal sealed class LineReading(Larder larder, Report report)
                 report.About(component, line, "ingredient-read-as", Grade.Hint, ("name", line.Name), ("readAs", match.Ingredient!.Name));
                 break;
             case MatchKind.Unknown when match.Nearest.Count > 0:
-                report.About(component, line, "ingredient-not-known", Grade.Warning, ("name", line.Name), ("nearest", string.Join(", ", match.Nearest)));
+                var nearest = string.Join(", ", match.Nearest);
+                report.About(component, line, "ingredient-not-known", Grade.Warning, ("name", line.Name), ("nearest", nearest));
                 break;
             default:
                 report.About(component, line, "ingredient-not-known-at-all", Grade.Warning, ("name", line.Name));
@@ -109,7 +112,8 @@ internal sealed class LineReading(Larder larder, Report report)
             return cooked;
         }
 
-        report.About(component, line, "weighing-not-possible", Grade.Warning, ("name", line.Name), ("raw", weighed.RawPeeled), ("cooked", weighed.Cooked));
+        (string, object)[] arguments = [("name", line.Name), ("raw", weighed.RawPeeled), ("cooked", weighed.Cooked)];
+        report.About(component, line, "weighing-not-possible", Grade.Warning, arguments);
         return table;
     }
 }

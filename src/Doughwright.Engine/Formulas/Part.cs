@@ -23,7 +23,10 @@ internal sealed class Part(Component component)
 
     public bool IsUsed { get; set; }
 
-    /// <summary>How much of it ends up in the dough, as a fraction of what is made; more than 1 when it is used more often than made.</summary>
+    /// <summary>
+    /// How much of it ends up in the dough, as a fraction of what is made;
+    /// more than 1 when it is used more often than made.
+    /// </summary>
     public double ShareInDough { get; set; }
 
     /// <summary>The fraction of it that ends up in the dough by way of a scald, itself included.</summary>

@@ -7,7 +7,8 @@ namespace Doughwright.Engine.Formulas;
 /// <summary>A line while the formula is being worked out: what it is, and how much of it.</summary>
 /// <param name="Uses">The part it uses, already summed up; null for an ingredient.</param>
 /// <param name="Raw">The raw row behind a cooked or weighed ingredient.</param>
-internal sealed record PartLine(Line Source, Mass Mass, Role? Role, Ingredient? Ingredient, Composition Composition, Part? Uses, Ingredient? Raw)
+internal sealed record PartLine(
+    Line Source, Mass Mass, Role? Role, Ingredient? Ingredient, Composition Composition, Part? Uses, Ingredient? Raw)
 {
     /// <summary>The fraction of the used part that this line takes.</summary>
     public double ShareOfUsed => Uses is { Mass.Grams: > 0 } used ? Mass / used.Mass : 0;

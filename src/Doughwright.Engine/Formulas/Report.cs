@@ -19,12 +19,12 @@ internal sealed class Report
     public void About(Component component, string kind, Grade grade, params (string Name, object Value)[] arguments) =>
         Add(Make(kind, grade, $"parts.{component.Id}", component.Position, arguments));
 
-    public static Finding Make(string kind, Grade grade, string place, Position position, params (string Name, object Value)[] arguments) => new()
+    public static Finding Make(string kind, Grade grade, string place, Position position, params (string, object)[] arguments) => new()
     {
         Kind = kind,
         Grade = grade,
         Place = place,
         Position = position,
-        Arguments = arguments.ToDictionary(argument => argument.Name, argument => argument.Value),
+        Arguments = arguments.ToDictionary(argument => argument.Item1, argument => argument.Item2),
     };
 }

@@ -19,7 +19,9 @@ public sealed record Ingredient
     /// <summary>A measured specific heat from a handbook; null means: compute it from the composition.</summary>
     public SpecificHeat? HandbookSpecificHeat { get; init; }
 
-    /// <summary>Codes of the allergens of the European list, a kind after a hyphen ("wheat-gluten"); a final "?" means that it depends on the supplier.</summary>
+    /// <summary>
+    /// Codes of the allergens of the European list ("wheat-gluten"); a final "?" means that it depends on the supplier.
+    /// </summary>
     public IReadOnlyList<string> Allergens { get; init; } = [];
 
     /// <summary>Which yeast it is; null when it is none.</summary>

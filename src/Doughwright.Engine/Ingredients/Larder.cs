@@ -71,7 +71,7 @@ public sealed class Larder
     {
         var ingredients = Tsv.Read(ingredientTable).Rows.Select(LarderRow.Ingredient).ToArray();
         var known = ingredients.ToDictionary(ingredient => ingredient.Id, StringComparer.Ordinal);
-        var preparations = Tsv.Read(preparationTable).Rows.Select(LarderRow.Preparation).ToDictionary(row => row.Id, StringComparer.Ordinal);
+        var preparations = Tsv.Read(preparationTable).Rows.Select(LarderRow.Preparation).ToDictionary(row => row.Id);
         var names = Tsv.Read(nameTable).Rows.Select(row => (row["name"], Known(known, row["id"]), row.List("when", ',')));
         foreach (var row in preparations.Values)
         {

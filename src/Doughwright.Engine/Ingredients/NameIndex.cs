@@ -67,13 +67,14 @@ internal sealed class NameIndex
         var most = Math.Max(1, phrase.Length / 3);
         var sharing = words.SelectMany(With).DistinctBy(entry => entry.Normal).ToArray();
         var near = sharing.Length > 0
-            ? sharing.Select(each => (each.Name, Rank: Phrase.Distance(phrase, each.Normal) - (LettersPerSharedWord * each.SharedWith(words))))
+            ? sharing.Select(each => (each.Name, Rank: Phrase.Distance(phrase, each.Normal) - each.LettersShared(words)))
             : byName
                 // Names of very different length differ by many letters; counting them would only take time.
                 .Where(each => Math.Abs(each.Key.Length - phrase.Length) <= most)
                 .Select(each => (each.Value[0].Name, Rank: Phrase.Distance(phrase, each.Key)))
                 .Where(each => each.Rank <= most);
-        return [.. near.OrderBy(each => each.Rank).ThenBy(each => each.Name, StringComparer.Ordinal).Take(MostNearest).Select(each => each.Name)];
+        var nearest = near.OrderBy(each => each.Rank).ThenBy(each => each.Name, StringComparer.Ordinal);
+        return [.. nearest.Take(MostNearest).Select(each => each.Name)];
     }
 
     private List<Entry> With(string word) => byWord.GetValueOrDefault(word) ?? [];
@@ -92,7 +93,7 @@ internal sealed class NameIndex
 
     private sealed record Entry(string Name, string Normal, string[] Words, Ingredient Ingredient, string[] When, bool StandsAlone)
     {
-        public int SharedWith(string[] words) => words.Count(word => Words.Contains(word));
+        public int LettersShared(string[] words) => LettersPerSharedWord * words.Count(word => Words.Contains(word));
 
         /// <summary>Words of the longest condition that was said; 0 when none was.</summary>
         public int LongestFit(string[] said)

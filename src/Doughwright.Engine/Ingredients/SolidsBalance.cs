@@ -6,10 +6,11 @@ namespace Doughwright.Engine.Ingredients;
 internal static class SolidsBalance
 {
     /// <summary>
-    /// Composition after cooking, from the raw composition and two weighings. Solids stay: w_cooked = 100 - (100 - w_raw) · m_raw / m_cooked
-    /// and s_cooked = s_raw · m_raw / m_cooked for every other constituent, in g per 100 g.
+    /// Composition after cooking, from the raw composition and two weighings.
+    /// Solids stay: w_cooked = 100 - (100 - w_raw) · m_raw / m_cooked and s_cooked = s_raw · m_raw / m_cooked for every
+    /// other constituent, in g per 100 g.
     /// Valid while the water that comes out lies in 0 to 100; null outside, and null when the raw water is unknown.
-    /// Stated error: what dissolves into cooking water is not seen; about 1 g per 100 g for boiled roots (estimate).
+    /// Stated error: exact but for what dissolves into the cooking water, which two weighings cannot tell from lost water.
     /// Source: mass-balance.
     /// </summary>
     /// <param name="raw">Of the peeled raw food.</param>

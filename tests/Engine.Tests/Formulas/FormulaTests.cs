@@ -134,8 +134,10 @@ public class FormulaTests
     [Fact]
     public void ManyPartsInAChain_TakeNoTimeAndNoStack()
     {
-        var parts = Enumerable.Range(0, 400).Select(index => Part($"p{index}", ComponentKind.Soaker, AllOf($"p{index + 1}"), PartOf($"p{index + 1}", 0)));
-        var formula = Balance([.. parts, Part("p400", ComponentKind.Soaker, Of("water", 1)), Dough(Of("strong white flour", 1), AllOf("p0"))]);
+        static Component Link(int index) =>
+            Part($"p{index}", ComponentKind.Soaker, AllOf($"p{index + 1}"), PartOf($"p{index + 1}", 0));
+        var last = Part("p400", ComponentKind.Soaker, Of("water", 1));
+        var formula = Balance([.. Enumerable.Range(0, 400).Select(Link), last, Dough(Of("strong white flour", 1), AllOf("p0"))]);
         Assert.Equal(2, formula.Dough.Grams, 1e-9);
     }
 
@@ -152,16 +154,16 @@ public class FormulaTests
     [Fact]
     public void Doubling_Doubles() => Gen.Double[1, 500].Array[5].Sample(grams =>
     {
-        Formula Of(double times) => Balance(
-            Part("scald", ComponentKind.Scald, RecipeBuilder.Of("wholemeal flour", grams[0] * times), RecipeBuilder.Of("water", grams[1] * times)),
-            Dough(AllOf("scald"), RecipeBuilder.Of("plain flour", grams[2] * times), RecipeBuilder.Of("honey", grams[3] * times), RecipeBuilder.Of("egg", grams[4] * times)));
-        var (one, two) = (Of(1), Of(2));
+        Formula Made(double times) => Balance(
+            Part("scald", ComponentKind.Scald, Of("wholemeal flour", grams[0] * times), Of("water", grams[1] * times)),
+            Dough(AllOf("scald"), Of("plain flour", grams[2] * times), Of("honey", grams[3] * times), Of("egg", grams[4] * times)));
+        var (one, two) = (Made(1), Made(2));
         Assert.Equal(one.Dough.Grams * 2, two.Dough.Grams, 1e-9);
         Assert.Equal(one.Percent.TrueWater!.Value.Value, two.Percent.TrueWater!.Value.Value, 1e-9);
     });
 
     [Fact]
-    public void OrderOfListing_ChangesNothing() => Gen.Shuffle(PotatoRolls.Sound.Components.Single(part => part.Id == "dough").Lines.ToArray()).Sample(lines =>
+    public void OrderOfListing_ChangesNothing() => Gen.Shuffle(PotatoRolls.Sound.FindComponent("dough")!.Lines.ToArray()).Sample(lines =>
     {
         var formula = Balance([.. PotatoRolls.Sound.Components.Where(part => part.Id != "dough").Append(Dough(lines)).Reverse()]);
         Assert.Equal(67.8, formula.Percent.TrueWater!.Value.Value, 0.05);
@@ -171,8 +173,9 @@ public class FormulaTests
     public void LinesAddUpToTheDough()
     {
         var formula = Balance(PotatoRolls.Sound);
-        var leaves = formula.Components.SelectMany(part => part.Lines.Where(line => line.UsesComponent is null).Select(line => line.Mass.Grams * part.ShareInDough));
-        Assert.Equal(formula.Dough.Grams, leaves.Sum(), 1e-9);
+        var ingredients = formula.Components.Sum(part =>
+            part.ShareInDough * part.Lines.Where(line => line.UsesComponent is null).Sum(line => line.Mass.Grams));
+        Assert.Equal(formula.Dough.Grams, ingredients, 1e-9);
         Assert.Equal(formula.Water.Total!.Value.Grams, formula.The("dough").Water!.Value.Grams, 1e-9);
     }
 }

@@ -15,12 +15,16 @@ internal static class PotatoRolls
         Home = Home,
         Tools =
         [
-            "scale", "thermometer", "knife", "pot", "fork", "steel tray of 300 g", "steel bowl of 150 g", "steel bowl of 500 g", "tape", "brush",
-            "two baking trays",
+            "scale", "thermometer", "knife", "pot", "fork", "steel tray of 300 g", "steel bowl of 150 g", "steel bowl of 500 g", "tape",
+            "brush", "two baking trays",
         ],
         Components =
         [
-            Part("scald", ComponentKind.Scald, Of("strong white flour", 80), Of("water", 100) with { Warmth = new(WarmthKind.Boiling, null) }),
+            Part(
+                "scald",
+                ComponentKind.Scald,
+                Of("strong white flour", 80),
+                Of("water", 100) with { Warmth = new(WarmthKind.Boiling, null) }),
             Part("potato", ComponentKind.Puree, Of("potato", 160, "boiled", "peeled", "mashed")),
             Dough(
                 Of("strong white flour", 320),
@@ -36,7 +40,14 @@ internal static class PotatoRolls
         Steps =
         [
             Step("peel", StepKind.Prepare, "potato") with { Name = "Peel and dice the potato", Tools = ["knife"] },
-            Step("boil", StepKind.Cook, "potato") with { Name = "Boil", Where = Where.Hob, Vessel = Pot, End = After(20), Cue = "a knife slides in" },
+            Step("boil", StepKind.Cook, "potato") with
+            {
+                Name = "Boil",
+                Where = Where.Hob,
+                Vessel = Pot,
+                End = After(20),
+                Cue = "a knife slides in",
+            },
             Step("mash", StepKind.Cool, "potato") with
             {
                 Name = "Mash and cool",
@@ -70,7 +81,13 @@ internal static class PotatoRolls
             Step("shape", StepKind.Shape) with { Name = "Divide and shape" },
             Step("proof", StepKind.Proof) with { Name = "Final proof", Trays = 2, Cover = Cover.Cloth, Cue = "springs back slowly" },
             Step("brush", StepKind.Glaze, "wash") with { Name = "Brush with milk", Tools = ["brush"] },
-            Step("bake", StepKind.Bake) with { Name = "Bake", Oven = new(Temperature.FromCelsius(170), OvenMode.Fan), Trays = 2, Cue = "golden all over" },
+            Step("bake", StepKind.Bake) with
+            {
+                Name = "Bake",
+                Oven = new(Temperature.FromCelsius(170), OvenMode.Fan),
+                Trays = 2,
+                Cue = "golden all over",
+            },
             Step("cool", StepKind.Cool) with { Name = "Cool", End = After(20) },
         ],
     };
@@ -82,7 +99,8 @@ internal static class PotatoRolls
     private static StepEnd After(double minutes) => new StepEnd.AfterTime(Duration.FromMinutes(minutes));
 
     /// <summary>The same recipe with its potato weighed raw and cooked.</summary>
-    public static Recipe Weighed(double rawGrams, double cookedGrams) => WithPotato(line => line with { Weighed = new(Grams(rawGrams), Grams(cookedGrams)) });
+    public static Recipe Weighed(double rawGrams, double cookedGrams) =>
+        WithPotato(line => line with { Weighed = new(Grams(rawGrams), Grams(cookedGrams)) });
 
     public static Recipe WithPotato(Func<Line, Line> change) => Sound with
     {

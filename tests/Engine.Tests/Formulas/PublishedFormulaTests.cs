@@ -27,8 +27,8 @@ public class PublishedFormulaTests
     }
 
     /// <summary>
-    /// Brioche of a professional handbook (formula read): flour 100, milk 20, fresh yeast 5, eggs 50, sugar 5, salt 2, butter 70. True water without that
-    /// of the yeast: 66.5 % with egg at 75.33 and butter at 16 % water; 68.3 % with the shipped table (both computed from those waters).
+    /// Brioche of a professional handbook (formula read): flour 100, milk 20, fresh yeast 5, eggs 50, sugar 5, salt 2, butter 70.
+    /// True water without that of the yeast: 66.5 % with egg at 75.33 and butter at 16 % water; 68.3 % with the shipped table (both computed from those waters).
     /// </summary>
     [Theory]
     [InlineData(75.33, 16, 66.5)]
@@ -36,8 +36,9 @@ public class PublishedFormulaTests
     public void Brioche_TrueWater_BelongsToItsComposition(double eggWater, double butterWater, double expected)
     {
         var shipped = Tsv.Embedded("larder.tsv");
+        static string Cell(double value) => FormattableString.Invariant($"\t{value}\t");
         var larder = Larder.Load(
-            shipped.Replace("\t76.15\t", FormattableString.Invariant($"\t{eggWater}\t")).Replace("\t17.94\t", FormattableString.Invariant($"\t{butterWater}\t")),
+            shipped.Replace(Cell(76.15), Cell(eggWater)).Replace(Cell(17.94), Cell(butterWater)),
             Tsv.Embedded("names.tsv"),
             Tsv.Embedded("preparation.tsv"));
         var formula = Formula.Balance(Recipe(Brioche), larder);

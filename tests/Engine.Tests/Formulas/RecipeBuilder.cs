@@ -39,7 +39,8 @@ internal static class RecipeBuilder
 
     public static Component Dough(params Line[] lines) => Part("dough", ComponentKind.Dough, lines);
 
-    public static Recipe Recipe(params Component[] components) => new() { Title = "Test", Home = Home, Components = components, Steps = [] };
+    public static Recipe Recipe(params Component[] components) =>
+        new() { Title = "Test", Home = Home, Components = components, Steps = [] };
 
     public static Step Step(string id, StepKind kind, string component = "dough") => new()
     {

@@ -94,11 +94,11 @@ public class LarderTests
     [Fact]
     public void EveryRow_CarriesItsEvidence() => Assert.All(
         Larder.Shipped.Ingredients,
-        row => Assert.True(row.Evidence.Source == "larder" || row.Evidence is { Source: "usda-sr28", Record.Length: 5, Date: "2016-05" }, row.Id));
+        row => Assert.True(row.Evidence is { Source: "larder" } or { Source: "usda-sr28", Record.Length: 5, Date: "2016-05" }, row.Id));
 
     /// <summary>
-    /// The constituents of a food add up to 100 ± 2 g. Exceptions in the source itself: baking soda, vinegars and pepper, none of which is shipped
-    /// (read: validation of the ingredient sheet).
+    /// The constituents of a food add up to 100 ± 2 g. Exceptions in the source itself: baking soda, vinegars and pepper,
+    /// none of which is shipped (read: validation of the ingredient sheet).
     /// </summary>
     [Fact]
     public void EveryRow_AddsUpToAHundred() => Assert.All(Larder.Shipped.Ingredients, row =>
@@ -139,7 +139,9 @@ public class LarderTests
     public void Load_NameOfAMissingRow_IsAFaultOfTheTable() => Assert.Throws<FormatException>(() =>
         Larder.Load(Header, "name\tid\twhen\nwater\tw", "id\tfrom\tstep\tfactor\tsource\tobtained\tnote"));
 
-    /// <summary>Scenario 9, computed from the source's water values: 200 g peeled raw (79.25 % water) weighed again at 170 g holds 75.6 % water.</summary>
+    /// <summary>
+    /// 200 g peeled raw (79.25 % water in the source) weighed again at 170 g holds 75.6 % water: computed, so it tests the formula only.
+    /// </summary>
     [Fact]
     public void WeighedPotato_KeepsItsSolids()
     {
@@ -151,5 +153,6 @@ public class LarderTests
     }
 
     private const string Header =
-        "id\tname\trole\tyeast\twater\tprotein\tfat\tcarbohydrate\tsugars\tfibre\tash\tsalt\tlactose\talcohol\tspecific-heat\tpiece\tallergens\tndb\tsource\tobtained\tdate\tnote";
+        "id\tname\trole\tyeast\twater\tprotein\tfat\tcarbohydrate\tsugars\tfibre\tash\tsalt" +
+        "\tlactose\talcohol\tspecific-heat\tpiece\tallergens\tndb\tsource\tobtained\tdate\tnote";
 }

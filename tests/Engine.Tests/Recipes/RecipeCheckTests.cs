@@ -9,6 +9,8 @@ public class RecipeCheckTests
 {
     private static string[] Kinds(Recipe recipe) => [.. RecipeChecks.Of(recipe).Select(finding => finding.Kind)];
 
+    private static string[] Ids(Recipe recipe) => [.. RecipeChecks.Of(recipe).Select(finding => finding.Id)];
+
     [Fact]
     public void SoundRecipe_HasNoFinding() => Assert.Empty(RecipeChecks.Of(PotatoRolls.Sound));
 
@@ -18,19 +20,20 @@ public class RecipeCheckTests
     [InlineData("bake")]
     [InlineData("boil")]
     public void Cue_Missing(string step) =>
-        Assert.Equal([$"cue-missing@steps.{step}"], RecipeChecks.Of(PotatoRolls.WithStep(step, it => it with { Cue = null })).Select(finding => finding.Id));
+        Assert.Equal([$"cue-missing@steps.{step}"], Ids(PotatoRolls.WithStep(step, it => it with { Cue = null })));
 
     [Fact]
     public void Oven_WithoutFanOrStatic()
     {
-        Assert.Equal(["oven-mode-not-said"], Kinds(PotatoRolls.WithStep("bake", it => it with { Oven = new(Temperature.FromCelsius(170), null) })));
+        var noMode = new OvenSetting(Temperature.FromCelsius(170), null);
+        Assert.Equal(["oven-mode-not-said"], Kinds(PotatoRolls.WithStep("bake", it => it with { Oven = noMode })));
         Assert.Equal(["oven-not-said"], Kinds(PotatoRolls.WithStep("bake", it => it with { Oven = null })));
     }
 
     [Fact]
     public void Scald_WithoutABowl()
     {
-        Assert.Contains("bowl-not-said@steps.scald", RecipeChecks.Of(PotatoRolls.WithStep("scald", it => it with { Vessel = null })).Select(finding => finding.Id));
+        Assert.Contains("bowl-not-said@steps.scald", Ids(PotatoRolls.WithStep("scald", it => it with { Vessel = null })));
         Assert.DoesNotContain("bowl-not-said", Kinds(PotatoRolls.WithStep("scald", it => it with { Vessel = Vessel.None })));
     }
 

@@ -27,7 +27,8 @@ internal static class ComponentUse
             }
             else if (component.Mass - used > component.Mass * Leftover)
             {
-                yield return About(formula, component, "component-left-over", Grade.Hint, ("made", component.Mass), ("left", component.Mass - used));
+                var left = component.Mass - used;
+                yield return About(formula, component, "component-left-over", Grade.Hint, ("made", component.Mass), ("left", left));
             }
         }
     }
@@ -49,10 +50,11 @@ internal static class ComponentUse
     private static bool StandsAlone(Formula formula, ComponentFormula component) =>
         component.Kind == ComponentKind.Dough
         || formula.Components.Count == 1
-        || (component.Kind is ComponentKind.Wash or ComponentKind.Filling or ComponentKind.Icing or ComponentKind.Syrup or ComponentKind.Topping
+        || (component.Kind is not (ComponentKind.Scald or ComponentKind.Preferment or ComponentKind.Puree or ComponentKind.Soaker)
             && (formula.Recipe.Steps.Count == 0 || formula.Recipe.Steps.Any(step => step.Component == component.Id)));
 
-    private static Finding About(Formula formula, ComponentFormula component, string kind, Grade grade, params (string, object)[] arguments) =>
+    private static Finding About(
+        Formula formula, ComponentFormula component, string kind, Grade grade, params (string, object)[] arguments) =>
         Report.Make(
             kind,
             grade,

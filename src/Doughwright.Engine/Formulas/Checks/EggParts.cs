@@ -6,6 +6,10 @@ namespace Doughwright.Engine.Formulas.Checks;
 /// <summary>Eggs come whole: a part of one that is left over, or a mass that is no whole number of eggs.</summary>
 internal static class EggParts
 {
+    private const string Whole = "egg-whole";
+    private const string Yolk = "egg-yolk";
+    private const string White = "egg-white";
+
     // Eggs of one size differ by about this much, so closer is as good as exact.
     private const double SpreadOfOneEgg = 0.1;
 
@@ -13,23 +17,24 @@ internal static class EggParts
     private const double WorthSayingGrams = 8;
 
     public static IEnumerable<Finding> Check(Formula formula) =>
-        new[] { WholeEggs(formula), LeftOver(formula, "egg-yolk", "egg-white"), LeftOver(formula, "egg-white", "egg-yolk") }.OfType<Finding>();
+        new[] { WholeEggs(formula), LeftOver(formula, Yolk, White), LeftOver(formula, White, Yolk) }.OfType<Finding>();
 
     private static Finding? WholeEggs(Formula formula)
     {
-        if (Bought(formula, "egg-whole") is not { Ingredient.Piece: { } piece, Pieces: { } pieces } egg
+        if (Bought(formula, Whole) is not { Ingredient.Piece: { } piece, Pieces: { } pieces } egg
             || Math.Abs(pieces - Math.Round(pieces)) <= SpreadOfOneEgg * Math.Max(1, pieces) && pieces > SpreadOfOneEgg)
         {
             return null;
         }
 
-        var fewer = Math.Floor(pieces);
-        return Make(formula, "egg-whole", "egg-not-whole", ("mass", egg.Used), ("piece", piece), ("fewer", piece * fewer), ("more", piece * (fewer + 1)));
+        var fewer = piece * Math.Floor(pieces);
+        return Make(formula, Whole, "egg-not-whole", ("mass", egg.Used), ("piece", piece), ("fewer", fewer), ("more", fewer + piece));
     }
 
     private static Finding? LeftOver(Formula formula, string usedId, string otherId)
     {
-        if (Bought(formula, usedId) is not { Pieces: { } pieces } used || formula.Larder.WithId(otherId) is not { Piece: { } otherPiece } other)
+        if (Bought(formula, usedId) is not { Pieces: { } pieces } used
+            || formula.Larder.WithId(otherId) is not { Piece: { } otherPiece } other)
         {
             return null;
         }
@@ -38,7 +43,15 @@ internal static class EggParts
         var left = (otherPiece * eggs) - (Bought(formula, otherId)?.Used ?? Mass.Zero);
         return left.Grams < WorthSayingGrams
             ? null
-            : Make(formula, usedId, "egg-part-left-over", ("name", used.Name), ("mass", used.Used), ("eggs", (int)eggs), ("other", other.Name), ("left", left));
+            : Make(
+                formula,
+                usedId,
+                "egg-part-left-over",
+                ("name", used.Name),
+                ("mass", used.Used),
+                ("eggs", (int)eggs),
+                ("other", other.Name),
+                ("left", left));
     }
 
     private static BuyItem? Bought(Formula formula, string id) => formula.Buy.FirstOrDefault(item => item.Ingredient?.Id == id);

@@ -27,6 +27,7 @@ internal static class FormulaChecks
     public static IEnumerable<(ComponentFormula Component, LineFormula Line)> Lines(this Formula formula) =>
         formula.Components.SelectMany(component => component.Lines.Select(line => (component, line)));
 
-    public static Finding About(this (ComponentFormula Component, LineFormula Line) at, string kind, Grade grade, params (string, object)[] arguments) =>
+    public static Finding About(
+        this (ComponentFormula Component, LineFormula Line) at, string kind, Grade grade, params (string, object)[] arguments) =>
         Report.Make(kind, grade, Report.PlaceOf(at.Component.Id, at.Line.Id), at.Line.Source.Position, arguments);
 }

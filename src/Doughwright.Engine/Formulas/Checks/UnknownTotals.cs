@@ -22,6 +22,9 @@ internal static class UnknownTotals
                 "",
                 Position.None,
                 ("percent", Percent.Of(total.Budget.AtLeast, formula.Flour)),
-                ("names", string.Join(", ", total.Budget.Shares.Where(share => share.Mass is null).Select(share => share.Name).Distinct()))));
+                ("names", Unknown(total.Budget))));
     }
+
+    private static string Unknown(Budget budget) =>
+        string.Join(", ", budget.Shares.Where(share => share.Mass is null).Select(share => share.Name).Distinct());
 }

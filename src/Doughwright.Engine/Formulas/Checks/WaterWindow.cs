@@ -5,7 +5,8 @@ using Doughwright.Engine.Recipes;
 namespace Doughwright.Engine.Formulas.Checks;
 
 /// <summary>
-/// True water outside 50 to 90 % of the flour, for doughs mostly of wheat; rye and other flours bind too differently to say anything. A hint and no more.
+/// True water outside 50 to 90 % of the flour, for doughs mostly of wheat; rye and other flours bind too differently to say anything.
+/// A hint and no more.
 /// Source: formula-windows.
 /// </summary>
 internal static class WaterWindow

@@ -5,8 +5,8 @@ using Doughwright.Engine.Recipes;
 namespace Doughwright.Engine.Formulas.Checks;
 
 /// <summary>
-/// What the author weighed after cooking holds more or less water than the table says. Says how much water keeps the dough as it would be with the table's
-/// figure; nothing is changed.
+/// What the author weighed after cooking holds more or less water than the table says. Says how much water keeps the dough as it
+/// would be with the table's figure; nothing is changed.
 /// </summary>
 internal static class WeighedWater
 {
@@ -16,7 +16,7 @@ internal static class WeighedWater
     {
         foreach (var at in formula.Lines().Where(at => at.Line.Source.Weighed is not null && at.Component.ShareInDough > 0))
         {
-            // Where only the raw row is known there is no cooked figure to compare with, and an unchanged row means that the weighing was not used.
+            // Where only the raw row is known there is no cooked figure to compare with.
             if (at.Line.Composition.Water is not { } weighed || at.Line.Ingredient is not { } row || row.Composition.Water is not { } table
                 || formula.Larder.RawOf(row) is null)
             {

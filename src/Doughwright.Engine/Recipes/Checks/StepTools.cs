@@ -23,5 +23,9 @@ internal sealed record StepTools(Step Step, ToolName[] Named, ToolWords.Entry[] 
     }
 
     private static StepTools Of(Step step) =>
-        new(step, [.. step.Tools.Select(ToolName.Read)], [.. ToolWords.Of(step)], Phrase.Normal($"{step.Name} . {step.Words} . {step.Cue}"));
+        new(
+            step,
+            [.. step.Tools.Select(ToolName.Read)],
+            [.. ToolWords.Of(step)],
+            Phrase.Normal($"{step.Name} . {step.Words} . {step.Cue}"));
 }

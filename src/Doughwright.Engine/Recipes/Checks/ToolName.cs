@@ -27,7 +27,9 @@ internal sealed record ToolName(string Written, string[] Words, Mass? Mass)
 
     /// <summary>Whether this tool will do where the other is asked for: one of the two names says no more than the other.</summary>
     public bool WillDoFor(ToolName asked) =>
-        Words.Length > 0 && asked.Words.Length > 0 && (asked.Words.All(Words.Contains) || (Words.All(asked.Words.Contains) && Head == asked.Head));
+        Words.Length > 0
+        && asked.Words.Length > 0
+        && (asked.Words.All(Words.Contains) || (Words.All(asked.Words.Contains) && Head == asked.Head));
 
     /// <summary>Whether this is the vessel of a step. Material and mass are compared where both say them.</summary>
     public bool Is(Vessel vessel)

@@ -13,7 +13,9 @@ internal static class ToolWords
             row["needed"] == "yes")),
     ]);
 
-    /// <summary>What the step speaks of. The cue counts only for tools that need not be listed: it names things that are there anyhow.</summary>
+    /// <summary>
+    /// What the step speaks of. The cue is left out: it names things that are there anyhow.
+    /// </summary>
     public static IEnumerable<Entry> Of(Step step)
     {
         var prose = Phrase.Normal($"{step.Name} . {step.Words}");

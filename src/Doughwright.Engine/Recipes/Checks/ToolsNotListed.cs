@@ -1,6 +1,9 @@
 namespace Doughwright.Engine.Recipes.Checks;
 
-/// <summary>A tool that a step needs and the recipe's list of tools leaves out. A recipe without such a list has nothing to leave out.</summary>
+/// <summary>
+/// A tool that a step needs and the recipe's list of tools leaves out.
+/// A recipe without such a list has nothing to leave out.
+/// </summary>
 internal static class ToolsNotListed
 {
     public static IEnumerable<Finding> Check(Recipe recipe)
@@ -16,7 +19,10 @@ internal static class ToolsNotListed
         {
             foreach (var missing in Missing(step, listed).Where(said.Add))
             {
-                yield return step.Step.About("tool-not-listed", Grade.Warning, ("tool", missing)) with { Place = $"steps.{step.Step.Id}.tools.{missing}" };
+                yield return step.Step.About("tool-not-listed", Grade.Warning, ("tool", missing)) with
+                {
+                    Place = $"steps.{step.Step.Id}.tools.{missing}",
+                };
             }
         }
     }
