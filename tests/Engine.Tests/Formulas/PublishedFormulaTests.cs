@@ -1,5 +1,6 @@
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using static Doughwright.Engine.Tests.Formulas.RecipeBuilder;
 
@@ -97,7 +98,7 @@ public class PublishedFormulaTests
         Of("salt", 2),
         Of("butter", 70));
 
-    private static Quantities.Mass In(YeastEquivalents yeast, YeastKind kind) => kind switch
+    private static Mass In(YeastEquivalents yeast, YeastKind kind) => kind switch
     {
         YeastKind.Fresh => yeast.Fresh,
         YeastKind.ActiveDry => yeast.ActiveDry,

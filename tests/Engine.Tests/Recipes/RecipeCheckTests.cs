@@ -38,16 +38,16 @@ public class RecipeCheckTests
     }
 
     [Theory]
-    [InlineData("fork", "mash", "fork or masher or ricer or food mill")]
-    [InlineData("knife", "peel", "knife")]
-    [InlineData("tape", "bulk", "tape")]
-    [InlineData("brush", "brush", "brush")]
-    [InlineData("pot", "boil", "pot")]
-    public void Tool_UsedAndNotListed(string tool, string step, string asked)
+    [InlineData("fork", "mash")]
+    [InlineData("knife", "peel")]
+    [InlineData("tape", "bulk")]
+    [InlineData("brush", "brush")]
+    [InlineData("pot", "boil")]
+    public void Tool_UsedAndNotListed(string tool, string step)
     {
         var recipe = PotatoRolls.Sound with { Tools = [.. PotatoRolls.Sound.Tools!.Where(listed => listed != tool)] };
         recipe = recipe with { Steps = [.. recipe.Steps.Select(it => tool == "fork" ? it with { Tools = [] } : it)] };
-        Assert.Contains($"tool-not-listed@steps.{step}.tools.{asked}", RecipeChecks.Of(recipe).Select(finding => finding.Id));
+        Assert.Contains($"tool-not-listed@steps.{step}.tools.{tool}", Ids(recipe));
     }
 
     [Fact]

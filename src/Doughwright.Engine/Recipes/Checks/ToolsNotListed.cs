@@ -1,3 +1,5 @@
+using Doughwright.Engine.Ingredients;
+
 namespace Doughwright.Engine.Recipes.Checks;
 
 /// <summary>
@@ -21,7 +23,7 @@ internal static class ToolsNotListed
             {
                 yield return step.Step.About("tool-not-listed", Grade.Warning, ("tool", missing)) with
                 {
-                    Place = $"steps.{step.Step.Id}.tools.{missing}",
+                    Place = $"steps.{step.Step.Id}.tools.{string.Join('-', Phrase.Words(missing.Split(" or ")[0]))}",
                 };
             }
         }
