@@ -1,0 +1,12 @@
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Formulas;
+
+/// <summary>Where one constituent of the dough comes from.</summary>
+/// <param name="AtLeast">The sum of what is known.</param>
+/// <param name="Total">The whole; null when a share is unknown.</param>
+/// <param name="Shares">By line of the recipe, in its order; lines that bring none are left out.</param>
+public sealed record Budget(Mass AtLeast, Mass? Total, IReadOnlyList<BudgetShare> Shares);
+
+/// <summary>What one line brings into the dough; null when unknown.</summary>
+public sealed record BudgetShare(string Component, string Line, string Name, Mass? Mass);

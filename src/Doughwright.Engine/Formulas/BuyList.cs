@@ -1,0 +1,76 @@
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Formulas;
+
+/// <summary>Goes back from what is used to what is bought: cooked, peeled, as bought.</summary>
+internal sealed class BuyList(Larder larder, Report report)
+{
+    private readonly Dictionary<string, BuyItem> items = new(StringComparer.Ordinal);
+    private readonly List<string> order = [];
+
+    public IReadOnlyList<BuyItem> Of(IReadOnlyList<Part> parts)
+    {
+        foreach (var part in parts)
+        {
+            // A line whose part is missing has neither row nor name of something one can buy.
+            foreach (var line in part.Lines.Where(line => line.Source.Uses is null && line.Ingredient?.Id != "water"))
+            {
+                Add(part.Component, line);
+            }
+        }
+
+        return [.. order.Select(key => items[key])];
+    }
+
+    private void Add(Component component, PartLine line)
+    {
+        var key = line.Ingredient?.Id ?? Phrase.Normal(line.Source.Name);
+        var steps = Steps(line);
+        var toBuy = steps.Aggregate((Mass?)line.Mass, (mass, step) => step.Factor is { } factor ? mass / factor : null);
+        steps.Reverse();
+        if (toBuy is null)
+        {
+            report.About(component, line.Source, "cooking-change-not-known", Grade.Hint, ("name", line.Source.Name));
+        }
+
+        if (items.TryGetValue(key, out var item))
+        {
+            items[key] = item with
+            {
+                Used = item.Used + line.Mass,
+                ToBuy = item.ToBuy + toBuy,
+                Pieces = item.Pieces + Pieces(line),
+                Steps = [.. item.Steps.Union(steps)],
+            };
+        }
+        else
+        {
+            order.Add(key);
+            items.Add(key, new(line.Source.Name, line.Ingredient, line.Mass, toBuy, Pieces(line), steps));
+        }
+    }
+
+    private static double? Pieces(PartLine line) => line.Ingredient?.Piece is { } piece ? line.Mass / piece : null;
+
+    /// <summary>The steps from used back to bought.</summary>
+    private List<BuyStep> Steps(PartLine line)
+    {
+        var steps = new List<BuyStep>();
+        var row = line.Ingredient;
+        if (line.Source.Weighed is { } weighed && line.Raw is { } raw && weighed.RawPeeled > Mass.Zero && weighed.Cooked > Mass.Zero)
+        {
+            steps.Add(new(PreparationStep.Cook, weighed.Cooked / weighed.RawPeeled, true, null, ""));
+            row = raw;
+        }
+
+        while (row is not null && larder.PreparationOf(row) is { } preparation)
+        {
+            steps.Add(new(preparation.Step, preparation.Factor, false, preparation.Source, preparation.Note));
+            row = preparation.From is { } from ? larder.WithId(from) : null;
+        }
+
+        return steps;
+    }
+}

@@ -1,0 +1,64 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Formulas.Checks;
+
+/// <summary>A part that nothing uses, that is left over, or that is used more often than it is made.</summary>
+internal static class ComponentUse
+{
+    // What a spatula leaves in a bowl; less than this is not a leftover.
+    private const double Leftover = 0.02;
+
+    public static IEnumerable<Finding> Check(Formula formula)
+    {
+        foreach (var component in formula.Components)
+        {
+            var used = Used(formula, component.Id, out var lines);
+            if (lines == 0)
+            {
+                if (!StandsAlone(formula, component))
+                {
+                    yield return About(formula, component, "component-not-used", Grade.Warning);
+                }
+            }
+            else if (used > component.Mass * 1.0001)
+            {
+                yield return About(formula, component, "component-too-small", Grade.Error, ("made", component.Mass), ("used", used));
+            }
+            else if (component.Mass - used > component.Mass * Leftover)
+            {
+                var left = component.Mass - used;
+                yield return About(formula, component, "component-left-over", Grade.Hint, ("made", component.Mass), ("left", left));
+            }
+        }
+    }
+
+    private static Mass Used(Formula formula, string id, out int lines)
+    {
+        lines = 0;
+        var used = Mass.Zero;
+        foreach (var (_, line) in formula.Lines().Where(at => at.Line.UsesComponent == id))
+        {
+            lines++;
+            used += line.Mass;
+        }
+
+        return used;
+    }
+
+    /// <summary>A dough is what the recipe is for; a wash, a filling or an icing is used by the step that works on it.</summary>
+    private static bool StandsAlone(Formula formula, ComponentFormula component) =>
+        component.Kind == ComponentKind.Dough
+        || formula.Components.Count == 1
+        || (component.Kind is not (ComponentKind.Scald or ComponentKind.Preferment or ComponentKind.Puree or ComponentKind.Soaker)
+            && (formula.Recipe.Steps.Count == 0 || formula.Recipe.Steps.Any(step => step.Component == component.Id)));
+
+    private static Finding About(
+        Formula formula, ComponentFormula component, string kind, Grade grade, params (string, object)[] arguments) =>
+        Report.Make(
+            kind,
+            grade,
+            $"parts.{component.Id}",
+            formula.Recipe.FindComponent(component.Id)?.Position ?? Position.None,
+            [("component", component.Name), .. arguments]);
+}

@@ -1,0 +1,30 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Formulas.Checks;
+
+/// <summary>A total of the dough that can only be given as "at least".</summary>
+internal static class UnknownTotals
+{
+    public static IEnumerable<Finding> Check(Formula formula)
+    {
+        (string Kind, Budget Budget)[] totals =
+        [
+            ("water-at-least", formula.Water),
+            ("sugar-at-least", formula.Sugar),
+            ("fat-at-least", formula.Fat),
+        ];
+        return totals
+            .Where(total => total.Budget.Total is null && formula.Flour > Mass.Zero)
+            .Select(total => Report.Make(
+                total.Kind,
+                Grade.Hint,
+                "",
+                Position.None,
+                ("percent", Percent.Of(total.Budget.AtLeast, formula.Flour)),
+                ("names", Unknown(total.Budget))));
+    }
+
+    private static string Unknown(Budget budget) =>
+        string.Join(", ", budget.Shares.Where(share => share.Mass is null).Select(share => share.Name).Distinct());
+}

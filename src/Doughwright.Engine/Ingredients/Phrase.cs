@@ -1,0 +1,64 @@
+using System.Text;
+
+namespace Doughwright.Engine.Ingredients;
+
+/// <summary>Names as people write them, brought to one form: lower case, no punctuation, every word in the singular.</summary>
+internal static class Phrase
+{
+    /// <summary>The words of a name: "Eggs, free-range" gives "egg", "free", "range".</summary>
+    public static string[] Words(string phrase)
+    {
+        var text = new StringBuilder(phrase.Length);
+        foreach (var character in phrase)
+        {
+            if (char.IsLetterOrDigit(character))
+            {
+                text.Append(char.ToLowerInvariant(character));
+            }
+            else if (character is not ('\'' or '’'))
+            {
+                text.Append(' ');
+            }
+        }
+
+        return [.. text.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Singular)];
+    }
+
+    public static string Normal(string phrase) => string.Join(' ', Words(phrase));
+
+    /// <summary>Whether the words of <paramref name="part"/> stand in <paramref name="whole"/> side by side. Both in normal form.</summary>
+    public static bool Holds(string whole, string part) => $" {whole} ".Contains($" {part} ", StringComparison.Ordinal);
+
+    /// <summary>How many letters must be changed, put in or left out to get from one text to the other.</summary>
+    public static int Distance(string a, string b)
+    {
+        var row = new int[b.Length + 1];
+        for (var j = 0; j < row.Length; j++)
+        {
+            row[j] = j;
+        }
+
+        for (var i = 1; i <= a.Length; i++)
+        {
+            var diagonal = row[0];
+            row[0] = i;
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var change = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.Min(change, Math.Min(row[j], row[j - 1]) + 1);
+            }
+        }
+
+        return row[b.Length];
+    }
+
+    // Both the names of the larder and what is looked up go through this, so a wrong singular does no harm as long as it is the same one.
+    private static string Singular(string word) => word switch
+    {
+        { Length: > 4 } when word.EndsWith("oes", StringComparison.Ordinal) => word[..^2],
+        { Length: > 4 } when word.EndsWith("ies", StringComparison.Ordinal) => $"{word[..^3]}y",
+        { Length: > 3 } when word[^1] == 's' && word[^2] != 's' => word[..^1],
+        _ => word,
+    };
+}

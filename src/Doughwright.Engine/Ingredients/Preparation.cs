@@ -1,0 +1,15 @@
+namespace Doughwright.Engine.Ingredients;
+
+public enum PreparationStep
+{
+    Peel,
+    Cook,
+}
+
+/// <summary>What peeling or cooking leaves of an ingredient.</summary>
+/// <param name="Id">The row one has afterwards.</param>
+/// <param name="From">The row it was before; null means as bought.</param>
+/// <param name="Factor">Mass after over mass before, above 0; null when no tested figure is known.</param>
+/// <param name="Source">Source id; null when the factor is unknown.</param>
+/// <param name="Note">What the figure belongs to.</param>
+public sealed record Preparation(string Id, string? From, PreparationStep Step, double? Factor, string? Source, string Note);

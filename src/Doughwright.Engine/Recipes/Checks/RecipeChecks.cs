@@ -1,0 +1,25 @@
+namespace Doughwright.Engine.Recipes.Checks;
+
+/// <summary>Every check of a recipe that needs neither a formula nor a rehearsal.</summary>
+public static class RecipeChecks
+{
+    private static readonly Func<Recipe, IEnumerable<Finding>>[] All =
+    [
+        MissingCue.Check,
+        OvenSaid.Check,
+        ScaldBowl.Check,
+        ToolsNotListed.Check,
+        ToolsNotUsed.Check,
+    ];
+
+    public static IReadOnlyList<Finding> Of(Recipe recipe) => [.. All.SelectMany(check => check(recipe))];
+
+    internal static Finding About(this Step step, string kind, Grade grade, params (string Name, object Value)[] arguments) => new()
+    {
+        Kind = kind,
+        Grade = grade,
+        Place = $"steps.{step.Id}",
+        Position = step.Position,
+        Arguments = arguments.Prepend(("step", step.Name)).ToDictionary(argument => argument.Item1, argument => argument.Item2),
+    };
+}
