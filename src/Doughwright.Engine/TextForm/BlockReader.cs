@@ -1,0 +1,50 @@
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.TextForm;
+
+/// <summary>Reads the lines under a |. They are words as they stand: nothing in them is a key, a comment or a mark.</summary>
+internal sealed class BlockReader(IReadOnlyList<SourceLine> lines, FindingLog log)
+{
+    /// <summary>The words of the block, and the index of the first line after it.</summary>
+    public readonly record struct Block(TextScalar Scalar, int Next);
+
+    /// <param name="first">Index of the line under the |.</param>
+    /// <param name="indent">Indentation of the key; deeper lines belong to the block.</param>
+    public Block Read(int first, int indent, Position mark, string place)
+    {
+        var end = first;
+        while (end < lines.Count && (lines[end].IsBlank || lines[end].Indent > indent))
+        {
+            end++;
+        }
+
+        var last = end;
+        while (last > first && lines[last - 1].IsBlank)
+        {
+            last--;
+        }
+
+        if (last == first)
+        {
+            log.Fault(TextFaults.ValueMissing, place, mark, ("key", "|"));
+            return new(new("", ScalarStyle.Block, mark, true), end);
+        }
+
+        var words = lines.Skip(first).Take(last - first).ToArray();
+        var margin = words.First(line => !line.IsBlank).Indent;
+        var faulty = false;
+        foreach (var line in words)
+        {
+            var uneven = !line.IsBlank && line.Indent < margin;
+            if (uneven || (margin != indent + 2 && !line.IsBlank && !faulty))
+            {
+                log.Fault(TextFaults.Indentation, place, new(line.Number, line.Indent + 1), ("found", line.Indent), ("expected", indent + 2));
+                faulty = true;
+            }
+        }
+
+        // Blank lines keep what they have beyond the margin, as YAML does; an empty line above the words may not.
+        var text = string.Join('\n', words.Select(line => line.Text.Length > margin || !line.IsBlank ? line.Text[Math.Min(margin, line.Indent)..] : ""));
+        return new(new(text + "\n", ScalarStyle.Block, mark), end);
+    }
+}

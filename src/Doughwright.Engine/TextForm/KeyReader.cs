@@ -1,0 +1,120 @@
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.TextForm;
+
+/// <summary>Reads the key at the beginning of a line, or says why there is none.</summary>
+internal static class KeyReader
+{
+    /// <summary>A key, and the index at which its value may begin.</summary>
+    public sealed record Key(string Text, Position Position, int ValueStart);
+
+    /// <param name="continued">The line is deeper than its neighbours, so that without a colon it is more of the line above.</param>
+    public static Key? Read(SourceLine line, string place, bool continued, FindingLog log)
+    {
+        var content = line.Content;
+        var position = new Position(line.Number, line.Indent + 1);
+        if (Refused(line) is { } kind)
+        {
+            log.Fault(kind, place, position, ("mark", content.Split(' ')[0]), ("words", content.TrimEnd()));
+            return null;
+        }
+
+        if (content[0] is '"' or '\'')
+        {
+            return ReadQuoted(line, position, place, log);
+        }
+
+        var colon = FindColon(line.Text, line.Indent);
+        if (colon < 0 && !continued && TightColon(line) is var tight and >= 0)
+        {
+            log.Fault(TextFaults.SpaceAfterColon, place, position with { Column = tight + 1 }, ("key", line.Text[line.Indent..tight]));
+            colon = tight;
+        }
+
+        if (colon < 0)
+        {
+            log.Fault(continued ? TextFaults.ContinuedLine : TextFaults.ColonMissing, place, position, ("words", content.TrimEnd()));
+            return null;
+        }
+
+        var key = line.Text[line.Indent..colon].TrimEnd();
+        if (key.Length > TextCaps.KeyLength || key.Length == 0)
+        {
+            log.Fault(key.Length == 0 ? TextFaults.FirstMark : TextFaults.KeyTooLong, place, position, ("most", TextCaps.KeyLength), ("mark", ":"));
+            return null;
+        }
+
+        return new(key, position, colon + 1);
+    }
+
+    /// <summary>The colon that ends a plain key: the first one with a space or nothing behind it, and no comment before. -1 when there is none.</summary>
+    public static int FindColon(string text, int start)
+    {
+        for (var i = start; i < text.Length; i++)
+        {
+            if (text[i] == ':' && (i + 1 == text.Length || text[i + 1] == ' '))
+            {
+                return i;
+            }
+
+            if (text[i] == '#' && i > start && text[i - 1] == ' ')
+            {
+                return -1;
+            }
+        }
+
+        return -1;
+    }
+
+    public static bool IsItem(string content) => content == "-" || content.StartsWith("- ", StringComparison.Ordinal);
+
+    private static Key? ReadQuoted(SourceLine line, Position position, string place, FindingLog log)
+    {
+        var (text, end, badEscape) = ScalarReader.Unquote(line.Text, line.Indent);
+        if (end < 0 || badEscape >= 0)
+        {
+            var escape = badEscape >= 0 ? badEscape : line.Indent;
+            log.Fault(
+                end < 0 ? TextFaults.QuoteOpen : TextFaults.Escape,
+                place,
+                end < 0 ? position : position with { Column = escape + 1 },
+                ("mark", end < 0 ? line.Text[line.Indent].ToString() : line.Text.Substring(escape, 2)));
+            return null;
+        }
+
+        var colon = ScalarReader.SkipSpaces(line.Text, end);
+        if (colon < line.Text.Length && line.Text[colon] == ':' && (colon + 1 == line.Text.Length || line.Text[colon + 1] == ' ') && text.Length > 0)
+        {
+            return new(text, position, colon + 1);
+        }
+
+        log.Fault(TextFaults.ColonMissing, place, position, ("words", line.Content.TrimEnd()));
+        return null;
+    }
+
+    private static string? Refused(SourceLine line)
+    {
+        var content = line.Content;
+        var marksDocument = content is "---" or "..." || content.StartsWith("--- ", StringComparison.Ordinal)
+            || content.StartsWith("... ", StringComparison.Ordinal);
+        return content[0] switch
+        {
+            _ when marksDocument => TextFaults.SecondDocument,
+            _ when IsItem(content) => TextFaults.ItemInMapping,
+            '<' when content.StartsWith("<<:", StringComparison.Ordinal) => TextFaults.MergeKey,
+            '&' or '*' => TextFaults.Anchor,
+            '!' => TextFaults.Tag,
+            '{' or '}' or '[' or ']' => TextFaults.Brackets,
+            '|' or '>' or '@' or '`' or ',' or '%' => TextFaults.FirstMark,
+            '?' when content.Length == 1 || content[1] == ' ' => TextFaults.FirstMark,
+            _ => null,
+        };
+    }
+
+    /// <summary>"salt:7 g": a colon behind a word with no space after it.</summary>
+    private static int TightColon(SourceLine line)
+    {
+        var colon = line.Text.IndexOf(':', line.Indent);
+        return colon > line.Indent && char.IsLetter(line.Text[colon - 1]) ? colon : -1;
+    }
+}
