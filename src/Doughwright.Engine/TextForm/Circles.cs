@@ -10,7 +10,9 @@ internal static class Circles
         var byId = components.ToDictionary(component => component.Id);
         var closing = new HashSet<Line>(ReferenceEqualityComparer.Instance);
         var done = new HashSet<string>();
-        foreach (var component in components)
+
+        // Doughs first: then the line that is told, and taken out, is the one by which a dough goes into something made for it.
+        foreach (var component in components.OrderByDescending(component => component.Kind == ComponentKind.Dough))
         {
             Walk(component);
         }

@@ -12,7 +12,7 @@ internal static class KeyReader
     public static Key? Read(SourceLine line, string place, bool continued, FindingLog log)
     {
         var content = line.Content;
-        var position = new Position(line.Number, line.Indent + 1);
+        var position = new Position(line.Number, line.Start + 1);
         if (Refused(line) is { } kind)
         {
             log.Fault(kind, place, position, ("mark", content.Split(' ')[0]), ("words", content.TrimEnd()));
@@ -24,10 +24,10 @@ internal static class KeyReader
             return ReadQuoted(line, position, place, log);
         }
 
-        var colon = FindColon(line.Text, line.Indent);
+        var colon = FindColon(line.Text, line.Start);
         if (colon < 0 && !continued && TightColon(line) is var tight and >= 0)
         {
-            log.Fault(TextFaults.SpaceAfterColon, place, position with { Column = tight + 1 }, ("key", line.Text[line.Indent..tight]));
+            log.Fault(TextFaults.SpaceAfterColon, place, position with { Column = tight + 1 }, ("key", line.Text[line.Start..tight]));
             colon = tight;
         }
 
@@ -37,7 +37,7 @@ internal static class KeyReader
             return null;
         }
 
-        var key = line.Text[line.Indent..colon].TrimEnd();
+        var key = line.Text[line.Start..colon].TrimEnd();
         if (key.Length > TextCaps.KeyLength || key.Length == 0)
         {
             log.Fault(key.Length == 0 ? TextFaults.FirstMark : TextFaults.KeyTooLong, place, position, ("most", TextCaps.KeyLength), ("mark", ":"));
@@ -70,15 +70,15 @@ internal static class KeyReader
 
     private static Key? ReadQuoted(SourceLine line, Position position, string place, FindingLog log)
     {
-        var (text, end, badEscape) = ScalarReader.Unquote(line.Text, line.Indent);
+        var (text, end, badEscape) = ScalarReader.Unquote(line.Text, line.Start);
         if (end < 0 || badEscape >= 0)
         {
-            var escape = badEscape >= 0 ? badEscape : line.Indent;
+            var escape = badEscape >= 0 ? badEscape : line.Start;
             log.Fault(
                 end < 0 ? TextFaults.QuoteOpen : TextFaults.Escape,
                 place,
                 end < 0 ? position : position with { Column = escape + 1 },
-                ("mark", end < 0 ? line.Text[line.Indent].ToString() : line.Text.Substring(escape, 2)));
+                ("mark", end < 0 ? line.Text[line.Start].ToString() : line.Text.Substring(escape, 2)));
             return null;
         }
 
@@ -114,7 +114,7 @@ internal static class KeyReader
     /// <summary>"salt:7 g": a colon behind a word with no space after it.</summary>
     private static int TightColon(SourceLine line)
     {
-        var colon = line.Text.IndexOf(':', line.Indent);
-        return colon > line.Indent && char.IsLetter(line.Text[colon - 1]) ? colon : -1;
+        var colon = line.Text.IndexOf(':', line.Start);
+        return colon > line.Start && char.IsLetter(line.Text[colon - 1]) ? colon : -1;
     }
 }

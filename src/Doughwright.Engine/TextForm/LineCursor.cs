@@ -13,7 +13,7 @@ internal sealed class LineCursor(IReadOnlyList<SourceLine> lines)
 
     public SourceLine Line => lines[Index];
 
-    public Position Here => new(Line.Number, Line.Indent + 1);
+    public Position Here => new(Line.Number, Line.Start + 1);
 
     /// <summary>Goes to the next line that says something; false at the end.</summary>
     public bool ToContent()

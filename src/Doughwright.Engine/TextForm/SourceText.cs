@@ -29,7 +29,15 @@ internal sealed class SourceText
 
         var source = new SourceText(raw);
         var log = new FindingLog(source);
-        return ([.. raw.Select((line, i) => source.Clean(line, i + 1, log))], log);
+        var lines = new SourceLine[raw.Length];
+        var level = 0;
+        for (var i = 0; i < raw.Length; i++)
+        {
+            lines[i] = source.Clean(raw[i], i + 1, level, log);
+            level = lines[i].IsBlank || lines[i].IsComment ? level : lines[i].Indent + (lines[i].Text.TrimEnd() is [.., ':' or '|'] ? 2 : 0);
+        }
+
+        return (lines, log);
     }
 
     /// <summary>The line as it stands, for a person to see: nothing in it can move a cursor or turn the writing round.</summary>
@@ -46,7 +54,8 @@ internal sealed class SourceText
         return raw.Length > LongestQuote ? quoted + "\u2026" : quoted;
     }
 
-    private SourceLine Clean(string raw, int number, FindingLog log)
+    /// <param name="level">Where the line would stand if it went on from the one before: a tab in front of it says nothing about that.</param>
+    private SourceLine Clean(string raw, int number, int level, FindingLog log)
     {
         var faulty = raw.Length > TextCaps.LineLength;
         if (faulty)
@@ -71,7 +80,8 @@ internal sealed class SourceText
         }
 
         var text = cleaned is null ? raw : new string(cleaned);
-        return new(number, text, text.Length - text.TrimStart(' ').Length, faulty || cleaned is not null);
+        var start = text.Length - text.TrimStart(' ').Length;
+        return new(number, text, start, raw.AsSpan(0, start).Contains('\t') ? level : start, faulty || cleaned is not null);
     }
 
     /// <summary>The fault of a character that cannot stand in a text, or null.</summary>

@@ -11,7 +11,7 @@ internal static class StepWriter
     public static TextMapping Write(Step step, Component? part)
     {
         var builder = new TreeBuilder()
-            .Words(StepsSection.Name, step.Name == Slug.InWords(step.Id) ? null : step.Name)
+            .Words(StepsSection.Name, step.Name)
             .Words(KindWord.Key, EnumWords<StepKind>.Of(step.Kind) is var kind && kind == step.Id ? null : kind)
             .Words(StepsSection.Of, step.Component)
             .Words(StepsSection.Hands, step.Hands == Duration.Zero ? null : ExactText.Of(step.Hands))

@@ -126,7 +126,7 @@ internal static class StepsSection
             }
         }
 
-        var leftOut = there.Where(id => !told.Contains(id)).ToArray();
+        var leftOut = readable.Where(id => !told.Contains(id)).ToArray();
         if (leftOut.Length > 0 && names.Count > 0)
         {
             names[0].Log.Warn(FormFaults.OrderLeavesOut, names[0].Place, names[0].Position, ("lines", string.Join(", ", leftOut)), ("part", part));

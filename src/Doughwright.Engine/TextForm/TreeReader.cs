@@ -157,7 +157,7 @@ internal sealed class TreeReader
     private TextItem? ReadItem(SourceLine line, string place)
     {
         var above = cursor.TakeComments();
-        var start = ScalarReader.SkipSpaces(line.Text, line.Indent + 1);
+        var start = ScalarReader.SkipSpaces(line.Text, line.Start + 1);
         if (start < line.Text.Length && KeyReader.IsItem(line.Text[start..]))
         {
             log.Fault(TextFaults.ListInList, place, new(line.Number, start + 1));
@@ -168,7 +168,7 @@ internal sealed class TreeReader
         var rest = ScalarReader.Read(line, start, place, log);
         if (rest.Scalar is null)
         {
-            log.Fault(rest.Block ? TextFaults.BlockMark : TextFaults.ValueMissing, place, new(line.Number, line.Indent + 1), ("mark", "|"), ("key", "-"));
+            log.Fault(rest.Block ? TextFaults.BlockMark : TextFaults.ValueMissing, place, new(line.Number, line.Start + 1), ("mark", "|"), ("key", "-"));
             cursor.PassWithDeeper(line.Indent);
             return null;
         }
