@@ -51,7 +51,10 @@ internal static class NumberText
     public static double ToDouble(decimal value) =>
         double.Parse(value.ToString(CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
 
-    /// <summary>The shortest plain digits that read back to the same double, without an exponent.</summary>
+    /// <summary>
+    /// The shortest plain digits that read back to the same double, without an exponent. Below 1e-7, where nothing in a kitchen is measured, digits
+    /// behind the last readable decimal are cut off.
+    /// </summary>
     public static string Exact(double value)
     {
         var text = value.ToString("R", CultureInfo.InvariantCulture);
@@ -64,9 +67,14 @@ internal static class NumberText
         var negative = text[0] == '-' ? "-" : "";
         var digits = text[negative.Length..e].Replace(".", "");
         var exponent = int.Parse(text[(e + 1)..], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
-        return exponent < 0
-            ? negative + "0." + new string('0', -exponent - 1) + digits
-            : negative + digits.PadRight(exponent + 1, '0');
+        if (exponent >= 0)
+        {
+            return negative + digits.PadRight(exponent + 1, '0');
+        }
+
+        var decimals = new string('0', Math.Min(-exponent - 1, MostDecimals)) + digits;
+        decimals = decimals[..Math.Min(decimals.Length, MostDecimals)].TrimEnd('0');
+        return decimals.Length == 0 ? "0" : $"{negative}0.{decimals}";
     }
 
     private static (string Whole, string Decimals, bool Point) Halves(string number)

@@ -30,10 +30,13 @@ internal static class ExactText
     public static string OfAltitude(Length altitude) =>
         Shortest(text => QuantityText.TryLength(text).Value == altitude, altitude.Metres, ("m", 1), ("ft", 0.3048));
 
-    /// <summary>Centimetres; an exact print in metres where no unit is short.</summary>
-    public static string OfDepth(Length depth) =>
-        Short(depth.Metres * 100, "cm", text => QuantityText.TryLength(text).Value == depth)
-        ?? Shortest(text => QuantityText.TryLength(text).Value == depth, depth.Metres, ("m", 1), ("in", 0.0254), ("ft", 0.3048));
+    /// <summary>Centimetres or inches, whichever takes fewer digits: 0.5 in is not 1.27 cm to the one who wrote it.</summary>
+    public static string OfDepth(Length depth)
+    {
+        bool IsSame(string text) => QuantityText.TryLength(text).Value == depth;
+        string?[] candidates = [Short(depth.Metres * 100, "cm", IsSame), Short(depth.Metres / 0.0254, "in", IsSame)];
+        return candidates.OfType<string>().MinBy(text => text.Length) ?? Shortest(IsSame, depth.Metres, ("m", 1), ("ft", 0.3048));
+    }
 
     private static string Shortest(Func<string, bool> isSame, double value, params (string Symbol, double Factor)[] units) =>
         units.Select(unit => Short(value / unit.Factor, unit.Symbol, isSame)).FirstOrDefault(text => text is not null)

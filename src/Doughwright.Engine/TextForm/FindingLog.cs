@@ -13,7 +13,8 @@ internal sealed class FindingLog(SourceText source)
         ? [.. findings.OrderBy(finding => (finding.Position.Line, finding.Position.Column))]
         : [.. findings.OrderBy(finding => (finding.Position.Line, finding.Position.Column)), More()];
 
-    public bool Any(string kind) => findings.Any(finding => finding.Kind == kind);
+    /// <summary>From here on findings are only counted, so nothing needs to be worked out for them.</summary>
+    public bool IsFull => findings.Count >= TextCaps.Findings;
 
     /// <summary>Something that could not be understood.</summary>
     public void Fault(string kind, string place, Position position, params (string Name, object Value)[] arguments) =>
@@ -31,7 +32,7 @@ internal sealed class FindingLog(SourceText source)
 
     private void Add(string kind, Grade grade, bool notUnderstood, string place, Position position, (string Name, object Value)[] arguments)
     {
-        if (findings.Count == TextCaps.Findings)
+        if (IsFull)
         {
             untold++;
             return;

@@ -54,6 +54,15 @@ internal sealed class LineCursor(IReadOnlyList<SourceLine> lines)
         PassDeeper(indent);
     }
 
+    /// <summary>Passes over deeper lines without a key: more of what was told already.</summary>
+    public void PassWordsBelow(int indent)
+    {
+        while (Index < lines.Count && Line.Indent > indent && !Line.IsBlank && KeyReader.FindColon(Line.Text, Line.Start) < 0 && !KeyReader.IsItem(Line.Content))
+        {
+            Index++;
+        }
+    }
+
     /// <summary>Passes over lines deeper than an indentation, and over a closing bracket behind them.</summary>
     public void PassDeeper(int indent)
     {

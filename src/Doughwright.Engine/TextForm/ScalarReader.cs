@@ -9,7 +9,8 @@ internal static class ScalarReader
     /// <summary>What stands behind a key or a dash.</summary>
     /// <param name="Scalar">The words; null when nothing is written, or when a block or deeper lines follow.</param>
     /// <param name="Block">A | stands here.</param>
-    public readonly record struct Rest(TextScalar? Scalar, bool Block, string? Remark);
+    /// <param name="Faulty">The block begins with a mark of another kind, and that has been told.</param>
+    public readonly record struct Rest(TextScalar? Scalar, bool Block, string? Remark, bool Faulty = false);
 
     /// <summary>Reads from a column to the end of a line.</summary>
     public static Rest Read(SourceLine line, int start, string place, FindingLog log)
@@ -130,7 +131,7 @@ internal static class ScalarReader
             log.Fault(TextFaults.BlockMark, place, position, ("mark", mark));
         }
 
-        return new(null, true, remark);
+        return new(null, true, remark, mark.Length > 1 || mark[0] == '>');
     }
 
     private static Rest ReadQuoted(SourceLine line, int start, string place, FindingLog log, bool faulty)

@@ -16,7 +16,8 @@ internal sealed class Section
                 // A key with a replaced character has been told already.
                 if (!entry.Key.Contains('\ufffd'))
                 {
-                    log.Fault(FormFaults.UnknownKey, PlaceOf(entry.Key), entry.KeyPosition, [("key", entry.Key), .. Phrase.UnknownWord(entry.Key, known)]);
+                    (string, object)[] arguments = log.IsFull ? [] : [("key", entry.Key), .. Phrase.UnknownWord(entry.Key, known)];
+                    log.Fault(FormFaults.UnknownKey, PlaceOf(entry.Key), entry.KeyPosition, arguments);
                 }
             }
             else if (!entries.TryAdd(entry.Key, entry))
@@ -65,7 +66,7 @@ internal sealed class Section
     }
 
     /// <summary>Prose: one line or a block, without spaces at its ends.</summary>
-    public string? Prose(string key) => entries.GetValueOrDefault(key)?.Value is TextScalar { Faulty: false, Style: ScalarStyle.Block } block
+    public string? Prose(string key) => entries.GetValueOrDefault(key)?.Value is TextScalar { Style: ScalarStyle.Block } block
         ? Tidy(block.Text)
         : Words(key)?.Text is { Length: > 0 } words ? words : null;
 

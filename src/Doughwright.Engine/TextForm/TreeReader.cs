@@ -29,25 +29,27 @@ internal sealed class TreeReader
             return (null, log);
         }
 
-        var root = new TreeReader(cursor, log).ReadMapping(0, "", 1);
+        var root = new TreeReader(cursor, log).ReadMapping(0, -1, "", 1);
         return (new(root, cursor.TakeComments(true)), log);
     }
 
-    private TextMapping ReadMapping(int indent, string place, int depth)
+    /// <param name="indent">Where its keys stand.</param>
+    /// <param name="outer">Where the key it belongs to stands; lines in between are meant for this level.</param>
+    private TextMapping ReadMapping(int indent, int outer, string place, int depth)
     {
         var entries = new List<TextEntry>();
         var position = cursor.Here;
-        while (cursor.ToContent() && cursor.Line.Indent >= indent)
+        while (cursor.ToContent() && cursor.Line.Indent > outer)
         {
             var line = cursor.Line;
-            var deeper = line.Indent > indent;
-            if (KeyReader.Read(line, place, deeper, log) is not { } key)
+            if (KeyReader.Read(line, place, line.Indent > indent, log) is not { } key)
             {
                 cursor.PassWithDeeper(line.Indent);
+                cursor.PassWordsBelow(indent);
                 continue;
             }
 
-            if (deeper)
+            if (line.Indent != indent)
             {
                 IndentationFault(place, indent);
             }
@@ -74,7 +76,7 @@ internal sealed class TreeReader
                 var mark = new Position(line.Number, ScalarReader.SkipSpaces(line.Text, key.ValueStart) + 1);
                 var block = new BlockReader(cursor.Lines, log).Read(cursor.Index, line.Indent, mark, under);
                 cursor.Jump(block.Next);
-                return block.Scalar;
+                return block.Scalar with { Faulty = block.Scalar.Faulty || rest.Faulty };
             }
 
             if (rest.Scalar is { } scalar)
@@ -117,30 +119,25 @@ internal sealed class TreeReader
             IndentationFault(place, indent + 2);
         }
 
-        return isItem ? ReadList(found, place, found == indent) : ReadMapping(found, place, depth);
+        return isItem ? ReadList(found, indent, place) : ReadMapping(found, indent, place, depth);
     }
 
-    private TextList ReadList(int indent, string place, bool endsAtKeys)
+    private TextList ReadList(int indent, int outer, string place)
     {
         var items = new List<TextItem>();
         var position = cursor.Here;
-        while (cursor.ToContent() && cursor.Line.Indent >= indent)
+        while (cursor.ToContent() && (cursor.Line.Indent > outer || (indent == outer && cursor.Line.Indent == indent && KeyReader.IsItem(cursor.Line.Content))))
         {
             var line = cursor.Line;
             if (!KeyReader.IsItem(line.Content))
             {
-                if (endsAtKeys && line.Indent == indent)
-                {
-                    break;
-                }
-
                 var kind = line.Indent > indent ? TextFaults.ContinuedLine : TextFaults.KeyInList;
                 log.Fault(kind, place, cursor.Here, ("words", line.Content.TrimEnd()));
                 cursor.PassWithDeeper(line.Indent);
                 continue;
             }
 
-            if (line.Indent > indent)
+            if (line.Indent != indent)
             {
                 IndentationFault(place, indent);
             }
