@@ -13,7 +13,6 @@ internal static class FormFaults
     public const string IdMissing = "id-missing";
     public const string WordsWanted = "words-wanted";
     public const string OneLineWanted = "one-line-wanted";
-    public const string ListWanted = "list-wanted";
     public const string KeysWanted = "keys-wanted";
     public const string UnknownWord = "unknown-word";
 
@@ -45,7 +44,6 @@ internal static class FormFaults
     public const string MeasuredNotUnderstood = "measured-not-understood";
     public const string FoldNotUnderstood = "fold-not-understood";
     public const string VesselNotUnderstood = "vessel-not-understood";
-    public const string OvenNotUnderstood = "oven-not-understood";
 
     public const string LargeDough = "large-dough";
     public const string CommentsDropped = "comments-dropped";

@@ -148,6 +148,12 @@ public class FormFaultTests
         Assert.Equal((17, 21), (air.At(Engine.Quantities.Duration.FromHours(8.9)).Celsius, air.At(Engine.Quantities.Duration.FromHours(9)).Celsius));
     }
 
+    /// <summary>The spoiled texts of the slips above.</summary>
+    internal static IEnumerable<string> Slips() => typeof(FormFaultTests).GetMethod(nameof(Slip_GivesOneFinding))!
+        .GetCustomAttributes(typeof(InlineDataAttribute), false)
+        .Cast<InlineDataAttribute>()
+        .Select(slip => Texts.PotatoRollsWith((string)slip.Data[0]!, (string)slip.Data[1]!));
+
     private static string Small(string flour) =>
         $"doughwright: 1\ntitle: Small\nhome:\n  air: 21 C\nparts:\n  dough:\n    flour: {flour}\n";
 }

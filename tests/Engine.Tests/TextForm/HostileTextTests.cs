@@ -117,6 +117,9 @@ public class HostileTextTests
         });
     }
 
+    /// <summary>The short ones of the texts above.</summary>
+    internal static IEnumerable<string> Harmful() => HostileTexts.Select(row => row.Data.Item2).Where(text => text.Length < 100_000);
+
     private static string[] Slips =>
         ["", " ", "\n", ":", ": ", "-", "- ", "#", " #", "\"", "'", "|", "&", "*", "!", "[", "{", "\t", "0", ",", "é", "\0", "%", "? ", "\n\n", "\n  ", "\\", "@"];
 
