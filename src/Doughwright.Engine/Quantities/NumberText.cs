@@ -3,7 +3,8 @@ using System.Globalization;
 namespace Doughwright.Engine.Quantities;
 
 /// <summary>
-/// Numbers as text, in one place. Digits with a point; a comma only groups thousands, as in 1,200. Read by decimal arithmetic, so that "0.1 kg" and
+/// Numbers as text, in one place. Digits with a point; a comma only groups thousands, as in 1,200. Read by decimal arithmetic, so that "0.1
+/// kg" and
 /// "100 g" are the same number to the last bit.
 /// </summary>
 internal static class NumberText
@@ -44,7 +45,8 @@ internal static class NumberText
             return (0, QuantityFault.TooManyDigits, null);
         }
 
-        return (decimal.Parse(point ? $"{plain}.{decimals}" : plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture), null, null);
+        var plainNumber = point ? $"{plain}.{decimals}" : plain;
+        return (decimal.Parse(plainNumber, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture), null, null);
     }
 
     /// <summary>The nearest double. By way of text, because that conversion is exactly rounded and the direct one is not.</summary>
@@ -52,7 +54,8 @@ internal static class NumberText
         double.Parse(value.ToString(CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
 
     /// <summary>
-    /// The shortest plain digits that read back to the same double, without an exponent. Below 1e-7, where nothing in a kitchen is measured, digits
+    /// The shortest plain digits that read back to the same double, without an exponent. Below 1e-7, where nothing in a kitchen is
+    /// measured, digits
     /// behind the last readable decimal are cut off.
     /// </summary>
     public static string Exact(double value)

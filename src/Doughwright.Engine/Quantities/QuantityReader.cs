@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Doughwright.Engine.Quantities;
 
 /// <summary>The one grammar behind <see cref="QuantityText"/>: NUMBER UNIT, or several of one family from large to small.</summary>
@@ -79,7 +81,8 @@ internal static class QuantityReader
 
         var (value, broken, offer) = NumberText.Read(number);
         return broken is { } reason ? Parsed<decimal>.Not(reason, typed, number, offer)
-            : number.Length < rest.Length ? Parsed<decimal>.Not(QuantityFault.MoreThanAQuantity, typed, rest[number.Length..].Trim(), number)
+            : number.Length < rest.Length
+                ? Parsed<decimal>.Not(QuantityFault.MoreThanAQuantity, typed, rest[number.Length..].Trim(), number)
             : Parsed<decimal>.Of(negative ? -value : value, typed);
     }
 
@@ -104,7 +107,8 @@ internal static class QuantityReader
         {
             var digitBefore = i > 0 && char.IsAsciiDigit(typed[i - 1]);
             var digitAfter = i + 1 < typed.Length && char.IsAsciiDigit(typed[i + 1]);
-            if ((typed[i] is '/' or '\u2044' && digitBefore && digitAfter) || char.GetUnicodeCategory(typed[i]) == System.Globalization.UnicodeCategory.OtherNumber)
+            var slash = typed[i] is '/' or '\u2044' && digitBefore && digitAfter;
+            if (slash || char.GetUnicodeCategory(typed[i]) == UnicodeCategory.OtherNumber)
             {
                 return QuantityFault.Fraction;
             }

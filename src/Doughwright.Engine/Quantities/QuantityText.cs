@@ -1,7 +1,8 @@
 namespace Doughwright.Engine.Quantities;
 
 /// <summary>
-/// Reads quantities as people write them: in a recipe text and on the command line alike, and nowhere else. "80 g", "2.5lb", "1 lb 4 oz", "21 C",
+/// Reads quantities as people write them: in a recipe text and on the command line alike, and nowhere else. "80 g", "2.5lb", "1 lb 4 oz",
+/// "21 C",
 /// "63°F", "1 h 45 min", "1,200 m", "12.5 %". Nothing is guessed: a text that could mean two things gives a reason, not a value.
 /// </summary>
 public static class QuantityText

@@ -3,7 +3,8 @@ using System.Globalization;
 namespace Doughwright.Engine.Quantities;
 
 /// <summary>
-/// Prints quantities for people; the one place where figures are rounded. A no-break space before the unit, a real minus sign, a comma from 1,000.
+/// Prints quantities for people; the one place where figures are rounded. A no-break space before the unit, a real minus sign, a comma from
+/// 1,000.
 /// What is rounded here is never calculated with.
 /// </summary>
 public static class Show
@@ -11,7 +12,9 @@ public static class Show
     private const string Gap = "\u00a0";
     private const string Minus = "\u2212";
 
-    /// <summary>Grams: whole from 10 g, one decimal below, and no ".0": "801 g", "4.8 g", "7 g". US: ounces and pounds where they are near enough.</summary>
+    /// <summary>
+    /// Grams: whole from 10 g, one decimal below, and no ".0": "801 g", "4.8 g", "7 g". US: ounces and pounds where they are near enough.
+    /// </summary>
     public static string Mass(Mass mass, MeasureSystem measures = MeasureSystem.Metric)
     {
         if (measures == MeasureSystem.Us && Ounces.Text(mass) is { } ounces)
@@ -29,13 +32,13 @@ public static class Show
         : Number(temperature.Celsius, 1) + Gap + "°C";
 
     /// <summary>A temperature asked of a person, whole degrees: "28 °C".</summary>
-    public static string TemperatureAsked(Temperature temperature, MeasureSystem measures = MeasureSystem.Metric) => measures == MeasureSystem.Us
-        ? Number(temperature.Fahrenheit, 0) + Gap + "°F"
+    public static string TemperatureAsked(Temperature temperature, MeasureSystem measures = MeasureSystem.Metric) =>
+        measures == MeasureSystem.Us ? Number(temperature.Fahrenheit, 0) + Gap + "°F"
         : Number(temperature.Celsius, 0) + Gap + "°C";
 
     /// <summary>A difference, one decimal and no ".0": "2 °C", "−1.6 °C".</summary>
-    public static string Difference(TemperatureDelta difference, MeasureSystem measures = MeasureSystem.Metric) => measures == MeasureSystem.Us
-        ? Short(difference.Kelvins * 9 / 5, 1) + Gap + "°F"
+    public static string Difference(TemperatureDelta difference, MeasureSystem measures = MeasureSystem.Metric) =>
+        measures == MeasureSystem.Us ? Short(difference.Kelvins * 9 / 5, 1) + Gap + "°F"
         : Short(difference.Kelvins, 1) + Gap + "°C";
 
     /// <summary>A duration in a sentence, whole minutes: "1 h 45 min", "20 min", "3 d 4 h".</summary>
@@ -47,7 +50,10 @@ public static class Show
         (long Count, string Unit)[] parts = minutes >= 2880
             ? [(minutes / 1440, "d"), (minutes / 60 % 24, "h"), (minutes % 60, "min")]
             : [(minutes / 60, "h"), (minutes % 60, "min")];
-        var shown = parts.Where(part => part.Count > 0).Select(part => part.Count.ToString(CultureInfo.InvariantCulture) + Gap + part.Unit).ToArray();
+        var shown = parts
+            .Where(part => part.Count > 0)
+            .Select(part => part.Count.ToString(CultureInfo.InvariantCulture) + Gap + part.Unit)
+            .ToArray();
         return shown.Length == 0 ? "0" + Gap + "min" : sign + string.Join(" ", shown);
     }
 
@@ -88,7 +94,8 @@ public static class Show
     }
 
     /// <summary>
-    /// Rounds parts so that they add up to the rounded total: each is cut off, and the units still missing go to the largest remainders; among equal
+    /// Rounds parts so that they add up to the rounded total: each is cut off, and the units still missing go to the largest remainders;
+    /// among equal
     /// remainders the larger part comes first. Negative parts are not shared out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">A part is negative or not a number.</exception>

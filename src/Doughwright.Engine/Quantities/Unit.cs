@@ -2,7 +2,8 @@ namespace Doughwright.Engine.Quantities;
 
 /// <summary>A unit as people write it, with its exact factor.</summary>
 /// <param name="Symbol">As written, upper and lower case as here.</param>
-/// <param name="Factor">Times the base: g for a mass, s for a duration, m for a length, % for a percentage. Unused for temperatures.</param>
+/// <param name="Factor">Times the base: g for a mass, s for a duration, m for a length, % for a percentage. Unused for
+/// temperatures.</param>
 /// <param name="Family">Units of one family may follow each other from large to small: "1 lb 4 oz". Null: the unit stands alone.</param>
 internal sealed record Unit(string Symbol, QuantityKind Kind, decimal Factor, string? Family = null)
 {
@@ -83,7 +84,8 @@ internal sealed record Unit(string Symbol, QuantityKind Kind, decimal Factor, st
     public static string? Offer(string written, QuantityKind kind)
     {
         var symbol = Offers.GetValueOrDefault(written)
-            ?? All.FirstOrDefault(unit => unit.Kind == kind && string.Equals(unit.Symbol, written, StringComparison.OrdinalIgnoreCase))?.Symbol;
+            ?? All.Where(unit => unit.Kind == kind)
+                .FirstOrDefault(unit => string.Equals(unit.Symbol, written, StringComparison.OrdinalIgnoreCase))?.Symbol;
         return symbol is not null && Find(symbol)?.Kind == kind ? symbol : null;
     }
 

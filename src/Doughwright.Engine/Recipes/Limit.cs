@@ -2,7 +2,9 @@ using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Recipes;
 
-/// <summary>A range that a value must lie in, ends included. Outside it is an error that says the range and the reason, never a silent clamp.</summary>
+/// <summary>
+/// A range that a value must lie in, ends included. Outside it is an error that says the range and the reason, never a silent clamp.
+/// </summary>
 /// <param name="Kind">Kind of the finding, under which the words of the program give the reason.</param>
 public sealed record Limit<T>(string Kind, T Low, T High) where T : struct, IComparable<T>
 {
@@ -10,7 +12,8 @@ public sealed record Limit<T>(string Kind, T Low, T High) where T : struct, ICom
 }
 
 /// <summary>
-/// The limits of everything a person can say, in a text and on the command line alike. Source: limits-house (ours: where the models and a kitchen end).
+/// The limits of everything a person can say, in a text and on the command line alike. Source: limits-house (ours: where the models and a
+/// kitchen end).
 /// </summary>
 public static class Limits
 {

@@ -38,13 +38,14 @@ internal sealed class BlockReader(IReadOnlyList<SourceLine> lines, FindingLog lo
             var uneven = !line.IsBlank && line.Indent < margin && !line.Faulty;
             if (uneven || (margin != indent + 2 && !line.IsBlank && !faulty))
             {
-                log.Fault(TextFaults.Indentation, place, new(line.Number, line.Start + 1), ("found", line.Indent), ("expected", indent + 2));
+                var position = new Position(line.Number, line.Start + 1);
+                log.Fault(TextFaults.Indentation, place, position, ("found", line.Indent), ("expected", indent + 2));
                 faulty = true;
             }
         }
 
         // Blank lines keep what they have beyond the margin, as YAML does; an empty line above the words may not.
-        var text = string.Join('\n', words.Select(line => line.Text.Length > margin || !line.IsBlank ? line.Text[Math.Min(margin, line.Start)..] : ""));
+        var text = string.Join('\n', words.Select(line => line.Text[Math.Min(margin, line.Start)..]));
         return new(new(text + "\n", ScalarStyle.Block, mark), end);
     }
 }

@@ -2,7 +2,9 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.TextForm;
 
-/// <summary>Finds parts that go into themselves by way of others, and takes out the line that closes each circle, so that nothing runs round in it.</summary>
+/// <summary>
+/// Finds parts that go into themselves by way of others, and takes out the line that closes each circle, so that nothing runs round in it.
+/// </summary>
 internal static class Circles
 {
     public static IReadOnlyList<Component> Cut(IReadOnlyList<Component> components, string place, FindingLog log)

@@ -26,7 +26,8 @@ internal sealed class CommentCarrier
             bySlug.TryAdd(Slug.Of(entry.Key), entry);
         }
 
-        return fresh with { Entries = [.. fresh.Entries.Select(entry => bySlug.TryGetValue(Slug.Of(entry.Key), out var old) ? Entry(entry, old) : entry)] };
+        TextEntry WithComments(TextEntry entry) => bySlug.TryGetValue(Slug.Of(entry.Key), out var old) ? Entry(entry, old) : entry;
+        return fresh with { Entries = [.. fresh.Entries.Select(WithComments)] };
     }
 
     private TextEntry Entry(TextEntry fresh, TextEntry older)
@@ -60,7 +61,8 @@ internal sealed class CommentCarrier
 
     private void Took(IReadOnlyList<string> comments, string? remark) => carried += Count(comments, remark);
 
-    private static int Count(IReadOnlyList<string> comments, string? remark) => comments.Count(comment => comment.Length > 0) + (remark is null ? 0 : 1);
+    private static int Count(IReadOnlyList<string> comments, string? remark) =>
+        comments.Count(comment => comment.Length > 0) + (remark is null ? 0 : 1);
 
     private static int Count(TextNode node) => node switch
     {

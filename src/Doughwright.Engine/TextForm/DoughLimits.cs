@@ -10,7 +10,8 @@ internal static class DoughLimits
     {
         var masses = Masses(components);
         var used = components.SelectMany(component => component.Lines).Select(line => line.Uses).ToHashSet();
-        foreach (var dough in components.Where(component => component.Kind == ComponentKind.Dough && component.Lines.Count > 0 && !used.Contains(component.Id)))
+        var doughs = components.Where(component => component.Kind == ComponentKind.Dough && component.Lines.Count > 0);
+        foreach (var dough in doughs.Where(dough => !used.Contains(dough.Id)))
         {
             var mass = masses[dough.Id];
             if (!Limits.Dough.Holds(mass))
@@ -45,7 +46,8 @@ internal static class DoughLimits
                 .ToArray();
             if (inner.Length == 0)
             {
-                masses[part.Id] = part.Lines.Aggregate(Mass.Zero, (sum, line) => sum + (line.Mass ?? masses.GetValueOrDefault(line.Uses ?? "")));
+                var lines = part.Lines.Select(line => line.Mass ?? masses.GetValueOrDefault(line.Uses ?? ""));
+                masses[part.Id] = lines.Aggregate(Mass.Zero, (sum, line) => sum + line);
                 open.Pop();
             }
 

@@ -3,7 +3,8 @@ using Doughwright.Engine.Quantities;
 namespace Doughwright.Engine.TextForm;
 
 /// <summary>
-/// Quantities written so that they read back to the same value, to the last bit. The first unit in which a short number does that is taken, so a dial set
+/// Quantities written so that they read back to the same value, to the last bit. The first unit in which a short number does that is taken,
+/// so a dial set
 /// to 375 F is written 375 F and not 190.55555555555554 C.
 /// </summary>
 internal static class ExactText

@@ -38,16 +38,19 @@ internal static class KeyReader
         }
 
         var key = line.Text[line.Start..colon].TrimEnd();
-        if (key.Length > TextCaps.KeyLength || key.Length == 0)
+        if (key.Length is 0 or > TextCaps.KeyLength)
         {
-            log.Fault(key.Length == 0 ? TextFaults.FirstMark : TextFaults.KeyTooLong, place, position, ("most", TextCaps.KeyLength), ("mark", ":"));
+            var broken = key.Length == 0 ? TextFaults.FirstMark : TextFaults.KeyTooLong;
+            log.Fault(broken, place, position, ("most", TextCaps.KeyLength), ("mark", ":"));
             return null;
         }
 
         return new(key, position, colon + 1);
     }
 
-    /// <summary>The colon that ends a plain key: the first one with a space or nothing behind it, and no comment before. -1 when there is none.</summary>
+    /// <summary>
+    /// The colon that ends a plain key: the first one with a space or nothing behind it, and no comment before. -1 when there is none.
+    /// </summary>
     public static int FindColon(string text, int start)
     {
         for (var i = start; i < text.Length; i++)
@@ -83,7 +86,7 @@ internal static class KeyReader
         }
 
         var colon = ScalarReader.SkipSpaces(line.Text, end);
-        if (colon < line.Text.Length && line.Text[colon] == ':' && (colon + 1 == line.Text.Length || line.Text[colon + 1] == ' ') && text.Length > 0)
+        if (text.Length > 0 && FindColon(line.Text, colon) == colon)
         {
             return new(text, position, colon + 1);
         }

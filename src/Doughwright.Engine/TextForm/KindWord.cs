@@ -60,6 +60,7 @@ internal static class KindWord
     {
         string[] known = [.. EnumWords<T>.All];
         var offer = Offers.GetValueOrDefault(written);
-        return [("word", written), ("nearest", known.Contains(offer) ? offer! : Nearest.Of(written, known)), ("known", string.Join(", ", known))];
+        var nearest = offer is not null && known.Contains(offer) ? offer : Nearest.Of(written, known);
+        return [("word", written), ("nearest", nearest), ("known", string.Join(", ", known))];
     }
 }

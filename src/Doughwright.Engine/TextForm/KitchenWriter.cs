@@ -8,10 +8,12 @@ namespace Doughwright.Engine.TextForm;
 internal static class KitchenWriter
 {
     public static TextMapping Home(Kitchen kitchen) =>
-        Settings(new TreeBuilder().Words(KitchenSection.Name, kitchen.Name.Length == 0 ? null : kitchen.Name), kitchen).Mapping;
+        Settings(new TreeBuilder().Words(KitchenSection.Name, Named(kitchen)), kitchen).Mapping;
 
     public static TextMapping File(Kitchen kitchen) =>
-        Settings(new TreeBuilder().Words(FormLine.Key, "1").Words(KitchenText.NameKey, kitchen.Name.Length == 0 ? null : kitchen.Name), kitchen).Mapping;
+        Settings(new TreeBuilder().Words(FormLine.Key, "1").Words(KitchenText.NameKey, Named(kitchen)), kitchen).Mapping;
+
+    private static string? Named(Kitchen kitchen) => kitchen.Name.Length == 0 ? null : kitchen.Name;
 
     private static TreeBuilder Settings(TreeBuilder builder, Kitchen kitchen) => builder
         .Words(KitchenSection.Air, string.Join(", ", kitchen.Air.Knots.Select(Knot)))

@@ -57,7 +57,8 @@ internal sealed class LineCursor(IReadOnlyList<SourceLine> lines)
     /// <summary>Passes over deeper lines without a key: more of what was told already.</summary>
     public void PassWordsBelow(int indent)
     {
-        while (Index < lines.Count && Line.Indent > indent && !Line.IsBlank && KeyReader.FindColon(Line.Text, Line.Start) < 0 && !KeyReader.IsItem(Line.Content))
+        while (Index < lines.Count && Line.Indent > indent && !Line.IsBlank
+            && KeyReader.FindColon(Line.Text, Line.Start) < 0 && !KeyReader.IsItem(Line.Content))
         {
             Index++;
         }

@@ -4,7 +4,9 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.TextForm;
 
-/// <summary>What stands behind the name of a line: QUANTITY[, word]*. "160 g, boiled, peeled, mashed", "all of it, at 28 C", "100 g, boiling".</summary>
+/// <summary>
+/// What stands behind the name of a line: QUANTITY[, word]*. "160 g, boiled, peeled, mashed", "all of it, at 28 C", "100 g, boiling".
+/// </summary>
 internal sealed class LineGrammar
 {
     public const string AllOfIt = "all of it";
@@ -117,7 +119,10 @@ internal sealed class LineGrammar
         }
     }
 
-    /// <summary>Conditions are an open list that the larder looks at. Only words that are nearly a warmth are asked about, because a warmth changes the dough.</summary>
+    /// <summary>
+    /// Conditions are an open list that the larder looks at. Only words that are nearly a warmth are asked about, because a warmth changes
+    /// the dough.
+    /// </summary>
     private void TakeCondition(Phrase piece)
     {
         var word = piece.Text.ToLowerInvariant();

@@ -6,7 +6,9 @@ internal static class Nearest
     /// <summary>The known word with the fewest letters changed, added, lost or swapped; the first of equals.</summary>
     public static string Of(string written, IEnumerable<string> known) => known.MinBy(word => Distance(written, word)) ?? "";
 
-    /// <summary>Letters changed, added, lost, or swapped with their neighbour. Long words are cut: no known word has more than 40 letters.</summary>
+    /// <summary>
+    /// Letters changed, added, lost, or swapped with their neighbour. Long words are cut: no known word has more than 40 letters.
+    /// </summary>
     public static int Distance(string a, string b)
     {
         a = a[..Math.Min(a.Length, 40)].ToLowerInvariant();

@@ -4,20 +4,23 @@ using Doughwright.Engine.Recipes;
 namespace Doughwright.Engine.TextForm;
 
 /// <summary>
-/// Some words of a text that know where they stand. The grammars are written with it: what is read is given back, what is not is told at its own column
+/// Some words of a text that know where they stand. The grammars are written with it: what is read is given back, what is not is told at
+/// its own column
 /// and is null.
 /// </summary>
 internal sealed record Phrase(string Text, Position Position, string Place, FindingLog Log)
 {
     public Mass? Mass(Limit<Mass>? limit = null) => Quantity(QuantityText.TryMass(Text), QuantityKind.Mass, limit);
 
-    public Temperature? Temperature(Limit<Temperature> limit) => Quantity(QuantityText.TryTemperature(Text), QuantityKind.Temperature, limit);
+    public Temperature? Temperature(Limit<Temperature> limit) =>
+        Quantity(QuantityText.TryTemperature(Text), QuantityKind.Temperature, limit);
 
     public Duration? Duration() => Quantity(QuantityText.TryDuration(Text), QuantityKind.Duration, Limits.Step);
 
     public Length? Length(Limit<Length> limit) => Quantity(QuantityText.TryLength(Text), QuantityKind.Length, limit);
 
-    public int? Count(Limit<int> limit) => Quantity(QuantityText.TryCount(Text), null, limit) is { } count && limit.Holds(count) ? count : null;
+    public int? Count(Limit<int> limit) =>
+        Quantity(QuantityText.TryCount(Text), null, limit) is { } count && limit.Holds(count) ? count : null;
 
     public double? Number(Limit<double> limit) => Quantity(QuantityText.TryNumber(Text), null, limit);
 
@@ -68,7 +71,8 @@ internal sealed record Phrase(string Text, Position Position, string Place, Find
         : null;
 
     /// <summary>What stands before some last words, or null when the phrase ends otherwise.</summary>
-    public Phrase? Before(string words) => Text.EndsWith(" " + words, StringComparison.Ordinal) ? Part(0, Text.Length - words.Length) : null;
+    public Phrase? Before(string words) =>
+        Text.EndsWith(" " + words, StringComparison.Ordinal) ? Part(0, Text.Length - words.Length) : null;
 
     /// <summary>What stands on both sides of some words, or null when they are not there.</summary>
     public (Phrase Before, Phrase After)? Around(string words)
@@ -77,7 +81,8 @@ internal sealed record Phrase(string Text, Position Position, string Place, Find
         return found < 0 ? null : (Part(0, found), Part(found + words.Length, Text.Length));
     }
 
-    public void Fault(string kind, params (string, object)[] arguments) => Log.Fault(kind, Place, Position, [("words", Text), .. arguments]);
+    public void Fault(string kind, params (string, object)[] arguments) =>
+        Log.Fault(kind, Place, Position, [("words", Text), .. arguments]);
 
     private T? Quantity<T>(Parsed<T> parsed, QuantityKind? kind, Limit<T>? limit) where T : struct, IComparable<T>
     {

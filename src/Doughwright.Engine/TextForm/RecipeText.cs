@@ -42,7 +42,8 @@ public static class RecipeText
 
     private static Recipe Read(Section root, FindingLog log)
     {
-        foreach (var (key, kind) in new[] { (Title, FormFaults.TitleMissing), (Home, FormFaults.HomeMissing), (Parts, FormFaults.PartsMissing) })
+        (string, string)[] needed = [(Title, FormFaults.TitleMissing), (Home, FormFaults.HomeMissing), (Parts, FormFaults.PartsMissing)];
+        foreach (var (key, kind) in needed)
         {
             if (!root.Has(key))
             {

@@ -18,7 +18,8 @@ internal static class RecipeWriter
         .Keys(RecipeText.Steps, Steps(recipe))
         .Mapping;
 
-    private static string Make(Make make) => FormattableString.Invariant($"{make.Pieces} {make.What}{MakeGrammar.Of}{ExactText.Of(make.PieceMass)}");
+    private static string Make(Make make) =>
+        FormattableString.Invariant($"{make.Pieces} {make.What}{MakeGrammar.Of}{ExactText.Of(make.PieceMass)}");
 
     private static TextMapping Parts(IReadOnlyList<Component> components)
     {
@@ -60,12 +61,15 @@ internal static class RecipeWriter
             WarmthKind.Stated => $"{StepGrammar.At} {ExactText.Of(line.Warmth.Stated!.Value)}",
             _ => null,
         };
-        var weighed = line.Weighed is { } weighing
-            ? $"{LineGrammar.Weighed} {ExactText.Of(weighing.RawPeeled)} {LineGrammar.Peeled}{MeasuredGrammar.And}{ExactText.Of(weighing.Cooked)} {LineGrammar.Cooked}"
-            : null;
         var role = line.CountsAs is { } counts ? $"{LineGrammar.CountsAs} {counts}" : null;
-        string?[] words = [Quantity(line), .. line.Conditions, warmth, role, weighed];
+        string?[] words = [Quantity(line), .. line.Conditions, warmth, role, line.Weighed is { } weighed ? Weighed(weighed) : null];
         return string.Join(", ", words.OfType<string>());
+    }
+
+    private static string Weighed(Weighed weighed)
+    {
+        var (raw, cooked) = (ExactText.Of(weighed.RawPeeled), ExactText.Of(weighed.Cooked));
+        return $"{LineGrammar.Weighed} {raw} {LineGrammar.Peeled}{MeasuredGrammar.And}{cooked} {LineGrammar.Cooked}";
     }
 
     /// <summary>What was typed, as long as it still says the mass.</summary>

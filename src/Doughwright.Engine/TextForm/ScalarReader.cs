@@ -158,7 +158,8 @@ internal static class ScalarReader
             faulty = true;
         }
 
-        return new(new(text, ScalarStyle.Quoted, position, faulty || line.Faulty && text.Contains('\ufffd')), false, isRemark ? behind : null);
+        var scalar = new TextScalar(text, ScalarStyle.Quoted, position, faulty || (line.Faulty && text.Contains('\ufffd')));
+        return new(scalar, false, isRemark ? behind : null);
     }
 
     private static (string Words, string? Remark) SplitRemark(string text)

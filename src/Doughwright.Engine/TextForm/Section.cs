@@ -1,6 +1,8 @@
 namespace Doughwright.Engine.TextForm;
 
-/// <summary>A mapping with a closed list of keys. Tells unknown keys and keys that stand twice when it is opened; the first of two is taken.</summary>
+/// <summary>
+/// A mapping with a closed list of keys. Tells unknown keys and keys that stand twice when it is opened; the first of two is taken.
+/// </summary>
 internal sealed class Section
 {
     private readonly Dictionary<string, TextEntry> entries = [];

@@ -1,3 +1,5 @@
+using Doughwright.Engine.Recipes;
+
 namespace Doughwright.Engine.TextForm;
 
 /// <summary>A text cut into lines, its size and its characters looked at first.</summary>
@@ -10,7 +12,9 @@ internal sealed class SourceText
 
     private string[] Raw { get; }
 
-    /// <summary>The lines to read, and the findings for what cannot stand in a line. A text that is too large gives no lines and one finding.</summary>
+    /// <summary>
+    /// The lines to read, and the findings for what cannot stand in a line. A text that is too large gives no lines and one finding.
+    /// </summary>
     public static (IReadOnlyList<SourceLine> Lines, FindingLog Log) Of(string text)
     {
         if (text.Length > TextCaps.Characters)
@@ -34,7 +38,10 @@ internal sealed class SourceText
         for (var i = 0; i < raw.Length; i++)
         {
             lines[i] = source.Clean(raw[i], i + 1, level, log);
-            level = lines[i].IsBlank || lines[i].IsComment ? level : lines[i].Indent + (lines[i].Text.TrimEnd() is [.., ':' or '|'] ? 2 : 0);
+            if (!lines[i].IsBlank && !lines[i].IsComment)
+            {
+                level = lines[i].Indent + (lines[i].Text.TrimEnd() is [.., ':' or '|'] ? 2 : 0);
+            }
         }
 
         return (lines, log);
@@ -54,13 +61,15 @@ internal sealed class SourceText
         return raw.Length > LongestQuote ? quoted + "\u2026" : quoted;
     }
 
-    /// <param name="level">Where the line would stand if it went on from the one before: a tab in front of it says nothing about that.</param>
+    /// <param name="level">Where the line would stand if it went on from the one before: a tab in front of it says nothing about
+    /// that.</param>
     private SourceLine Clean(string raw, int number, int level, FindingLog log)
     {
         var faulty = raw.Length > TextCaps.LineLength;
         if (faulty)
         {
-            log.Fault(TextFaults.LineTooLong, "", new(number, TextCaps.LineLength + 1), ("characters", raw.Length), ("most", TextCaps.LineLength));
+            var cut = new Position(number, TextCaps.LineLength + 1);
+            log.Fault(TextFaults.LineTooLong, "", cut, ("characters", raw.Length), ("most", TextCaps.LineLength));
             raw = raw[..TextCaps.LineLength];
         }
 

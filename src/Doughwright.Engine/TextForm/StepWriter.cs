@@ -23,7 +23,9 @@ internal static class StepWriter
             .Words(StepsSection.Depth, step.Depth is { } depth ? ExactText.OfDepth(depth) : null)
             .Words(StepsSection.Cover, step.Cover == Cover.Open ? null : EnumWords<Cover>.Of(step.Cover))
             .Items(StepsSection.Order, [.. step.Order.Select(id => part?.Lines.FirstOrDefault(line => line.Id == id)?.Name ?? id)]);
-        builder = step.Folds is [var only] ? builder.Words(StepsSection.Fold, Fold(only)) : builder.List(StepsSection.Folds, [.. step.Folds.Select(Fold)]);
+        builder = step.Folds is [var only]
+            ? builder.Words(StepsSection.Fold, Fold(only))
+            : builder.List(StepsSection.Folds, [.. step.Folds.Select(Fold)]);
         return builder
             .Words(StepsSection.Ends, step.End is { } end ? End(end) : null)
             .Words(StepsSection.Measured, step.Measured is { } measured ? Measured(measured) : null)
@@ -40,8 +42,8 @@ internal static class StepWriter
         : (vessel.Material is { } material ? EnumWords<VesselMaterial>.Of(material) + " " : "") + EnumWords<VesselShape>.Of(vessel.Shape)
             + (vessel.Mass is { } mass ? ", " + ExactText.Of(mass) : "") + (vessel.Warmed ? ", " + StepGrammar.Warmed : "");
 
-    private static string Fold(Fold fold) =>
-        $"{StepGrammar.At} {ExactText.Of(fold.After)}" + (fold.Hands == Duration.Zero ? "" : $", {ExactText.Of(fold.Hands)} {StepGrammar.ByHand}");
+    private static string Fold(Fold fold) => $"{StepGrammar.At} {ExactText.Of(fold.After)}"
+        + (fold.Hands == Duration.Zero ? "" : $", {ExactText.Of(fold.Hands)} {StepGrammar.ByHand}");
 
     private static string End(StepEnd end) => end switch
     {
@@ -59,6 +61,6 @@ internal static class StepWriter
         var temperature = measured.Temperature is { } celsius ? ExactText.Of(celsius) : null;
         return string.Join(MeasuredGrammar.And, new[] { time, temperature }.OfType<string>())
             + (measured.On is { } on ? MeasuredGrammar.On + on : "")
-            + (measured.TimesSeen > 1 ? FormattableString.Invariant($", {MeasuredGrammar.Seen} {measured.TimesSeen} {MeasuredGrammar.Times}") : "");
+            + (measured.TimesSeen > 1 ? $", {MeasuredGrammar.Seen} {NumberText.Exact(measured.TimesSeen)} {MeasuredGrammar.Times}" : "");
     }
 }

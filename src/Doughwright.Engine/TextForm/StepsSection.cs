@@ -26,7 +26,9 @@ internal static class StepsSection
     public const string Words = "words";
 
     private static readonly string[] Keys =
-        [Name, KindWord.Key, Of, Hands, Way, Where, Oven, Trays, Vessel, Depth, Cover, Order, Fold, Folds, Ends, Measured, Cue, Tools, Words];
+    [
+        Name, KindWord.Key, Of, Hands, Way, Where, Oven, Trays, Vessel, Depth, Cover, Order, Fold, Folds, Ends, Measured, Cue, Tools, Words,
+    ];
 
     public static IReadOnlyList<Step> Read(TextMapping? mapping, PartsSection parts, string place, FindingLog log)
     {
@@ -80,7 +82,8 @@ internal static class StepsSection
     {
         if (!section.Has(Of))
         {
-            section.Log.Fault(FormFaults.StepWithoutPart, section.Place, entry.KeyPosition, ("step", entry.Key), ("known", string.Join(", ", parts.Ids)));
+            var known = string.Join(", ", parts.Ids);
+            section.Log.Fault(FormFaults.StepWithoutPart, section.Place, entry.KeyPosition, ("step", entry.Key), ("known", known));
             return null;
         }
 
@@ -114,7 +117,8 @@ internal static class StepsSection
             var id = Slug.Of(name.Text);
             if (!there.Contains(id))
             {
-                name.Log.Wrong(FormFaults.OrderUnknownLine, name.Place, name.Position, [("part", part), .. Phrase.UnknownWord(name.Text, [.. there])]);
+                var unknown = Phrase.UnknownWord(name.Text, [.. there]);
+                name.Log.Wrong(FormFaults.OrderUnknownLine, name.Place, name.Position, [("part", part), .. unknown]);
             }
             else if (!told.Add(id))
             {
@@ -129,7 +133,8 @@ internal static class StepsSection
         var leftOut = readable.Where(id => !told.Contains(id)).ToArray();
         if (leftOut.Length > 0 && names.Count > 0)
         {
-            names[0].Log.Warn(FormFaults.OrderLeavesOut, names[0].Place, names[0].Position, ("lines", string.Join(", ", leftOut)), ("part", part));
+            var first = names[0];
+            first.Log.Warn(FormFaults.OrderLeavesOut, first.Place, first.Position, ("lines", string.Join(", ", leftOut)), ("part", part));
         }
 
         return order;

@@ -3,7 +3,8 @@ using Doughwright.Engine.Recipes;
 namespace Doughwright.Engine.TextForm;
 
 /// <summary>
-/// Lines to a tree. Goes on after every fault, at the nearest level that makes sense, so that one bad line never hides the next. What lies deeper under a
+/// Lines to a tree. Goes on after every fault, at the nearest level that makes sense, so that one bad line never hides the next. What lies
+/// deeper under a
 /// line that could not be placed is passed over with it.
 /// </summary>
 internal sealed class TreeReader
@@ -126,7 +127,9 @@ internal sealed class TreeReader
     {
         var items = new List<TextItem>();
         var position = cursor.Here;
-        while (cursor.ToContent() && (cursor.Line.Indent > outer || (indent == outer && cursor.Line.Indent == indent && KeyReader.IsItem(cursor.Line.Content))))
+        bool Belongs() => cursor.Line.Indent > outer
+            || (indent == outer && cursor.Line.Indent == indent && KeyReader.IsItem(cursor.Line.Content));
+        while (cursor.ToContent() && Belongs())
         {
             var line = cursor.Line;
             if (!KeyReader.IsItem(line.Content))
@@ -165,7 +168,8 @@ internal sealed class TreeReader
         var rest = ScalarReader.Read(line, start, place, log);
         if (rest.Scalar is null)
         {
-            log.Fault(rest.Block ? TextFaults.BlockMark : TextFaults.ValueMissing, place, new(line.Number, line.Start + 1), ("mark", "|"), ("key", "-"));
+            var kind = rest.Block ? TextFaults.BlockMark : TextFaults.ValueMissing;
+            log.Fault(kind, place, new(line.Number, line.Start + 1), ("mark", "|"), ("key", "-"));
             cursor.PassWithDeeper(line.Indent);
             return null;
         }

@@ -46,7 +46,8 @@ internal static class TreeWriter
         foreach (var item in list.Items)
         {
             WriteComments(text, item.Comments, indent);
-            text.Append(' ', indent).Append("- ").Append(Words(item.Value.Text)).Append(item.Remark is { } words ? " " + words : "").Append('\n');
+            var remark = item.Remark is { } words ? " " + words : "";
+            text.Append(' ', indent).Append("- ").Append(Words(item.Value.Text)).Append(remark).Append('\n');
         }
     }
 

@@ -6,7 +6,9 @@ namespace Doughwright.Engine.Tests.Quantities;
 
 public class QuantityTextTests
 {
-    /// <summary>Exact definitions; pound and ounce as printed in reference/units.md section 1 (read there), inch (from memory there).</summary>
+    /// <summary>
+    /// Exact definitions; pound and ounce as printed in reference/units.md section 1 (read there), inch (from memory there).
+    /// </summary>
     [Theory]
     [InlineData("1 lb", 453.59237)]
     [InlineData("1 oz", 28.349523125)]
@@ -43,7 +45,8 @@ public class QuantityTextTests
     [InlineData("1 d 2 h 3 min 30 s", 1563.5)]
     [InlineData("0.1 min", 0.1)]
     [InlineData("1.75 h", 105)]
-    public void Duration_IsReadExactly(string text, double minutes) => Assert.Equal(minutes, QuantityText.TryDuration(text).Value!.Value.Minutes);
+    public void Duration_IsReadExactly(string text, double minutes) =>
+        Assert.Equal(minutes, QuantityText.TryDuration(text).Value!.Value.Minutes);
 
     [Theory]
     [InlineData("1 cm", 0.01)]
@@ -59,7 +62,8 @@ public class QuantityTextTests
     [Theory]
     [InlineData("12.5 %", 12.5)]
     [InlineData("0%", 0)]
-    public void Percent_IsReadExactly(string text, double percent) => Assert.Equal(percent, QuantityText.TryPercent(text).Value!.Value.Value);
+    public void Percent_IsReadExactly(string text, double percent) =>
+        Assert.Equal(percent, QuantityText.TryPercent(text).Value!.Value.Value);
 
     [Theory]
     [InlineData("", QuantityFault.Empty, "", null)]
@@ -139,7 +143,7 @@ public class QuantityTextTests
     public void ExactDigits_HaveNoExponent(double value, string text) => Assert.Equal(text, NumberText.Exact(value));
 
     [Fact]
-    public void NoText_MakesTheReaderThrow() => Gen.String[Gen.Char["0123456789.,:-+/°½ eEgkCFmhinlboz%xé\u2212\u00a0"], 0, 12].Sample(text =>
+    public void NoText_MakesTheReaderThrow() => Gen.String[Gen.Char[Letters], 0, 12].Sample(text =>
     {
         Assert.NotEqual(QuantityText.TryMass(text).Ok, QuantityText.TryMass(text).Fault is not null);
         Assert.NotEqual(QuantityText.TryTemperature(text).Ok, QuantityText.TryTemperature(text).Fault is not null);
@@ -147,6 +151,8 @@ public class QuantityTextTests
         Assert.NotEqual(QuantityText.TryLength(text).Ok, QuantityText.TryLength(text).Fault is not null);
         Assert.NotEqual(QuantityText.TryCount(text).Ok, QuantityText.TryCount(text).Fault is not null);
     });
+
+    private const string Letters = "0123456789.,:-+/°½ eEgkCFmhinlboz%xé\u2212\u00a0";
 
     private static void Near(double expected, double actual) => Assert.Equal(expected, actual, 1e-12 * Math.Max(1, Math.Abs(expected)));
 }

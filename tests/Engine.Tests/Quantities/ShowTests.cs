@@ -26,7 +26,8 @@ public class ShowTests
     [InlineData(1000, "2 lb 3 1/4 oz")]
     [InlineData(453.59237, "1 lb")]
     [InlineData(5, "5 g")]
-    public void Ounces_ArePrintedWhereTheyAreNearEnough(double grams, string shown) => Same(shown, Show.Mass(Mass.FromGrams(grams), MeasureSystem.Us));
+    public void Ounces_ArePrintedWhereTheyAreNearEnough(double grams, string shown) =>
+        Same(shown, Show.Mass(Mass.FromGrams(grams), MeasureSystem.Us));
 
     [Theory]
     [InlineData(26, "26.0 °C", "26 °C", "79 °F")]

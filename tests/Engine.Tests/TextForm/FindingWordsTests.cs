@@ -11,10 +11,12 @@ namespace Doughwright.Engine.Tests.TextForm;
 public partial class FindingWordsTests
 {
     private static readonly Dictionary<string, Dictionary<string, string>> Words =
-        JsonSerializer.Deserialize<Dictionary<string, Dictionary<string, string>>>(Texts.Read("src/Doughwright.App/Words/findings.text.json"))!;
+        JsonSerializer.Deserialize<Dictionary<string, Dictionary<string, string>>>(
+            Texts.Read("src/Doughwright.App/Words/findings.text.json"))!;
 
     [Fact]
-    public void EveryKind_HasWords_AndNoWordsAreLeftOver() => Assert.Equal(Kinds().Order(StringComparer.Ordinal), Words.Keys.Order(StringComparer.Ordinal));
+    public void EveryKind_HasWords_AndNoWordsAreLeftOver() =>
+        Assert.Equal(Kinds().Order(StringComparer.Ordinal), Words.Keys.Order(StringComparer.Ordinal));
 
     [Fact]
     public void Words_ArePlain() => Assert.All(Words, entry =>
@@ -31,7 +33,7 @@ public partial class FindingWordsTests
         Assert.All(told, finding => Assert.All(Words[finding.Kind].Values, text => Assert.All(
             Argument().Matches(text),
             name => Assert.Contains(name.Groups[1].Value, finding.Arguments.Keys))));
-        Assert.True(told.DistinctBy(finding => finding.Kind).Count() > 60, string.Join(", ", Kinds().Except(told.Select(finding => finding.Kind))));
+        Assert.True(told.DistinctBy(finding => finding.Kind).Count() > 60);
     }
 
     private static IEnumerable<string> Kinds() => typeof(TextFaults).GetFields().Concat(typeof(FormFaults).GetFields())

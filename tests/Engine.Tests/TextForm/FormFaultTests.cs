@@ -92,8 +92,11 @@ public class FormFaultTests
     [Theory]
     [InlineData("poolish", "preferment")]
     [InlineData("soker", "soaker")]
-    public void UnknownKind_OffersWhatWasMeant(string written, string offered) =>
-        Assert.Equal(offered, RecipeText.Read(Texts.PotatoRollsWith("kind: puree", "kind: " + written)).Findings.Single().Arguments["nearest"]);
+    public void UnknownKind_OffersWhatWasMeant(string written, string offered)
+    {
+        var reading = RecipeText.Read(Texts.PotatoRollsWith("kind: puree", "kind: " + written));
+        Assert.Equal(offered, Assert.Single(reading.Findings).Arguments["nearest"]);
+    }
 
     [Fact]
     public void BrushWithoutAKind_OffersGlaze() =>
@@ -104,8 +107,11 @@ public class FormFaultTests
     [InlineData("320 g", "600 kg", "dough-outside-limits")]
     [InlineData("320 g", "20 kg", "large-dough")]
     [InlineData("320 g", "19 kg", null)]
-    public void Dough_HasLimitsOverAllItsParts(string flour, string instead, string? kind) =>
-        Assert.Equal(kind, RecipeText.Read(Texts.PotatoRollsWith("strong white flour: " + flour, "strong white flour: " + instead)).Findings.SingleOrDefault()?.Kind);
+    public void Dough_HasLimitsOverAllItsParts(string flour, string instead, string? kind)
+    {
+        var reading = RecipeText.Read(Texts.PotatoRollsWith("strong white flour: " + flour, "strong white flour: " + instead));
+        Assert.Equal(kind, reading.Findings.SingleOrDefault()?.Kind);
+    }
 
     [Fact]
     public void SmallDough_IsBelowTheLimit()
@@ -145,7 +151,8 @@ public class FormFaultTests
     public void Air_CanChangeOverTheDay()
     {
         var air = KitchenText.Read("doughwright: 1\nkitchen: Shed\nair: 17 C, 21 C after 9 h\n").Kitchen!.Air;
-        Assert.Equal((17, 21), (air.At(Engine.Quantities.Duration.FromHours(8.9)).Celsius, air.At(Engine.Quantities.Duration.FromHours(9)).Celsius));
+        Assert.Equal(17, air.At(Engine.Quantities.Duration.FromHours(8.9)).Celsius);
+        Assert.Equal(21, air.At(Engine.Quantities.Duration.FromHours(9)).Celsius);
     }
 
     /// <summary>The spoiled texts of the slips above.</summary>

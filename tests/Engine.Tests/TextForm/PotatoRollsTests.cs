@@ -124,7 +124,8 @@ public class PotatoRollsTests
     {
         Recipe Variant(string name) => RecipeText.Read(Texts.Read($"tests/data/texts/potato-rolls-{name}.yaml")).Recipe!;
         Assert.Null(Variant("no-bowl").FindStep("scald")!.Vessel);
-        Assert.Equal(new Weighed(Mass.FromGrams(200), Mass.FromGrams(170)), Variant("weighed-puree").FindComponent("potato")!.Lines[0].Weighed);
+        var weighed = new Weighed(Mass.FromGrams(200), Mass.FromGrams(170));
+        Assert.Equal(weighed, Variant("weighed-puree").FindComponent("potato")!.Lines[0].Weighed);
         Assert.Equal(MixingWay.Machine, Variant("machine").FindStep("mix")!.Way);
         Assert.Equal(new StepEnd.AtCore(Temperature.FromCelsius(97)), Variant("core-above-boiling").FindStep("bake")!.End);
         Assert.Equal(1200, Variant("core-above-boiling").Home.Altitude.Metres);

@@ -9,7 +9,8 @@ namespace Doughwright.Engine.Tests.TextForm;
 /// <summary>Recipes and kitchens as the reader could have built them.</summary>
 internal static class RecipeGen
 {
-    private static readonly Gen<string> Word = Pick.From("warm", "old", "fine", "milk", "rye", "no", "stein", "café", "12", "#4", "a:b", "it's", "&", "\"so\"");
+    private static readonly Gen<string> Word =
+        Pick.From("warm", "old", "fine", "milk", "rye", "no", "stein", "café", "12", "#4", "a:b", "it's", "&", "\"so\"");
 
     /// <summary>Names with everything in them that could look like something else.</summary>
     private static readonly Gen<string> Name = Word.Array[1, 4].Select(words => string.Join(' ', words));
@@ -17,7 +18,8 @@ internal static class RecipeGen
     private static readonly Gen<string> Prose = Gen.OneOf(
         Name,
         Name.Array[2, 4].Select(lines => string.Join('\n', lines)),
-        Pick.From("Wait: it rises.", "- not a list", "one\n\n  two\nthree", "[bulk time] later", "'quoted'", "ends with:", "a # b", "|", "---"));
+        Pick.From("Wait: it rises.", "- not a list", "one\n\n  two\nthree", "[bulk time] later", "'quoted'"),
+        Pick.From("ends with:", "a # b", "|", "---"));
 
     private static readonly Gen<Mass> Mass = Gen.OneOf(
         Gen.Int[1, 5000].Select(grams => Engine.Quantities.Mass.FromGrams(grams)),
@@ -100,11 +102,13 @@ internal static class RecipeGen
         Gen.Select(Gen.Int[180, 600], Maybe(Gen.Enum<OvenMode>()), Gen.Bool)
             .Select((fahrenheit, mode, there) => there ? new OvenSetting(Temperature.FromFahrenheit(fahrenheit), mode) : null);
 
+    private static readonly Gen<string> Tool = Pick.From("knife", "two trays", "bowl, steel");
+
     private static readonly Gen<Step> Step =
         Gen.Select(
             Gen.Select(Gen.Enum<StepKind>(), Name, Gen.OneOf(Pick.From(Duration.Zero), Time), Gen.Enum<Where>(), Gen.Enum<Cover>()),
             Gen.Select(End, Measured, Vessel, Folds, Oven),
-            Gen.Select(MaybeText(Prose), MaybeText(Prose), Pick.From("knife", "two trays", "bowl, steel").Array[0, 3], Maybe(Gen.Int[1, 9])),
+            Gen.Select(MaybeText(Prose), MaybeText(Prose), Tool.Array[0, 3], Maybe(Gen.Int[1, 9])),
             Gen.Select(Maybe(Gen.Enum<MixingWay>()), Maybe(Gen.Int[1, 500])))
             .Select((what, how, words, more) => new Step
             {
@@ -131,21 +135,22 @@ internal static class RecipeGen
 
     private static readonly Gen<Component> Component =
         Gen.Select(Gen.Enum<ComponentKind>(), Name, Line.Array[1, 5])
-            .Select((kind, name, lines) => new Component("", name, kind, [.. lines.Where(line => line.Id.Length > 0).DistinctBy(line => line.Id)], Position.None));
+            .Select((kind, name, lines) =>
+                new Component("", name, kind, [.. lines.Where(line => line.Id.Length > 0).DistinctBy(line => line.Id)], Position.None));
 
     public static Gen<Recipe> Recipe { get; } =
         Gen.Select(Name, Kitchen, Component.Array[1, 4], Step.Array[0, 5], MaybeText(Prose), Gen.Bool).Select(Build);
 
     private static Recipe Build(string title, Kitchen home, Component[] parts, Step[] steps, string? words, bool makes)
     {
-        // Each part uses all of the one before it, so that parts inside parts are written and read too. Every part has at least one line of its own.
+        // Each part uses all of the one before it, so that parts inside parts are written and read too.
         var components = parts.Select((part, i) => part with
         {
             Id = $"part-{i}",
             Lines =
             [
                 .. part.Lines.Count > 0 ? part.Lines : [Plain],
-                .. i == 0 ? Array.Empty<Line>() : [new Line { Id = $"part-{i - 1}", Name = $"part-{i - 1}", Uses = $"part-{i - 1}", Typed = "all of it", Position = Position.None }],
+                .. i == 0 ? Array.Empty<Line>() : [AllOf($"part-{i - 1}")],
             ],
         }).ToArray();
         return new()
@@ -168,12 +173,22 @@ internal static class RecipeGen
         };
     }
 
-    private static Line Plain => new() { Id = "flour", Name = "flour", Mass = Engine.Quantities.Mass.FromGrams(100), Typed = "100 g", Position = Position.None };
+    private static Line AllOf(string part) => new() { Id = part, Name = part, Uses = part, Typed = "all of it", Position = Position.None };
+
+    private static Line Plain => new()
+    {
+        Id = "flour",
+        Name = "flour",
+        Mass = Engine.Quantities.Mass.FromGrams(100),
+        Typed = "100 g",
+        Position = Position.None,
+    };
 
     /// <summary>Any double a measurement could give: nothing between zero and a millionth.</summary>
     private static Gen<double> Double(double low, double high) => Gen.Double[low, high].Select(value => Math.Abs(value) < 1e-6 ? 0 : value);
 
-    private static Gen<T?> Maybe<T>(Gen<T> gen) where T : struct => Gen.Select(Gen.Bool, gen).Select((there, value) => there ? value : (T?)null);
+    private static Gen<T?> Maybe<T>(Gen<T> gen) where T : struct =>
+        Gen.Select(Gen.Bool, gen).Select((there, value) => there ? value : (T?)null);
 
     private static Gen<string?> MaybeText(Gen<string> gen) => Gen.Select(Gen.Bool, gen).Select((there, value) => there ? value : null);
 }

@@ -6,7 +6,9 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Tests.TextForm;
 
-/// <summary>Everything a recipe says, as text, without the positions: two recipes are equal when their pictures are. Independent of the writer.</summary>
+/// <summary>
+/// Everything a recipe says, as text, without the positions: two recipes are equal when their pictures are. Independent of the writer.
+/// </summary>
 internal static class RecipePicture
 {
     public static string Of(object? value)
@@ -60,7 +62,8 @@ internal static class RecipePicture
         }
 
         text.Append(type.Name).Append('{');
-        foreach (var property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetIndexParameters().Length == 0 && property.CanWrite))
+        // What cannot be set is worked out from what can.
+        foreach (var property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.CanWrite))
         {
             text.Append(property.Name).Append('=');
             Draw(text, property.GetValue(value));

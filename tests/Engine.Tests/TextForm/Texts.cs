@@ -10,7 +10,8 @@ internal static class Texts
     public static IEnumerable<string> Kitchens => All("demo/kitchens");
 
     /// <summary>Every text but the one made of faults.</summary>
-    public static IEnumerable<string> Sound => Recipes.Concat(Kitchens).Where(path => !path.Contains("twelve-faults", StringComparison.Ordinal));
+    public static IEnumerable<string> Sound =>
+        Recipes.Concat(Kitchens).Where(path => !path.Contains("twelve-faults", StringComparison.Ordinal));
 
     public static string Read(string path) => File.ReadAllText(Path.Combine(Root, path));
 
@@ -25,7 +26,9 @@ internal static class Texts
     }
 
     private static IEnumerable<string> All(string folder) =>
-        Directory.EnumerateFiles(Path.Combine(Root, folder), "*.yaml").Order(StringComparer.Ordinal).Select(path => Path.GetRelativePath(Root, path).Replace('\\', '/'));
+        Directory.EnumerateFiles(Path.Combine(Root, folder), "*.yaml")
+            .Order(StringComparer.Ordinal)
+            .Select(path => Path.GetRelativePath(Root, path).Replace('\\', '/'));
 
     private static string FindRoot()
     {

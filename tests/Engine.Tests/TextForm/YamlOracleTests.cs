@@ -45,7 +45,8 @@ public class YamlOracleTests
 
     private static string Picture(YamlNode node) => node switch
     {
-        YamlMappingNode mapping => "{" + string.Join(",", mapping.Children.Select(child => Picture(child.Key) + "=" + Picture(child.Value))) + "}",
+        YamlMappingNode mapping =>
+            "{" + string.Join(",", mapping.Children.Select(child => Picture(child.Key) + "=" + Picture(child.Value))) + "}",
         YamlSequenceNode list => "[" + string.Join(",", list.Children.Select(Picture)) + "]",
         YamlScalarNode scalar => $"<{scalar.Value}>",
         _ => throw new InvalidOperationException(),
