@@ -33,10 +33,13 @@ internal sealed class BlockReader(IReadOnlyList<SourceLine> lines, FindingLog lo
         var words = lines.Skip(first).Take(last - first).ToArray();
         var margin = words.First(line => !line.IsBlank).Indent;
         var faulty = false;
+        var begun = false;
         foreach (var line in words)
         {
-            var uneven = !line.IsBlank && line.Indent < margin && !line.Faulty;
-            if (uneven || (margin != indent + 2 && !line.IsBlank && !faulty))
+            // An empty line above the words may not reach further in than they do: YAML would take its spaces for the margin.
+            begun |= !line.IsBlank;
+            var uneven = begun ? !line.IsBlank && line.Indent < margin && !line.Faulty : line.Start > margin;
+            if (!faulty && (uneven || (begun && margin != indent + 2)))
             {
                 var position = new Position(line.Number, line.Start + 1);
                 log.Fault(TextFaults.Indentation, place, position, ("found", line.Indent), ("expected", indent + 2));
@@ -44,7 +47,7 @@ internal sealed class BlockReader(IReadOnlyList<SourceLine> lines, FindingLog lo
             }
         }
 
-        // Blank lines keep what they have beyond the margin, as YAML does; an empty line above the words may not.
+        // Blank lines keep what they have beyond the margin, as YAML does.
         var text = string.Join('\n', words.Select(line => line.Text[Math.Min(margin, line.Start)..]));
         return new(new(text + "\n", ScalarStyle.Block, mark), end);
     }

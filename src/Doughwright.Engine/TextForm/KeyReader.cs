@@ -45,7 +45,21 @@ internal static class KeyReader
             return null;
         }
 
+        if (StarIn(key) is var star and >= 0)
+        {
+            log.Fault(TextFaults.Anchor, place, position with { Column = position.Column + star }, ("mark", key[star..].Split(' ')[0]));
+        }
+
         return new(key, position, colon + 1);
+    }
+
+    /// <summary>
+    /// Where a word of a key begins with a star, or -1. YAML allows it and parsers refuse it, so such a key stands in quotes.
+    /// </summary>
+    public static int StarIn(string key)
+    {
+        var star = key.IndexOf(" *", StringComparison.Ordinal);
+        return star < 0 || (star + 2 < key.Length && key[star + 2] == ' ') ? -1 : star + 1;
     }
 
     /// <summary>

@@ -19,7 +19,7 @@ internal static class TreeWriter
         {
             WriteComments(text, entry.Comments, indent);
             var remark = entry.Remark is { } words ? " " + words : "";
-            text.Append(' ', indent).Append(Words(entry.Key)).Append(':');
+            text.Append(' ', indent).Append(Key(entry.Key)).Append(':');
             switch (entry.Value)
             {
                 case TextScalar { Style: ScalarStyle.Block } block:
@@ -67,6 +67,9 @@ internal static class TreeWriter
         }
     }
 
-    private static string Words(string words) =>
-        ScalarReader.CanBePlain(words) ? words : "\"" + words.Replace("\\", "\\\\").Replace("\"", "\\\"") + "\"";
+    private static string Key(string key) => KeyReader.StarIn(key) < 0 ? Words(key) : Quoted(key);
+
+    private static string Words(string words) => ScalarReader.CanBePlain(words) ? words : Quoted(words);
+
+    private static string Quoted(string words) => "\"" + words.Replace("\\", "\\\\").Replace("\"", "\\\"") + "\"";
 }

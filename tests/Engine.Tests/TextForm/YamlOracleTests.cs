@@ -31,6 +31,7 @@ public class YamlOracleTests
     [InlineData("a : b\nc: ?d\ne: :f\ng: -h\n")]
     [InlineData("a: x [b] {c} & * ! | > % @ `\n")]
     [InlineData("a: café – 21 °C\n")]
+    [InlineData("\"a *b\": c\nd * e: f\n")]
     [InlineData("a:    wide   words   \nb: c")]
     public void PieceOfTheForm_ReadByAGeneralParser_GivesTheSameTree(string text) => AssertSameTree(text);
 
