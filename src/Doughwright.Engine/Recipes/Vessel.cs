@@ -18,13 +18,20 @@ public enum VesselShape
     Pot,
     Tin,
     Board,
+
+    /// <summary>The author said that there is none.</summary>
+    None,
 }
 
 /// <summary>A bowl, tray, pot or tin. Its mass and material decide how much heat it takes.</summary>
-/// <param name="Material">Null together with a null mass means that the author said "none": no vessel takes heat.</param>
+/// <param name="Material">Null when the text names none: "pot".</param>
+/// <param name="Mass">Null when the text does not say. That is not the same as no vessel.</param>
 public sealed record Vessel(VesselShape Shape, VesselMaterial? Material, Mass? Mass, bool Warmed)
 {
-    public static Vessel None => new(VesselShape.Board, null, null, false);
+    public static Vessel None => new(VesselShape.None, null, null, false);
+
+    /// <summary>The author said "none": no vessel takes heat.</summary>
+    public bool IsNone => Shape == VesselShape.None;
 
     public bool TakesHeat => Mass is { Grams: > 0 };
 }

@@ -1,0 +1,11 @@
+namespace Doughwright.Engine.Quantities;
+
+/// <summary>What a written quantity measures.</summary>
+public enum QuantityKind
+{
+    Mass,
+    Temperature,
+    Duration,
+    Length,
+    Percent,
+}

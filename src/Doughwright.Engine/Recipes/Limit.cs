@@ -1,0 +1,58 @@
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Recipes;
+
+/// <summary>
+/// A range that a value must lie in, ends included. Outside it is an error that says the range and the reason, never a silent clamp.
+/// </summary>
+/// <param name="Kind">Kind of the finding, under which the words of the program give the reason.</param>
+public sealed record Limit<T>(string Kind, T Low, T High) where T : struct, IComparable<T>
+{
+    public bool Holds(T value) => value.CompareTo(Low) >= 0 && value.CompareTo(High) <= 0;
+}
+
+/// <summary>
+/// The limits of everything a person can say, in a text and on the command line alike. Source: limits-house (ours: where the models and a
+/// kitchen end).
+/// </summary>
+public static class Limits
+{
+    public static Limit<Temperature> Air { get; } = Celsius("air-outside-limits", -5, 45);
+
+    public static Limit<Length> Altitude { get; } = new("altitude-outside-limits", Length.FromMetres(-430), Length.FromMetres(5000));
+
+    public static Limit<Temperature> Fridge { get; } = Celsius("fridge-outside-limits", -2, 12);
+
+    public static Limit<Temperature> Tap { get; } = Celsius("tap-outside-limits", 0, 60);
+
+    public static Limit<Temperature> ProofingPlace { get; } = Celsius("proofing-place-outside-limits", -5, 60);
+
+    public static Limit<Temperature> Oven { get; } = Celsius("oven-outside-limits", 80, 330);
+
+    /// <summary>What goes in, what is poured and what a step ends at.</summary>
+    public static Limit<Temperature> Matter { get; } = Celsius("temperature-outside-limits", -30, 150);
+
+    public static Limit<Mass> Dough { get; } = new("dough-outside-limits", Mass.FromGrams(20), Mass.FromKilograms(500));
+
+    /// <summary>From here on a home kitchen is left behind: a hint, no error.</summary>
+    public static Mass LargeDough { get; } = Mass.FromKilograms(20);
+
+    public static Limit<Mass> Piece { get; } = new("piece-outside-limits", Mass.FromGrams(5), Mass.FromKilograms(5));
+
+    public static Limit<Mass> Vessel { get; } = new("vessel-outside-limits", Mass.Zero, Mass.FromKilograms(100));
+
+    public static Limit<Mass> Scale { get; } = new("scale-outside-limits", Mass.FromGrams(0.001), Mass.FromKilograms(1));
+
+    public static Limit<Duration> Step { get; } = new("step-outside-limits", Duration.Zero, Duration.FromHours(14 * 24));
+
+    public static Limit<Length> Depth { get; } = new("depth-outside-limits", Length.FromMillimetres(1), Length.FromMillimetres(500));
+
+    public static Limit<double> Growth { get; } = new("growth-outside-limits", 1, 10);
+
+    public static Limit<int> Pieces { get; } = new("pieces-outside-limits", 1, 100_000);
+
+    public static Limit<int> Trays { get; } = new("trays-outside-limits", 1, 100);
+
+    private static Limit<Temperature> Celsius(string kind, double low, double high) =>
+        new(kind, Temperature.FromCelsius(low), Temperature.FromCelsius(high));
+}

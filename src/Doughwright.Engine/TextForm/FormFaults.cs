@@ -1,0 +1,50 @@
+namespace Doughwright.Engine.TextForm;
+
+/// <summary>Kinds of findings about what a text means.</summary>
+internal static class FormFaults
+{
+    public const string FormMissing = "form-missing";
+    public const string FormNotFirst = "form-not-first";
+    public const string FormNewer = "form-newer";
+
+    public const string UnknownKey = "unknown-key";
+    public const string SameKeyTwice = "same-key-twice";
+    public const string SameIdTwice = "same-id-twice";
+    public const string IdMissing = "id-missing";
+    public const string WordsWanted = "words-wanted";
+    public const string OneLineWanted = "one-line-wanted";
+    public const string KeysWanted = "keys-wanted";
+    public const string UnknownWord = "unknown-word";
+
+    public const string TitleMissing = "title-missing";
+    public const string HomeMissing = "home-missing";
+    public const string AirMissing = "air-missing";
+    public const string PartsMissing = "parts-missing";
+    public const string PartWithoutLines = "part-without-lines";
+    public const string KitchenNameMissing = "kitchen-name-missing";
+    public const string MakeNotUnderstood = "make-not-understood";
+    public const string AirNotUnderstood = "air-not-understood";
+
+    public const string KindMissing = "kind-missing";
+    public const string UnknownKind = "unknown-kind";
+    public const string MissingComponent = "missing-component";
+    public const string Circle = "circle";
+    public const string UnknownRole = "unknown-role";
+    public const string WarmthTwice = "warmth-twice";
+    public const string NumberInWords = "number-in-words";
+    public const string NearlyKnownWord = "nearly-known-word";
+    public const string WeighedNotUnderstood = "weighed-not-understood";
+
+    public const string StepWithoutPart = "step-without-part";
+    public const string StepOfUnknownPart = "step-of-unknown-part";
+    public const string OrderUnknownLine = "order-unknown-line";
+    public const string OrderLeavesOut = "order-leaves-out";
+    public const string OrderTwice = "order-twice";
+    public const string EndNotUnderstood = "end-not-understood";
+    public const string MeasuredNotUnderstood = "measured-not-understood";
+    public const string FoldNotUnderstood = "fold-not-understood";
+    public const string VesselNotUnderstood = "vessel-not-understood";
+
+    public const string LargeDough = "large-dough";
+    public const string CommentsDropped = "comments-dropped";
+}

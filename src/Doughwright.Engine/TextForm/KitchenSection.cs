@@ -1,0 +1,73 @@
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.TextForm;
+
+/// <summary>A kitchen: the home of a recipe, or a file of its own with the same keys.</summary>
+internal static class KitchenSection
+{
+    public const string Name = "name";
+    public const string Air = "air";
+    public const string Altitude = "altitude";
+    public const string Tap = "tap";
+    public const string Fridge = "fridge";
+    public const string Oven = "oven";
+    public const string Trays = "trays";
+    public const string Scale = "scale";
+    public const string Ingredients = "ingredients";
+    public const string ProofingPlace = "proofing place";
+    public const string After = " after ";
+
+    public static IReadOnlyList<string> Keys { get; } = [Air, Altitude, Tap, Fridge, Oven, Trays, Scale, Ingredients, ProofingPlace];
+
+    /// <summary>What stands in where the air cannot be read. An error finding always stands beside it.</summary>
+    public static AirProfile StandIn { get; } = AirProfile.Constant(Temperature.FromCelsius(21));
+
+    /// <summary>The kitchen, and whether its air is known: everything else has a usual value, this has none.</summary>
+    public static (Kitchen Kitchen, bool AirKnown) Read(Section section, string name, Position position, FindingLog log)
+    {
+        if (!section.Has(Air))
+        {
+            log.Wrong(FormFaults.AirMissing, section.Place, position);
+        }
+
+        var air = section.Words(Air) is { } words ? ReadAir(words) : null;
+        var kitchen = new Kitchen { Name = name, Air = air ?? StandIn };
+        return (kitchen with
+        {
+            Altitude = section.Words(Altitude)?.Length(Limits.Altitude) ?? kitchen.Altitude,
+            Tap = section.Words(Tap)?.Temperature(Limits.Tap) ?? kitchen.Tap,
+            Fridge = section.Words(Fridge)?.Temperature(Limits.Fridge) ?? kitchen.Fridge,
+            Oven = section.Words(Oven)?.Word<OvenMode>() ?? kitchen.Oven,
+            Trays = section.Words(Trays)?.Count(Limits.Trays) ?? kitchen.Trays,
+            Scale = section.Words(Scale)?.Mass(Limits.Scale) ?? kitchen.Scale,
+            Ingredients = section.Words(Ingredients)?.Temperature(Limits.Air),
+            ProofingPlace = section.Words(ProofingPlace)?.Temperature(Limits.ProofingPlace),
+        }, air is not null);
+    }
+
+    /// <summary>"21 C", or a course over elapsed time: "17 C, 21 C after 9 h".</summary>
+    private static AirProfile? ReadAir(Phrase words)
+    {
+        var knots = new List<(Duration From, Temperature Air)>();
+        foreach (var piece in words.Split())
+        {
+            var (said, from) = piece.Around(After) is var (before, after) ? (before, after.Duration()) : (piece, Duration.Zero);
+            if (said.Temperature(Limits.Air) is not { } air || from is not { } time)
+            {
+                return null;
+            }
+
+            if (knots.Count == 0 ? time != Duration.Zero : time <= knots[^1].From)
+            {
+                piece.Fault(FormFaults.AirNotUnderstood);
+                return null;
+            }
+
+            knots.Add((time, air));
+        }
+
+        return AirProfile.Of(knots);
+    }
+}

@@ -1,0 +1,117 @@
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.TextForm;
+
+/// <summary>The parts of a recipe and their lines.</summary>
+internal sealed class PartsSection
+{
+    public const string Kind = "kind";
+    public const string Name = "name";
+
+    private readonly FindingLog log;
+    private readonly string place;
+    private readonly Dictionary<string, Position> ids = [];
+    private readonly Dictionary<string, HashSet<string>> lineIds = [];
+
+    private PartsSection(string place, FindingLog log) => (this.place, this.log) = (place, log);
+
+    public IReadOnlyList<Component> Components { get; private set; } = [];
+
+    /// <summary>Whether the text has a part of this id, readable or not.</summary>
+    public bool Has(string id) => ids.ContainsKey(id);
+
+    public IEnumerable<string> Ids => ids.Keys;
+
+    /// <summary>Ids of the lines the text has in a part, readable or not.</summary>
+    public IReadOnlySet<string> LinesOf(string id) => lineIds.GetValueOrDefault(id) ?? [];
+
+    public static PartsSection Read(TextMapping? mapping, string place, FindingLog log)
+    {
+        var section = new PartsSection(place, log);
+        if (mapping is not null)
+        {
+            section.Read(mapping);
+        }
+
+        return section;
+    }
+
+    private void Read(TextMapping mapping)
+    {
+        var parts = new List<TextEntry>();
+        foreach (var entry in mapping.Entries)
+        {
+            if (IdCheck.Take(entry, ids, place, log))
+            {
+                parts.Add(entry);
+            }
+        }
+
+        var read = new List<Component>();
+        foreach (var entry in mapping.Entries)
+        {
+            var component = ReadPart(entry, Slug.Of(entry.Key));
+            if (component is not null && parts.Contains(entry))
+            {
+                read.Add(component);
+            }
+        }
+
+        Components = Circles.Cut(read, place, log);
+    }
+
+    private Component? ReadPart(TextEntry entry, string id)
+    {
+        var under = $"{place}.{id}";
+        if (Section.KeysOf(entry, under, log) is not { } mapping)
+        {
+            return null;
+        }
+
+        var settings = new Section(Only(mapping, isSetting: true), under, log, [Kind, Name]);
+        var kind = KindWord.Read<ComponentKind>(settings, id, entry);
+        var lines = new List<Line>();
+        var taken = new Dictionary<string, Position>();
+        foreach (var line in Only(mapping, isSetting: false).Entries)
+        {
+            var isFirst = IdCheck.Take(line, taken, under, log);
+            if (Section.WordsOf(line, $"{under}.{Slug.Of(line.Key)}", log) is { } value && ReadLine(line, value, id) is { } read && isFirst)
+            {
+                lines.Add(read);
+            }
+        }
+
+        lineIds.TryAdd(id, [.. taken.Keys]);
+        if (taken.Count == 0)
+        {
+            log.Wrong(FormFaults.PartWithoutLines, under, entry.KeyPosition, ("part", entry.Key));
+        }
+
+        return kind is { } known ? new(id, settings.Words(Name)?.Text ?? Slug.InWords(id), known, lines, entry.KeyPosition) : null;
+    }
+
+    /// <summary>A line named like its own part is an ingredient: the potato in the part "potato".</summary>
+    private Line? ReadLine(TextEntry entry, Phrase value, string part)
+    {
+        if (LineGrammar.Read(entry.Key, entry.KeyPosition, value) is not { } line)
+        {
+            return null;
+        }
+
+        if (line.Id != part && ids.ContainsKey(line.Id))
+        {
+            return line with { Uses = line.Id };
+        }
+
+        if (line.Mass is not null)
+        {
+            return line;
+        }
+
+        log.Wrong(FormFaults.MissingComponent, value.Place, entry.KeyPosition, ("part", entry.Key), ("known", string.Join(", ", ids.Keys)));
+        return null;
+    }
+
+    private static TextMapping Only(TextMapping mapping, bool isSetting) =>
+        mapping with { Entries = [.. mapping.Entries.Where(entry => (entry.Key is Kind or Name) == isSetting)] };
+}

@@ -1,0 +1,78 @@
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.TextForm;
+
+/// <summary>Reads and writes recipes as text. The form is docs/text-form.md.</summary>
+public static class RecipeText
+{
+    internal const string Title = "title";
+    internal const string Make = "make";
+    internal const string Words = "words";
+    internal const string Home = "home";
+    internal const string Tools = "tools";
+    internal const string Parts = "parts";
+    internal const string Steps = "steps";
+
+    private static readonly string[] Keys = [FormLine.Key, Title, Make, Words, Home, Tools, Parts, Steps];
+
+    /// <summary>Reads a text. Never throws for what a person wrote: all faults are findings, all at once.</summary>
+    public static Reading Read(string text)
+    {
+        var (document, log) = TreeReader.Read(text);
+        if (document is null)
+        {
+            return new(null, log.Findings, null);
+        }
+
+        if (!FormLine.Check(document, log))
+        {
+            return new(null, [.. log.Findings.Where(finding => finding.Kind == FormFaults.FormNewer)], document);
+        }
+
+        var recipe = Read(new Section(document.Root, "", log, Keys), log);
+        return new(recipe.Components.Any(component => component.Lines.Count > 0) ? recipe : null, log.Findings, document);
+    }
+
+    /// <summary>The canonical text: equal recipes give equal texts, and reading it gives the recipe back.</summary>
+    public static string Write(Recipe recipe) => Writing.Of(RecipeWriter.Write(recipe), null).Text;
+
+    /// <summary>The canonical text with the comments of an older text where they stood.</summary>
+    public static Writing Write(Recipe recipe, TextDocument? older) => Writing.Of(RecipeWriter.Write(recipe), older);
+
+    private static Recipe Read(Section root, FindingLog log)
+    {
+        (string, string)[] needed = [(Title, FormFaults.TitleMissing), (Home, FormFaults.HomeMissing), (Parts, FormFaults.PartsMissing)];
+        foreach (var (key, kind) in needed)
+        {
+            if (!root.Has(key))
+            {
+                log.Wrong(kind, "", new(1, 1));
+            }
+        }
+
+        var parts = PartsSection.Read(root.Keys(Parts), Parts, log);
+        DoughLimits.Check(parts.Components, Parts, log);
+        return new()
+        {
+            Title = root.Words(Title)?.Text ?? "",
+            Make = root.Words(Make) is { } make ? MakeGrammar.Read(make) : null,
+            Words = root.Prose(Words),
+            Home = ReadHome(root, log) ?? new() { Air = KitchenSection.StandIn },
+            Tools = root.Items(Tools) is { } tools ? [.. tools.Select(tool => tool.Text)] : null,
+            Components = parts.Components,
+            Steps = StepsSection.Read(root.Keys(Steps), parts, Steps, log),
+        };
+    }
+
+    private static Kitchen? ReadHome(Section root, FindingLog log)
+    {
+        if (root.Keys(Home) is not { } mapping)
+        {
+            return null;
+        }
+
+        var home = new Section(mapping, Home, log, [KitchenSection.Name, .. KitchenSection.Keys]);
+        return KitchenSection.Read(home, home.Words(KitchenSection.Name)?.Text ?? "", root.Entry(Home)!.KeyPosition, log).Kitchen;
+    }
+}

@@ -1,0 +1,79 @@
+using System.Globalization;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.TextForm;
+
+/// <summary>A recipe as a tree, in the order of the form.</summary>
+internal static class RecipeWriter
+{
+    public static TextMapping Write(Recipe recipe) => new TreeBuilder()
+        .Words(FormLine.Key, FormLine.Form.ToString(CultureInfo.InvariantCulture))
+        .Words(RecipeText.Title, recipe.Title.Length == 0 ? null : recipe.Title)
+        .Words(RecipeText.Make, recipe.Make is { } make ? Make(make) : null)
+        .Prose(RecipeText.Words, recipe.Words)
+        .Keys(RecipeText.Home, KitchenWriter.Home(recipe.Home))
+        .List(RecipeText.Tools, recipe.Tools)
+        .Keys(RecipeText.Parts, Parts(recipe.Components))
+        .Keys(RecipeText.Steps, Steps(recipe))
+        .Mapping;
+
+    private static string Make(Make make) =>
+        FormattableString.Invariant($"{make.Pieces} {make.What}{MakeGrammar.Of}{ExactText.Of(make.PieceMass)}");
+
+    private static TextMapping Parts(IReadOnlyList<Component> components)
+    {
+        var parts = new TreeBuilder();
+        foreach (var component in components)
+        {
+            var part = new TreeBuilder()
+                .Words(PartsSection.Kind, EnumWords<ComponentKind>.Of(component.Kind) is var kind && kind == component.Id ? null : kind)
+                .Words(PartsSection.Name, component.Name == Slug.InWords(component.Id) ? null : component.Name);
+            foreach (var line in component.Lines)
+            {
+                part.Words(line.Name, Line(line));
+            }
+
+            parts.Keys(component.Id, part.Mapping);
+        }
+
+        return parts.Mapping;
+    }
+
+    private static TextMapping Steps(Recipe recipe)
+    {
+        var steps = new TreeBuilder();
+        foreach (var step in recipe.Steps)
+        {
+            steps.Keys(step.Id, StepWriter.Write(step, recipe.FindComponent(step.Component)));
+        }
+
+        return steps.Mapping;
+    }
+
+    private static string Line(Line line)
+    {
+        var warmth = line.Warmth.Kind switch
+        {
+            WarmthKind.Boiling => LineGrammar.Boiling,
+            WarmthKind.Fridge => LineGrammar.FromTheFridge,
+            WarmthKind.Tap => LineGrammar.FromTheTap,
+            WarmthKind.Stated => $"{StepGrammar.At} {ExactText.Of(line.Warmth.Stated!.Value)}",
+            _ => null,
+        };
+        var role = line.CountsAs is { } counts ? $"{LineGrammar.CountsAs} {counts}" : null;
+        string?[] words = [Quantity(line), .. line.Conditions, warmth, role, line.Weighed is { } weighed ? Weighed(weighed) : null];
+        return string.Join(", ", words.OfType<string>());
+    }
+
+    private static string Weighed(Weighed weighed)
+    {
+        var (raw, cooked) = (ExactText.Of(weighed.RawPeeled), ExactText.Of(weighed.Cooked));
+        return $"{LineGrammar.Weighed} {raw} {LineGrammar.Peeled}{MeasuredGrammar.And}{cooked} {LineGrammar.Cooked}";
+    }
+
+    /// <summary>What was typed, as long as it still says the mass.</summary>
+    private static string Quantity(Line line) => line.Mass is not { } mass ? LineGrammar.AllOfIt
+        : QuantityText.TryMass(line.Typed).Value == mass ? line.Typed
+        : ExactText.Of(mass);
+}

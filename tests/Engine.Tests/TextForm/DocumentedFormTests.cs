@@ -1,0 +1,91 @@
+using System.Text.RegularExpressions;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.TextForm;
+
+namespace Doughwright.Engine.Tests.TextForm;
+
+/// <summary>Every example of docs/text-form.md is read, and means something without a finding.</summary>
+public partial class DocumentedFormTests
+{
+    private static readonly string Page = Texts.Read("docs/text-form.md");
+
+    public static TheoryData<string, string> Examples
+    {
+        get
+        {
+            var examples = new TheoryData<string, string>();
+            foreach (Match block in Fenced().Matches(Page))
+            {
+                examples.Add(block.Groups[1].Value.Trim(), block.Groups[2].Value);
+            }
+
+            return examples;
+        }
+    }
+
+    [Fact]
+    public void Page_HasExamples() => Assert.True(Examples.Count >= 6);
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Example_IsSound(string what, string text)
+    {
+        if (text.Contains("kitchen:", StringComparison.Ordinal))
+        {
+            Assert.Empty(KitchenText.Read(text).Findings);
+            return;
+        }
+
+        var reading = RecipeText.Read(Whole(what, text));
+        Assert.Empty(reading.Findings);
+        var written = RecipeText.Write(reading.Recipe!);
+        Assert.Equal(written, RecipeText.Write(RecipeText.Read(written).Recipe!));
+    }
+
+    [Fact]
+    public void EveryKindAndWord_IsOnThePage()
+    {
+        string[] words =
+        [
+            .. EnumWords<ComponentKind>.All, .. EnumWords<StepKind>.All, .. EnumWords<MixingWay>.All, .. EnumWords<Where>.All,
+            .. EnumWords<Cover>.All, .. EnumWords<VesselMaterial>.All, .. EnumWords<VesselShape>.All,
+            .. EnumWords<Ingredients.Role>.All, .. KitchenSection.Keys,
+        ];
+        Assert.All(words, word => Assert.Contains(word, Page, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void EveryUnit_IsOnThePage() =>
+        Assert.All(
+            Enum.GetValues<QuantityKind>().Except([QuantityKind.Percent]),
+            kind => Assert.Contains($"| {QuantityText.UnitsOf(kind)}", Page, StringComparison.Ordinal));
+
+    [Fact]
+    public void QuantitiesOnThePage_AreReadOrRefusedAsItSays()
+    {
+        foreach (var refused in new[] { "010 g", "7,5 g", "12:30", "7", "1/2 lb", "-50 g" })
+        {
+            Assert.Contains($"`{refused}`", Page, StringComparison.Ordinal);
+            Assert.False(QuantityText.TryMass(refused).Ok);
+        }
+    }
+
+    private const string Head = "doughwright: 1\ntitle: Example\n";
+
+    private static string Whole(string what, string text) => what switch
+    {
+        "" => text,
+        "home" => $"{Head}home:\n{Indented(text, 1)}parts:\n  dough:\n    flour: 100 g\n",
+        "parts" => $"{Head}home:\n  air: 21 C\nparts:\n{Indented(text, 1)}",
+        "lines" => $"{Head}home:\n  air: 21 C\nparts:\n  dough:\n{Indented(text, 2)}",
+        "step" => $"{Head}home:\n  air: 21 C\nparts:\n  dough:\n    flour: 100 g\nsteps:\n  example:\n{Indented(text, 2)}",
+        _ => throw new InvalidOperationException($"An example of an unknown kind: {what}"),
+    };
+
+    private static string Indented(string text, int levels) =>
+        string.Concat(text.TrimEnd('\n').Split('\n').Select(line => (line.Length == 0 ? "" : new string(' ', 2 * levels) + line) + "\n"));
+
+    [GeneratedRegex(@"^```yaml([^\n]*)\n(.*?)^```$", RegexOptions.Multiline | RegexOptions.Singleline)]
+    private static partial Regex Fenced();
+}

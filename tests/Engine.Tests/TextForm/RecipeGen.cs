@@ -1,0 +1,194 @@
+using CsCheck;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.TextForm;
+
+namespace Doughwright.Engine.Tests.TextForm;
+
+/// <summary>Recipes and kitchens as the reader could have built them.</summary>
+internal static class RecipeGen
+{
+    private static readonly Gen<string> Word =
+        Pick.From("warm", "old", "fine", "milk", "rye", "no", "stein", "café", "12", "#4", "a:b", "it's", "&", "\"so\"");
+
+    /// <summary>Names with everything in them that could look like something else.</summary>
+    private static readonly Gen<string> Name = Word.Array[1, 4].Select(words => string.Join(' ', words));
+
+    private static readonly Gen<string> Prose = Gen.OneOf(
+        Name,
+        Name.Array[2, 4].Select(lines => string.Join('\n', lines)),
+        Pick.From("Wait: it rises.", "- not a list", "one\n\n  two\nthree", "[bulk time] later", "'quoted'"),
+        Pick.From("ends with:", "a # b", "|", "---"));
+
+    private static readonly Gen<Mass> Mass = Gen.OneOf(
+        Gen.Int[1, 5000].Select(grams => Engine.Quantities.Mass.FromGrams(grams)),
+        Double(0.01, 4999).Select(Engine.Quantities.Mass.FromGrams));
+
+    private static readonly Gen<Temperature> Warm = Gen.OneOf(
+        Gen.Int[0, 40].Select(celsius => Temperature.FromCelsius(celsius)),
+        Gen.Int[32, 100].Select(fahrenheit => Temperature.FromFahrenheit(fahrenheit)),
+        Double(0, 12).Select(Temperature.FromCelsius));
+
+    private static readonly Gen<Duration> Time = Gen.OneOf(
+        Gen.Int[1, 20_160].Select(minutes => Duration.FromMinutes(minutes)),
+        Gen.Int[1, 14].Select(days => Duration.FromHours(days * 24)),
+        Double(0.1, 600).Select(Duration.FromMinutes));
+
+    private static readonly Gen<AirProfile> Air = Gen.Select(Warm, Warm.Array[0, 3], Gen.Int[1, 600]).Select((first, later, step) =>
+        AirProfile.Of(later.Select((air, i) => (Duration.FromMinutes((i + 1) * step), air)).Prepend((Duration.Zero, first))));
+
+    public static Gen<Kitchen> Kitchen { get; } =
+        Gen.Select(Name, Air, Double(-430, 5000), Gen.Enum<OvenMode>(), Gen.Int[1, 9], Maybe(Warm), Maybe(Warm), Double(-2, 12))
+            .Select((name, air, altitude, oven, trays, shelf, proof, fridge) => new Kitchen
+            {
+                Name = name,
+                Air = air,
+                Altitude = Length.FromMetres(altitude),
+                Fridge = Temperature.FromCelsius(fridge),
+                Oven = oven,
+                Trays = trays,
+                Ingredients = shelf,
+                ProofingPlace = proof,
+            });
+
+    private static readonly Gen<LineWarmth> Warmth = Gen.OneOf(
+        Warm.Select(LineWarmth.At),
+        Pick.From(WarmthKind.AsTheRoom, WarmthKind.Boiling, WarmthKind.Fridge, WarmthKind.Tap).Select(kind => new LineWarmth(kind, null)));
+
+    private static readonly Gen<Line> Line =
+        Gen.Select(
+            Name,
+            Gen.OneOf(Mass.Select(ExactText.Of), Pick.From("4 oz", "1 lb 4 oz", "1,200 g", "0.5 kg", "7g")),
+            Pick.From("soft", "raw", "peeled", "from my own garden").Array[0, 3],
+            Warmth,
+            Pick.From<string?>(null, "liquid", "flour"),
+            Maybe(Gen.Select(Mass, Mass)))
+            .Select((name, typed, conditions, warmth, role, weighed) => new Line
+            {
+                Id = Slug.Of(name),
+                Name = name,
+                Mass = QuantityText.TryMass(typed).Value,
+                Typed = typed,
+                Conditions = conditions,
+                Warmth = warmth,
+                CountsAs = role,
+                Weighed = weighed is var (raw, cooked) ? new(raw, cooked) : null,
+                Position = Position.None,
+            });
+
+    private static readonly Gen<StepEnd?> End = Gen.OneOf<StepEnd?>(
+        Pick.From<StepEnd?>((StepEnd?)null),
+        Time.Select(time => (StepEnd?)new StepEnd.AfterTime(time)),
+        Warm.Select(warm => (StepEnd?)new StepEnd.AtTemperature(warm)),
+        Double(1, 10).Select(times => (StepEnd?)new StepEnd.AtGrowth(times)),
+        Warm.Select(warm => (StepEnd?)new StepEnd.AtCore(warm)),
+        Time.Select(time => (StepEnd?)new StepEnd.ByCue(time)));
+
+    private static readonly Gen<Measured?> Measured =
+        Gen.Select(Maybe(Time), Maybe(Warm), Pick.From<string?>(null, "9 November", "Monday, late"), Gen.Int[1, 4])
+            .Select((time, warm, on, times) => time is null && warm is null ? null : new Measured(time, warm, on, times));
+
+    private static readonly Gen<Vessel?> Vessel =
+        Gen.Select(Gen.Enum<VesselShape>(), Maybe(Gen.Enum<VesselMaterial>()), Maybe(Mass), Gen.Bool, Gen.Bool)
+            .Select((shape, material, mass, warmed, there) => !there ? null
+                : shape == VesselShape.None ? Engine.Recipes.Vessel.None
+                : new Vessel(shape, material, mass, warmed));
+
+    private static readonly Gen<Fold[]> Folds =
+        Gen.Select(Time, Gen.OneOf(Pick.From(Duration.Zero), Time)).Select((after, hands) => new Fold(after, hands)).Array[0, 3];
+
+    private static readonly Gen<OvenSetting?> Oven =
+        Gen.Select(Gen.Int[180, 600], Maybe(Gen.Enum<OvenMode>()), Gen.Bool)
+            .Select((fahrenheit, mode, there) => there ? new OvenSetting(Temperature.FromFahrenheit(fahrenheit), mode) : null);
+
+    private static readonly Gen<string> Tool = Pick.From("knife", "two trays", "bowl, steel");
+
+    private static readonly Gen<Step> Step =
+        Gen.Select(
+            Gen.Select(Gen.Enum<StepKind>(), Name, Gen.OneOf(Pick.From(Duration.Zero), Time), Gen.Enum<Where>(), Gen.Enum<Cover>()),
+            Gen.Select(End, Measured, Vessel, Folds, Oven),
+            Gen.Select(MaybeText(Prose), MaybeText(Prose), Tool.Array[0, 3], Maybe(Gen.Int[1, 9])),
+            Gen.Select(Maybe(Gen.Enum<MixingWay>()), Maybe(Gen.Int[1, 500])))
+            .Select((what, how, words, more) => new Step
+            {
+                Id = "",
+                Component = "",
+                Kind = what.Item1,
+                Name = what.Item2,
+                Hands = what.Item3,
+                Where = what.Item4,
+                Cover = what.Item5,
+                End = how.Item1,
+                Measured = how.Item2,
+                Vessel = how.Item3,
+                Folds = how.Item4,
+                Oven = how.Item5,
+                Cue = words.Item1,
+                Words = words.Item2,
+                Tools = words.Item3,
+                Trays = words.Item4,
+                Way = more.Item1,
+                Depth = more.Item2 is { } millimetres ? Length.FromMillimetres(millimetres) : null,
+                Position = Position.None,
+            });
+
+    private static readonly Gen<Component> Component =
+        Gen.Select(Gen.Enum<ComponentKind>(), Name, Line.Array[1, 5])
+            .Select((kind, name, lines) =>
+                new Component("", name, kind, [.. lines.Where(line => line.Id.Length > 0).DistinctBy(line => line.Id)], Position.None));
+
+    public static Gen<Recipe> Recipe { get; } =
+        Gen.Select(Name, Kitchen, Component.Array[1, 4], Step.Array[0, 5], MaybeText(Prose), Gen.Bool).Select(Build);
+
+    private static Recipe Build(string title, Kitchen home, Component[] parts, Step[] steps, string? words, bool makes)
+    {
+        // Each part uses all of the one before it, so that parts inside parts are written and read too.
+        var components = parts.Select((part, i) => part with
+        {
+            Id = $"part-{i}",
+            Lines =
+            [
+                .. part.Lines.Count > 0 ? part.Lines : [Plain],
+                .. i == 0 ? Array.Empty<Line>() : [AllOf($"part-{i - 1}")],
+            ],
+        }).ToArray();
+        return new()
+        {
+            Title = title,
+            Make = makes ? new(12, "rolls of rye", Engine.Quantities.Mass.FromGrams(82.5)) : null,
+            Home = home,
+            Components = components,
+            Steps =
+            [
+                .. steps.Select((step, i) => step with
+                {
+                    Id = $"step-{i}",
+                    Component = components[i % components.Length].Id,
+                    Order = i % 2 == 0 ? [] : [.. components[i % components.Length].Lines.Select(line => line.Id).Reverse()],
+                }),
+            ],
+            Tools = words is null ? null : ["scale", title],
+            Words = words,
+        };
+    }
+
+    private static Line AllOf(string part) => new() { Id = part, Name = part, Uses = part, Typed = "all of it", Position = Position.None };
+
+    private static Line Plain => new()
+    {
+        Id = "flour",
+        Name = "flour",
+        Mass = Engine.Quantities.Mass.FromGrams(100),
+        Typed = "100 g",
+        Position = Position.None,
+    };
+
+    /// <summary>Any double a measurement could give: nothing between zero and a millionth.</summary>
+    private static Gen<double> Double(double low, double high) => Gen.Double[low, high].Select(value => Math.Abs(value) < 1e-6 ? 0 : value);
+
+    private static Gen<T?> Maybe<T>(Gen<T> gen) where T : struct =>
+        Gen.Select(Gen.Bool, gen).Select((there, value) => there ? value : (T?)null);
+
+    private static Gen<string?> MaybeText(Gen<string> gen) => Gen.Select(Gen.Bool, gen).Select((there, value) => there ? value : null);
+}
