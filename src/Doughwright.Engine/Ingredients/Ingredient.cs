@@ -24,6 +24,9 @@ public sealed record Ingredient
     /// </summary>
     public IReadOnlyList<string> Allergens { get; init; } = [];
 
+    /// <summary>Whether its fat melts between fridge and room, as butter's does; oil's does not.</summary>
+    public bool MeltsAsButter { get; init; }
+
     /// <summary>Which yeast it is; null when it is none.</summary>
     public YeastKind? Yeast { get; init; }
 

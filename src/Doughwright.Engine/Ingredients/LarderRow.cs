@@ -36,6 +36,12 @@ internal static class LarderRow
             HandbookSpecificHeat = row.NumberOrNull("specific-heat") is { } heat
                 ? SpecificHeat.FromJoulesPerGramKelvin(Within(heat, 0.5, 4.3, id, "specific-heat"))
                 : null,
+            MeltsAsButter = row["melts"] switch
+            {
+                "" => false,
+                "butter" => true,
+                _ => throw Broken(id, "melts"),
+            },
             Piece = row.NumberOrNull("piece") is { } grams ? Mass.FromGrams(Within(grams, 1, 1000, id, "piece")) : null,
             Allergens = row.List("allergens", ';'),
             Evidence = new(row["source"], row.TextOrNull("ndb"), row["obtained"], row.TextOrNull("date"), row["note"]),

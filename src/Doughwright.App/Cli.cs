@@ -1,0 +1,88 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Json;
+using Doughwright.App.Text;
+using Doughwright.App.Wording;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.App;
+
+/// <summary>The command line: from words typed to an exit code. Data goes to standard output, messages to standard error.</summary>
+internal static class Cli
+{
+    private static readonly Dictionary<string, MeasureSystem> Systems = new()
+    {
+        ["metric"] = MeasureSystem.Metric,
+        ["us"] = MeasureSystem.Us,
+    };
+
+    public static int Run(string[] arguments, Stream input, TextWriter output, TextWriter messages, Words? words = null)
+    {
+        words ??= Words.Shipped;
+        try
+        {
+            var answer = Answer(arguments, input, words);
+            output.Write(answer.Output);
+            messages.Write(answer.Messages);
+            return answer.ExitCode;
+        }
+        catch (Exception fault)
+        {
+            var voice = new Voice(words, MeasureSystem.Metric);
+            var said = new Fault(voice.Say("our-fault.message", ("reason", fault.Message)), voice.Say("our-fault.wayOut"));
+            output.Write(arguments.Contains("--json") ? ErrorJson.Write([said]) : "");
+            messages.Write(FaultText.Write([said], voice));
+            messages.Write(Environment.GetEnvironmentVariable("DOUGHWRIGHT_TRACE") == "1" ? $"{fault}\n" : "");
+            return ExitCode.OurFault;
+        }
+        finally
+        {
+            output.Flush();
+            messages.Flush();
+        }
+    }
+
+    private static Answer Answer(string[] arguments, Stream input, Words words)
+    {
+        var options = new Options();
+        var parsed = options.Parse(arguments);
+        var command = parsed.CommandResult.Command;
+        var measures = MeasureSystem.Metric;
+        if (parsed.GetResult(options.Measures)?.Tokens is [var named] && Systems.TryGetValue(named.Value, out var chosen))
+        {
+            measures = chosen;
+        }
+
+        var voice = new Voice(words, measures);
+        var faults = new Faults(voice);
+        var given = new Given(parsed, faults);
+        if (given.Has(options.Help))
+        {
+            return new(HelpText.Write(command, options, voice), "", ExitCode.Done);
+        }
+
+        if (given.Has(options.Version) && command == options.Root)
+        {
+            return new(Stamp.EngineVersion + "\n", "", ExitCode.Done);
+        }
+
+        if (given.One(options.Measures) is { } system)
+        {
+            given.Word(options.Measures.Name, system, Systems);
+        }
+
+        Strays.Report(parsed, options, faults);
+        if (command == options.Root)
+        {
+            return faults.Any ? Refused(faults, given.Has(options.Json)) : new(HelpText.Write(options.Root, options, voice), "", ExitCode.Done);
+        }
+
+        var run = new CommandRun(given, options, input);
+        var answer = command == options.Findings ? FindingsCommand.Run(run)
+            : command == options.Formula ? FormulaCommand.Run(run)
+            : RehearseCommand.Run(run);
+        return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;
+    }
+
+    private static Answer Refused(Faults faults, bool json) =>
+        new(json ? ErrorJson.Write(faults.All) : "", FaultText.Write(faults.All, faults.Voice), ExitCode.CommandLine);
+}

@@ -1,0 +1,51 @@
+using Doughwright.App.Json;
+using Doughwright.App.Text;
+using Doughwright.App.Wording;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.TextForm;
+
+namespace Doughwright.App.Commands;
+
+/// <summary>One run of a command: what was typed, and the recipe it is about.</summary>
+internal sealed class CommandRun(Given given, Options options, Stream input)
+{
+    public Given Given => given;
+
+    public Options Options => options;
+
+    public Voice Voice => given.Faults.Voice;
+
+    public bool Json => given.Has(options.Json);
+
+    /// <summary>The text of the recipe; null with a fault when there is none.</summary>
+    public InputFile? ReadFile()
+    {
+        var files = given.Files(options.File);
+        switch (files.Count)
+        {
+            case 0:
+                given.Faults.Add("file-not-named");
+                return null;
+            case > 1:
+                given.Faults.Add("files-too-many", ("files", files));
+                return null;
+            default:
+                return InputFile.Read(files[0], input, given.Faults);
+        }
+    }
+
+    public static (Reading Reading, IReadOnlyList<Finding> Findings, bool Understood) Understand(InputFile file)
+    {
+        var reading = RecipeText.Read(file.Text);
+        return (reading, [.. file.Findings, .. reading.Findings], reading.Understood && reading.Recipe is not null && file.Findings.Count == 0);
+    }
+
+    /// <summary>The answer when a line of a text was not understood: all findings, and nothing computed.</summary>
+    public Answer NotUnderstood(IReadOnlyList<Finding> findings) => new(
+        Json ? FindingsJson.WriteNotUnderstood(findings, Voice) : FindingsText.Write(null, findings, Voice, quote: true),
+        Json ? "" : Voice.Say("not-understood") + "\n",
+        ExitCode.NotUnderstood);
+
+    public static int CodeOf(IReadOnlyList<Finding> findings) =>
+        findings.Any(finding => finding.Grade == Grade.Error) ? ExitCode.Errors : ExitCode.Done;
+}

@@ -1,0 +1,25 @@
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.App.Commands;
+
+/// <summary>Brings the findings of all rooms together: each once, errors first, then in the order of the text.</summary>
+internal static class FindingList
+{
+    public static IReadOnlyList<Finding> Of(string text, params IReadOnlyList<Finding>[] lists)
+    {
+        var lines = new Lazy<string[]>(() => text.Split('\n'));
+        return [.. lists
+            .SelectMany(list => list)
+            .DistinctBy(finding => (finding.Kind, finding.Place, finding.Position))
+            .OrderByDescending(finding => finding.Grade)
+            .ThenBy(finding => finding.Position.IsKnown ? finding.Position.Line : int.MaxValue)
+            .ThenBy(finding => finding.Position.Column)
+            .Select(finding => Quoted(finding, lines))];
+    }
+
+    /// <summary>Findings of rooms that see no text get their line quoted here. Such a text was understood, so its lines are safe to show.</summary>
+    private static Finding Quoted(Finding finding, Lazy<string[]> lines) =>
+        finding.Quoted is null && finding.Position.IsKnown && finding.Position.Line <= lines.Value.Length
+            ? finding with { Quoted = lines.Value[finding.Position.Line - 1].TrimEnd('\r') }
+            : finding;
+}

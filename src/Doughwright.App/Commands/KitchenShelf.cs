@@ -1,0 +1,68 @@
+using System.Text;
+using Doughwright.App.Wording;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.TextForm;
+
+namespace Doughwright.App.Commands;
+
+/// <summary>Kitchens that come with the program, by the name of their file or by their own, and kitchens in files.</summary>
+internal static class KitchenShelf
+{
+    private const string Folder = "demo/kitchens/";
+    private const string Ending = ".yaml";
+
+    /// <summary>What came of looking for a kitchen.</summary>
+    /// <param name="Kitchen">Null when its text could not be understood.</param>
+    public readonly record struct Found(Kitchen? Kitchen, IReadOnlyList<Finding> Findings, bool Understood);
+
+    public static IReadOnlyList<string> Names =>
+        [.. EmbeddedFile.Under(Folder).Select(name => name[Folder.Length..^Ending.Length]).Order(StringComparer.Ordinal)];
+
+    /// <summary>A kitchen by name, or in a file. Null with a fault when there is none.</summary>
+    public static Found? Find(string given, Faults faults)
+    {
+        if (Shipped(given) is { } kitchen)
+        {
+            return new(kitchen, [], true);
+        }
+
+        if (File.Exists(given) || Directory.Exists(given) || LooksLikeFile(given))
+        {
+            return InputFile.Read(given, Stream.Null, faults) is { } file ? Read(file) : null;
+        }
+
+        faults.AddUnknown("kitchen-unknown", given, Names);
+        return null;
+    }
+
+    private static Kitchen? Shipped(string given)
+    {
+        foreach (var name in Names)
+        {
+            if (string.Equals(name, given, StringComparison.OrdinalIgnoreCase))
+            {
+                return ReadShipped(name);
+            }
+        }
+
+        return Names.Select(ReadShipped).FirstOrDefault(kitchen => string.Equals(kitchen.Name, given, StringComparison.OrdinalIgnoreCase));
+    }
+
+    private static Kitchen ReadShipped(string name) =>
+        KitchenText.Read(Encoding.UTF8.GetString(EmbeddedFile.Bytes(Folder + name + Ending))).Kitchen
+        ?? throw new InvalidOperationException($"The kitchen {name} that comes with the program cannot be read.");
+
+    private static Found Read(InputFile file)
+    {
+        var reading = KitchenText.Read(file.Text);
+        var findings = file.Findings.Concat(reading.Findings).Select(InKitchen);
+        return new(reading.Kitchen, [.. findings], reading.Understood && file.Findings.Count == 0);
+    }
+
+    /// <summary>Lines and columns of such a finding are those of the kitchen's own file, so its place says so.</summary>
+    private static Finding InKitchen(Finding finding) =>
+        finding with { Place = finding.Place.Length == 0 ? "kitchen-file" : $"kitchen-file.{finding.Place}" };
+
+    private static bool LooksLikeFile(string given) => given.Contains('/') || given.Contains('\\') || given.EndsWith(Ending, StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,47 @@
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.TextForm;
+
+namespace Doughwright.App.Commands;
+
+/// <summary>Finds what a command line names in a recipe: by its id, or by its name as the author wrote it.</summary>
+internal sealed class Names(Recipe recipe, Faults faults)
+{
+    public Step? Step(string option, string given)
+    {
+        var id = Slug.Of(given);
+        if (recipe.Steps.FirstOrDefault(step => step.Id == given || step.Id == id || Slug.Of(step.Name) == id) is { } step)
+        {
+            return step;
+        }
+
+        faults.AddUnknown("step-unknown", given, [.. recipe.Steps.Select(known => known.Id)], ("option", option));
+        return null;
+    }
+
+    /// <summary>The step with a name, when it mixes.</summary>
+    public Step? MixingStep(string option, string given)
+    {
+        if (Step(option, given) is not { } step || step.Way is not null || step.Kind == StepKind.Mix)
+        {
+            return Step(option, given);
+        }
+
+        var mixing = recipe.Steps.Where(known => known.Way is not null || known.Kind == StepKind.Mix).Select(known => known.Id);
+        faults.AddUnknown("step-not-mixing", given, [.. mixing], ("option", option));
+        return null;
+    }
+
+    /// <summary>The id of a line; the same line id in two parts means both.</summary>
+    public string? Line(string option, string given)
+    {
+        var id = Slug.Of(given);
+        var lines = recipe.Components.SelectMany(component => component.Lines).ToArray();
+        if (lines.FirstOrDefault(line => line.Id == given || line.Id == id || Slug.Of(line.Name) == id) is { } line)
+        {
+            return line.Id;
+        }
+
+        faults.AddUnknown("line-unknown", given, [.. lines.Select(known => known.Id).Distinct()], ("option", option));
+        return null;
+    }
+}

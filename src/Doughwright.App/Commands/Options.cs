@@ -1,0 +1,103 @@
+using System.CommandLine;
+
+namespace Doughwright.App.Commands;
+
+/// <summary>
+/// The commands and their options. All values are read as plain words here and understood later, so that everything wrong with a command line can be
+/// said at once and in our own words.
+/// </summary>
+internal sealed class Options
+{
+    public Option<bool> Json { get; } = new("--json") { Recursive = true };
+
+    public Option<bool> Help { get; } = new("--help", "-h", "-?") { Recursive = true };
+
+    public Option<bool> Version { get; } = new("--version");
+
+    public Option<string[]> Measures { get; } = Value("--measures", recursive: true);
+
+    public Argument<string[]> File { get; } = new("FILE") { Arity = ArgumentArity.ZeroOrMore };
+
+    public Option<string[]> Kitchen { get; } = Value("--kitchen");
+
+    public Option<string[]> Air { get; } = Value("--air");
+
+    public Option<string[]> Start { get; } = Value("--start");
+
+    public Option<string[]> Ingredients { get; } = Value("--ingredients");
+
+    public Option<string[]> Altitude { get; } = Value("--altitude");
+
+    public Option<string[]> Oven { get; } = Value("--oven");
+
+    public Option<string[]> Tap { get; } = Value("--tap");
+
+    public Option<string[]> Fridge { get; } = Value("--fridge");
+
+    public Option<string[]> Proof { get; } = Value("--proof");
+
+    public Option<string[]> At { get; } = Value("--at");
+
+    public Option<string[]> Pour { get; } = Value("--pour");
+
+    public Option<string[]> Bowl { get; } = Value("--bowl");
+
+    public Option<string[]> Variant { get; } = Value("--variant");
+
+    public Option<string[]> Weighed { get; } = Value("--weighed");
+
+    public Option<string[]> Dough { get; } = Value("--dough");
+
+    public Option<string[]> Free { get; } = Value("--free");
+
+    public Option<string[]> Why { get; } = Value("--why");
+
+    public Command Findings { get; } = new("findings");
+
+    public Command Formula { get; } = new("formula");
+
+    public Command Rehearse { get; } = new("rehearse");
+
+    public RootCommand Root { get; } = [];
+
+    public Options()
+    {
+        Root.Options.Clear();
+        Root.TreatUnmatchedTokensAsErrors = false;
+        AddTo(Root, Help, Version, Json, Measures);
+        foreach (var command in Commands)
+        {
+            command.TreatUnmatchedTokensAsErrors = false;
+            command.Add(File);
+            Root.Add(command);
+        }
+
+        AddTo(Formula, Weighed);
+        AddTo(
+            Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
+    }
+
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse];
+
+    /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
+    public ParseResult Parse(string[] arguments) =>
+        Root.Parse(arguments, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
+
+    /// <summary>Options that a command knows, its own and those of all commands.</summary>
+    public IEnumerable<Option> Of(Command command) => command == Root ? Root.Options : command.Options.Concat(Root.Options.Where(option => option.Recursive));
+
+    private static Option<string[]> Value(string name, bool recursive = false) => new(name)
+    {
+        Arity = ArgumentArity.ZeroOrMore,
+        AllowMultipleArgumentsPerToken = false,
+        Recursive = recursive,
+    };
+
+    private static void AddTo(Command command, params ReadOnlySpan<Option> options)
+    {
+        foreach (var option in options)
+        {
+            command.Add(option);
+        }
+    }
+}

@@ -1,0 +1,108 @@
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals;
+
+namespace Doughwright.App.Commands;
+
+/// <summary>What a command line asks of a rehearsal.</summary>
+internal static class RequestOptions
+{
+    private static readonly Dictionary<string, MixingWay> Ways = new()
+    {
+        ["hand"] = MixingWay.ByHand,
+        ["by hand"] = MixingWay.ByHand,
+        ["machine"] = MixingWay.Machine,
+        ["food processor"] = MixingWay.FoodProcessor,
+    };
+
+    /// <param name="kitchen">The kitchen asked for; null is the recipe's home.</param>
+    public static Request Read(Given given, Options options, Recipe recipe, Kitchen? kitchen)
+    {
+        var names = new Names(recipe, given.Faults);
+        var dough = given.Temperature(options.Dough, Limits.Matter);
+        return new()
+        {
+            Kitchen = kitchen,
+            At = At(given, options, names),
+            Pour = given.Temperature(options.Pour, Limits.Matter),
+            Bowls = Bowls(given, options, names),
+            Ways = Variants(given, options, names),
+            Weighed = WeighedText.Read(given, options, names),
+            Dough = dough,
+            Free = Free(given, options, names),
+        };
+    }
+
+    private static Dictionary<string, Temperature> At(Given given, Options options, Names names)
+    {
+        var at = new Dictionary<string, Temperature>();
+        foreach (var (name, value) in given.Pairs(options.At))
+        {
+            var line = names.Line(options.At.Name, name);
+            var temperature = given.Temperature(options.At.Name, value, Limits.Matter);
+            if (line is not null && temperature is { } warmth && !at.TryAdd(line, warmth))
+            {
+                given.Faults.Add("name-twice", ("option", options.At.Name), ("name", name));
+            }
+        }
+
+        return at;
+    }
+
+    private static Dictionary<string, Vessel> Bowls(Given given, Options options, Names names)
+    {
+        var bowls = new Dictionary<string, Vessel>();
+        foreach (var (name, value) in given.Pairs(options.Bowl))
+        {
+            var step = names.Step(options.Bowl.Name, name);
+            var written = step?.Vessel is { IsNone: false } vessel ? vessel.Shape : VesselShape.Bowl;
+            if (BowlText.Read(given, options.Bowl.Name, value, written) is { } bowl && step is not null && !bowls.TryAdd(step.Id, bowl))
+            {
+                given.Faults.Add("name-twice", ("option", options.Bowl.Name), ("name", name));
+            }
+        }
+
+        return bowls;
+    }
+
+    private static Dictionary<string, MixingWay> Variants(Given given, Options options, Names names)
+    {
+        var ways = new Dictionary<string, MixingWay>();
+        foreach (var (name, value) in given.Pairs(options.Variant))
+        {
+            var step = names.MixingStep(options.Variant.Name, name);
+            var way = given.Word(options.Variant.Name, value.Replace('-', ' '), Ways);
+            if (step is not null && way is { } known && !ways.TryAdd(step.Id, known))
+            {
+                given.Faults.Add("name-twice", ("option", options.Variant.Name), ("name", name));
+            }
+        }
+
+        return ways;
+    }
+
+    private static List<string> Free(Given given, Options options, Names names)
+    {
+        var free = new List<string>();
+        foreach (var name in given.All(options.Free).SelectMany(text => text.Split(',')))
+        {
+            if (names.Line(options.Free.Name, name.Trim()) is { } line && !free.Contains(line))
+            {
+                free.Add(line);
+            }
+        }
+
+        if (given.Has(options.Dough) && !given.Has(options.Free))
+        {
+            given.Faults.Add("dough-without-free");
+        }
+
+        if (given.Has(options.Free) && !given.Has(options.Dough))
+        {
+            given.Faults.Add("free-without-dough");
+        }
+
+        return free;
+    }
+}

@@ -1,0 +1,128 @@
+using System.Text.Json;
+using Doughwright.App.Wording;
+using Doughwright.Engine.Baking;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals;
+
+namespace Doughwright.App.Json;
+
+/// <summary>The object of "rehearse".</summary>
+internal static class RehearsalJson
+{
+    public static string Write(Stamp stamp, Rehearsal rehearsal, IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json =>
+    {
+        stamp.WriteTo(json);
+        json.WriteString("title", rehearsal.Recipe.Title);
+        json.WriteBoolean("atHome", rehearsal.AtHome);
+        WriteKitchen(json, rehearsal);
+        json.Number("totalMinutes", rehearsal.Total?.Likely.Minutes);
+        json.Number("totalMinutesLow", rehearsal.Total?.Low.Minutes);
+        json.Number("totalMinutesHigh", rehearsal.Total?.High?.Minutes);
+        json.WriteNumber("handsMinutes", rehearsal.Hands.Minutes);
+        json.Array("components", rehearsal.Components, component => WriteComponent(json, component));
+        json.Array("solve", rehearsal.Solutions, solution => WriteSolution(json, solution));
+        json.Array("steps", rehearsal.Steps, step => WriteStep(json, step, voice));
+        FindingsJson.WriteList(json, findings, voice);
+    });
+
+    private static void WriteKitchen(Utf8JsonWriter json, Rehearsal rehearsal)
+    {
+        var kitchen = rehearsal.Kitchen;
+        json.WriteStartObject("kitchen");
+        json.WriteString("name", kitchen.Name);
+        json.WriteNumber("airCelsius", kitchen.Air.At(Duration.Zero).Celsius);
+        if (!kitchen.Air.IsConstant)
+        {
+            json.Array("airProfile", kitchen.Air.Knots, knot =>
+            {
+                json.WriteNumber("fromMinutes", knot.From.Minutes);
+                json.WriteNumber("celsius", knot.Air.Celsius);
+            });
+        }
+
+        json.WriteNumber("altitudeMetres", kitchen.Altitude.Metres);
+        json.WriteNumber("pressureKilopascals", rehearsal.Pressure.Kilopascals);
+        json.WriteNumber("boilsCelsius", rehearsal.Boils.Celsius);
+        json.WriteString("oven", JsonText.Name(kitchen.Oven));
+        json.WriteNumber("trays", kitchen.Trays);
+        json.WriteNumber("tapCelsius", kitchen.Tap.Celsius);
+        json.WriteNumber("fridgeCelsius", kitchen.Fridge.Celsius);
+        json.WriteNumber("ingredientsCelsius", kitchen.Shelf.Celsius);
+        json.Number("proofCelsius", kitchen.ProofingPlace?.Celsius);
+        json.WriteNumber("scaleGrams", kitchen.Scale.Grams);
+        json.WriteEndObject();
+    }
+
+    private static void WriteComponent(Utf8JsonWriter json, RehearsedComponent component)
+    {
+        json.WriteString("id", component.Id);
+        json.WriteString("kind", JsonText.Name(component.Kind));
+        json.Number("mixedCelsius", component.Mixed?.Likely.Celsius);
+        json.Number("mixedCelsiusLow", component.Mixed?.Low.Celsius);
+        json.Number("mixedCelsiusHigh", component.Mixed?.High?.Celsius);
+    }
+
+    private static void WriteSolution(Utf8JsonWriter json, Solution solution)
+    {
+        json.Words("lines", solution.Lines);
+        json.Number("celsius", solution.Warmth?.Likely.Celsius);
+        json.Number("celsiusLow", solution.Warmth?.Low.Celsius);
+        json.Number("celsiusHigh", solution.Warmth?.High?.Celsius);
+        json.Array("meets", solution.Meets, meeting =>
+        {
+            json.WriteString("what", meeting.What);
+            json.WriteNumber("celsius", meeting.Temperature.Celsius);
+        });
+        json.WriteBoolean("offered", solution.Offered);
+    }
+
+    private static void WriteStep(Utf8JsonWriter json, RehearsedStep step, Voice voice)
+    {
+        json.WriteString("id", step.Id);
+        json.WriteString("kind", JsonText.Name(step.Kind));
+        json.WriteString("name", step.Name);
+        json.WriteString("component", step.Component);
+        json.WriteString("basis", JsonText.Name(step.Basis));
+        json.Number("startMinutes", step.Start?.Minutes);
+        json.Number("minutes", step.Time?.Likely.Minutes);
+        json.Number("minutesLow", step.Time?.Low.Minutes);
+        json.Number("minutesHigh", step.Time?.High?.Minutes);
+        json.WriteNumber("handsMinutes", step.Hands.Minutes);
+        json.Number("startCelsius", step.StartTemperature?.Celsius);
+        json.Number("endCelsius", step.EndTemperature?.Celsius);
+        if (step.SettlesAt is { } settles)
+        {
+            json.WriteNumber("settlesAtCelsius", settles.Celsius);
+        }
+
+        json.Number("growth", step.Growth);
+        json.Number("homeMinutes", step.HomeTime?.Minutes);
+        json.WriteString("cue", step.Cue);
+        json.Array("events", step.Events, happening =>
+        {
+            json.WriteString("what", happening.What);
+            json.WriteNumber("afterMinutes", happening.After.Likely.Minutes);
+            json.WriteNumber("afterMinutesLow", happening.After.Low.Minutes);
+            json.Number("afterMinutesHigh", happening.After.High?.Minutes);
+            json.WriteNumber("handsMinutes", happening.Hands.Minutes);
+        });
+        json.WriteStartObject("why");
+        ReasonJson.Write(json, step.Why(), voice);
+        json.WriteEndObject();
+        if (step.Dial is { } dial)
+        {
+            json.WriteStartObject("dial");
+            WriteDial(json, dial.Here);
+            json.Array("others", dial.Others, other => WriteDial(json, other));
+            json.WriteEndObject();
+        }
+    }
+
+    private static void WriteDial(Utf8JsonWriter json, DialSetting dial)
+    {
+        json.WriteString("mode", JsonText.Name(dial.Mode));
+        json.WriteNumber("celsius", dial.Celsius);
+        json.WriteNumber("fahrenheit", dial.Fahrenheit);
+    }
+}

@@ -1,0 +1,30 @@
+using Doughwright.App.Wording;
+using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.App.Text;
+
+/// <summary>What lies between buying and using, in words: "188 g peeled, 160 g cooked, as weighed".</summary>
+internal static class BuyWords
+{
+    public static string Note(BuyItem item, Voice voice)
+    {
+        var notes = new List<string>();
+        var mass = item.ToBuy;
+        foreach (var step in item.Steps)
+        {
+            mass = mass is { } before && step.Factor is { } factor ? before * factor : null;
+            var name = Voice.Kebab(step.Step.ToString());
+            notes.Add(mass is { } left
+                ? voice.Say($"buy.{name}.{(step.Weighed ? "weighed" : "table")}", ("mass", left))
+                : voice.Words[$"buy.{name}.unknown"]);
+        }
+
+        if (item.Pieces is { } pieces)
+        {
+            notes.Add(voice.Say("buy.pieces", ("pieces", Show.Number(pieces, pieces == Math.Floor(pieces) ? 0 : 1))));
+        }
+
+        return string.Join(voice.Words["list-comma"], notes);
+    }
+}

@@ -1,0 +1,78 @@
+using Doughwright.App.Wording;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.App.Text;
+
+/// <summary>Findings as a list: grade and place, the line of the text, what is the case, what to do.</summary>
+internal static class FindingsText
+{
+    /// <param name="title">Null when the text was not understood far enough to have one.</param>
+    /// <param name="quote">Whether the lines of the text are shown.</param>
+    public static string Write(string? title, IReadOnlyList<Finding> findings, Voice voice, bool quote)
+    {
+        var page = new Page();
+        page.Paragraph(title is null ? Count(findings, voice) : voice.Say("findings-of", ("title", title), ("count", Count(findings, voice))));
+        WriteList(page, findings, voice, quote);
+        return page.ToString();
+    }
+
+    public static void WriteSection(Page page, IReadOnlyList<Finding> findings, Voice voice)
+    {
+        page.Heading(voice.Say("findings-head", ("count", Count(findings, voice))));
+        WriteList(page, findings, voice, quote: false);
+    }
+
+    private static void WriteList(Page page, IReadOnlyList<Finding> findings, Voice voice, bool quote)
+    {
+        foreach (var finding in findings)
+        {
+            page.Gap();
+            page.Paragraph(Head(finding, voice), 2);
+            if (quote && finding is { Quoted: { } line, Position.IsKnown: true })
+            {
+                WriteQuote(page, line, finding.Position);
+            }
+
+            page.Paragraph(FindingWords.Message(finding, voice), 4);
+            page.Paragraph(FindingWords.WayOut(finding, voice), 4);
+        }
+    }
+
+    private static string Head(Finding finding, Voice voice)
+    {
+        var grade = voice.Words[(finding.Safety ? "grade-safety." : "grade.") + Voice.Kebab(finding.Grade.ToString())];
+        return (finding.Position.IsKnown, finding.Place.Length > 0) switch
+        {
+            (true, true) => voice.Say("finding-at-line-and-place", ("grade", grade), ("line", finding.Position.Line), ("place", finding.Place)),
+            (true, false) => voice.Say("finding-at-line", ("grade", grade), ("line", finding.Position.Line)),
+            (false, true) => voice.Say("finding-at-place", ("grade", grade), ("place", finding.Place)),
+            _ => grade,
+        };
+    }
+
+    /// <summary>The line as it stands, and a caret under the column. A long line is shown around it.</summary>
+    private static void WriteQuote(Page page, string line, Position position)
+    {
+        var margin = FormattableString.Invariant($"{position.Line,6} | ");
+        var room = Page.Width - margin.Length - 1;
+        var column = Math.Min(position.Column - 1, line.Length);
+        var from = Page.WidthOf(line) <= room ? 0 : Math.Max(0, column - (room / 3));
+        var shown = from == 0 ? line : "…" + line[(from + 1)..];
+        while (Page.WidthOf(shown) > room)
+        {
+            shown = shown[..^2] + "…";
+        }
+
+        page.Line(margin + shown);
+        var before = Page.WidthOf(shown[..Math.Min(column - from, shown.Length)]);
+        page.Line(new string(' ', margin.Length - 2) + "| " + new string(' ', before) + "^");
+    }
+
+    private static string Count(IReadOnlyList<Finding> findings, Voice voice)
+    {
+        var counts = findings.GroupBy(finding => finding.Grade).OrderByDescending(group => group.Key)
+            .Select(group => voice.Say($"count.{Voice.Kebab(group.Key.ToString())}{(group.Count() == 1 ? "" : "s")}", ("count", group.Count())))
+            .ToArray();
+        return counts.Length == 0 ? voice.Words["count.none"] : voice.List(counts);
+    }
+}

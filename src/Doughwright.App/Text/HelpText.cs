@@ -1,0 +1,51 @@
+using System.CommandLine;
+using Doughwright.App.Commands;
+using Doughwright.App.Wording;
+
+namespace Doughwright.App.Text;
+
+/// <summary>What the program can do, and what one command takes.</summary>
+internal static class HelpText
+{
+    public static string Write(Command command, Options options, Voice voice)
+    {
+        var page = new Page();
+        if (command == options.Root)
+        {
+            page.Paragraph(voice.Words["help.about"]);
+            page.Gap();
+            foreach (var known in options.Commands)
+            {
+                page.Paragraph(voice.Words[$"help.{known.Name}.usage"], 2);
+                page.Paragraph(voice.Words[$"help.{known.Name}"], 6);
+            }
+
+            page.Gap();
+            page.Paragraph(voice.Words["help.example"]);
+            page.Paragraph(voice.Words["help.example.line"], 2);
+            page.Gap();
+            page.Paragraph(voice.Words["help.more"]);
+            return page.ToString();
+        }
+
+        page.Paragraph(voice.Words[$"help.{command.Name}.usage"]);
+        page.Paragraph(voice.Words[$"help.{command.Name}"], 2);
+        page.Gap();
+        page.Paragraph(voice.Words["help.file"]);
+        page.Gap();
+        foreach (var option in options.Of(command))
+        {
+            var value = voice.Words.Find($"example{option.Name[1..]}");
+            page.Paragraph(value is null ? option.Name : $"{option.Name} {value}", 2);
+            page.Paragraph(voice.Words[$"help{option.Name[1..]}"], 6);
+        }
+
+        if (command == options.Rehearse)
+        {
+            page.Gap();
+            page.Paragraph(voice.Say("help.kitchens", ("kitchens", KitchenShelf.Names)));
+        }
+
+        return page.ToString();
+    }
+}

@@ -1,0 +1,149 @@
+using System.Collections;
+using System.Globalization;
+using System.Text;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.App.Wording;
+
+/// <summary>Says things: words of one language, figures in one system of measures. Words carry their arguments as {name} or {name:asked}.</summary>
+internal sealed class Voice(Words words, MeasureSystem measures)
+{
+    private const string Gap = "\u00a0";
+
+    /// <summary>Letters of a text that are repeated in a sentence; a line of a broken file can have thousands.</summary>
+    private const int LongestQuotation = 400;
+
+    public Words Words => words;
+
+    public MeasureSystem Measures => measures;
+
+    public string Say(string key, params ReadOnlySpan<(string Name, object? Value)> arguments)
+    {
+        var values = new Dictionary<string, object?>(arguments.Length, StringComparer.Ordinal);
+        foreach (var (name, value) in arguments)
+        {
+            values[name] = value;
+        }
+
+        return Fill(words[key], name => values.TryGetValue(name, out var value) ? value : null);
+    }
+
+    /// <summary>Words with the arguments of a finding put in. What the finding does not carry stays in braces, for a test to find.</summary>
+    public string Fill(string template, Func<string, object?> argument)
+    {
+        if (!template.Contains('{'))
+        {
+            return template;
+        }
+
+        var filled = new StringBuilder(template.Length + 32);
+        var at = 0;
+        while (at < template.Length)
+        {
+            var open = template.IndexOf('{', at);
+            var close = open < 0 ? -1 : template.IndexOf('}', open);
+            if (close < 0)
+            {
+                break;
+            }
+
+            var name = template[(open + 1)..close];
+            var colon = name.IndexOf(':');
+            var style = colon < 0 ? "" : name[(colon + 1)..];
+            var value = argument(colon < 0 ? name : name[..colon]);
+            filled.Append(template, at, open - at).Append(value is null ? template[open..(close + 1)] : Text(value, style));
+            at = close + 1;
+        }
+
+        return filled.Append(template, at, template.Length - at).ToString();
+    }
+
+    /// <summary>A value as a person reads it, by its type.</summary>
+    public string Text(object value, string style = "") => value switch
+    {
+        string text => text.Length <= LongestQuotation ? text : text[..LongestQuotation] + "…",
+        Mass mass => Show.Mass(mass, measures),
+        Temperature temperature when style == "asked" || IsWhole(temperature) => Show.TemperatureAsked(temperature, measures),
+        Temperature temperature => Show.Temperature(temperature, measures),
+        TemperatureDelta difference => Show.Difference(difference, measures),
+        Duration duration when style == "column" => Show.DurationColumn(duration),
+        Duration duration => Show.Duration(duration),
+        // Nothing in a kitchen is a metre deep, and nobody lives below one metre to the centimetre.
+        Length length when style == "altitude" || Math.Abs(length.Metres) >= 1 => Show.Altitude(length, measures),
+        Length length => Show.Depth(length, measures),
+        Percent percent => Show.Percent(percent),
+        Pressure pressure => Show.Pressure(pressure),
+        double number => Number(number),
+        int or long => Show.Number(Convert.ToDouble(value, CultureInfo.InvariantCulture), 0),
+        Enum member => Member(member),
+        IEnumerable list => List(list.Cast<object>().Select(item => Text(item, style))),
+        _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "",
+    };
+
+    /// <summary>"flour, egg and butter".</summary>
+    public string List(IEnumerable<string> items)
+    {
+        var all = items.ToArray();
+        return all.Length < 2
+            ? string.Concat(all)
+            : Say("list-and", ("first", string.Join(words["list-comma"], all[..^1])), ("last", all[^1]));
+    }
+
+    /// <summary>A range of times, for a column or in a sentence; an open end is said.</summary>
+    public string Range(Duration low, Duration? high, bool inSentence = false)
+    {
+        var style = inSentence ? "" : "column";
+        return high is { } end ? Say("range", ("low", Text(low, style)), ("high", Text(end, style))) : Say("range-open", ("low", Text(low, style)));
+    }
+
+    /// <summary>A range of temperatures with the unit once, whole when asked of a person.</summary>
+    public string Range(Temperature low, Temperature? high, bool asked)
+    {
+        var first = Degrees(low, asked);
+        return high is { } end
+            ? Say("range", ("low", first), ("high", Degrees(end, asked)))
+            : Say("range-open", ("low", first));
+    }
+
+    /// <summary>A temperature without its unit, for columns and ranges that carry the unit once.</summary>
+    public string Degrees(Temperature temperature, bool asked = false)
+    {
+        var text = asked ? Show.TemperatureAsked(temperature, measures) : Show.Temperature(temperature, measures);
+        return text[..text.IndexOf('\u00a0')];
+    }
+
+    /// <summary>The unit of temperatures with its gap.</summary>
+    public string DegreeUnit => measures == MeasureSystem.Us ? Gap + "°F" : Gap + "°C";
+
+    /// <summary>The word for a member of a closed list: "oven-mode.fan".</summary>
+    public string Member(Enum member) => words[$"{Kebab(member.GetType().Name)}.{Kebab(member.ToString())}"];
+
+    public string Oven(OvenMode mode) => Member(mode);
+
+    internal static string Kebab(string name)
+    {
+        var kebab = new StringBuilder(name.Length + 4);
+        foreach (var letter in name)
+        {
+            if (char.IsAsciiLetterUpper(letter) && kebab.Length > 0)
+            {
+                kebab.Append('-');
+            }
+
+            kebab.Append(char.ToLowerInvariant(letter));
+        }
+
+        return kebab.ToString();
+    }
+
+    /// <summary>What a person typed is whole as a rule; what was computed is not.</summary>
+    private static bool IsWhole(Temperature temperature) => temperature.Celsius == Math.Floor(temperature.Celsius);
+
+    /// <summary>Up to two decimals, and no zeros behind them.</summary>
+    private static string Number(double number)
+    {
+        var text = Show.Number(number, 2);
+        return text.TrimEnd('0').TrimEnd('.');
+    }
+}

@@ -1,0 +1,42 @@
+using Doughwright.Engine.Heat;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Steps;
+
+namespace Doughwright.Engine.Rehearsals.Findings;
+
+/// <summary>Butter that the author wants soft and that this kitchen has firm or runny. Source: butter-states.</summary>
+internal static class ButterCheck
+{
+    /// <summary>From here soft butter oils out. Source: butter-states.</summary>
+    private static readonly Temperature OilsOut = Temperature.FromCelsius(28);
+
+    public static IEnumerable<Finding> Of(RunResult run)
+    {
+        foreach (var step in run.Graph.Steps.Where(step => step.Kind == StepKind.Mix))
+        {
+            foreach (var line in run.Stage.Component(step.Component).Lines.Where(line => line.Ingredient is { MeltsAsButter: true }))
+            {
+                if (!line.Source.Is("soft") && !line.Source.Is("softened"))
+                {
+                    continue;
+                }
+
+                var warmth = Temperature.FromCelsius(run.Stage.WarmthOf(line.Source));
+                if (warmth < ButterStates.Softens || warmth > OilsOut)
+                {
+                    yield return StepFindings.About(
+                        step,
+                        warmth > OilsOut ? "butter-too-soft" : "butter-too-cold",
+                        Grade.Warning,
+                        false,
+                        ("butter", line.Name),
+                        ("celsius", warmth),
+                        ("from", ButterStates.CreamsFrom),
+                        ("to", ButterStates.CreamsTo)) with
+                    { Place = $"parts.{step.Component}.{line.Id}", Position = line.Source.Position };
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,65 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Steps;
+
+namespace Doughwright.Engine.Rehearsals.Findings;
+
+/// <summary>The dough comes out more than 2 °C from what the author measured, or 1 °C when the bulk is a tenth longer or shorter for it.</summary>
+internal static class DoughMissed
+{
+    private const double Kelvins = 2;
+    private const double KelvinsWithTime = 1;
+    private const double ShareOfTime = 0.10;
+
+    public static IEnumerable<Finding> Of(RunResult here, RunResult home)
+    {
+        foreach (var (step, outcome) in here.Each().Where(pair => pair.Step is { Kind: StepKind.Mix, Measured.Temperature: not null }))
+        {
+            if (outcome.EndCelsius is not { } mixed || home.Find(step.Id)?.EndCelsius is not { } wanted || here.Stage.Request.Dough is not null)
+            {
+                continue;
+            }
+
+            var off = Math.Abs(mixed.Central - wanted.Central);
+            if (off > Kelvins || (off > KelvinsWithTime && BulkOff(step, here, home) > ShareOfTime))
+            {
+                yield return Missed(step, mixed, wanted.Central, here);
+            }
+        }
+    }
+
+    private static double BulkOff(Step mix, RunResult here, RunResult home)
+    {
+        var bulk = here.Graph.Steps.FirstOrDefault(step => step.Kind == StepKind.Bulk && step.Component == mix.Component);
+        return bulk is not null && here.Find(bulk.Id)?.Minutes is { } now && home.Find(bulk.Id)?.Minutes is { } then
+            ? Math.Abs((now.Central / then.Central) - 1)
+            : 0;
+    }
+
+    private static Finding Missed(Step step, PerLane mixed, double wantedCelsius, RunResult here)
+    {
+        var wanted = Temperature.FromCelsius(wantedCelsius);
+        (string, object)[] arguments =
+        [
+            ("reached", Temperature.FromCelsius(mixed.Central)),
+            ("difference", TemperatureDelta.FromKelvins(Math.Abs(mixed.Central - wantedCelsius))),
+            ("wanted", wanted),
+        ];
+        if (here.BowlOf(step) is { IsKnown: true } bowl)
+        {
+            var rise = mixed - bowl.Mixed(PerLane.Same(0, here.Stage.Lanes));
+            var offer = HeatAnswer.Solve(bowl, wanted, HeatAnswer.DefaultFree(bowl), rise, here.Stage);
+            if (offer is { Warmth: { } warmth, Offered: true })
+            {
+                return StepFindings.About(
+                    step,
+                    "dough-temperature-missed",
+                    Grade.Warning,
+                    false,
+                    [.. arguments, ("free", offer.Lines.Select(line => bowl.Lines.First(other => other.Id == line).Name).ToArray()), ("offered", warmth.Likely)]);
+            }
+        }
+
+        return StepFindings.About(step, "dough-temperature-missed-no-offer", Grade.Warning, false, arguments);
+    }
+}

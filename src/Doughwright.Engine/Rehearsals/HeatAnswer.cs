@@ -1,0 +1,124 @@
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Steps;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>Answers "how warm must this go in for the dough to come out as asked", and what the first answer changes in the run.</summary>
+/// <param name="Applied">The request with the first answer put in as if a person had asked for it.</param>
+internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solutions, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>Yeast is kept below this. Source: yeast-heat.</summary>
+    public static Temperature YeastBears { get; } = Temperature.FromCelsius(40);
+
+    /// <summary>Yolk sets from about here. Source: yolk-sets.</summary>
+    public static Temperature EggBears { get; } = Temperature.FromCelsius(65);
+
+    public static HeatAnswer Of(Stage stage, IReadOnlyDictionary<string, Anchor> anchors)
+    {
+        if (stage.Request.Dough is not { } wanted || MixOfDough(stage) is not { } mix)
+        {
+            return new(stage.Request, [], []);
+        }
+
+        var bowl = BowlAsWritten(stage, mix);
+        var rise = anchors.GetValueOrDefault(mix.Id)?.Scale ?? MixStep.Expected(mix.Way ?? MixingWay.ByHand, stage.Priors);
+        var free = stage.Request.Free.Count > 0 ? stage.Request.Free : DefaultFree(bowl);
+        var solutions = new List<Solution> { Solve(bowl, wanted, free, rise, stage) };
+        if (free.Count > 1)
+        {
+            solutions.AddRange(free.Select(line => Solve(AtShelf(bowl, free.Where(other => other != line), stage), wanted, [line], rise, stage)));
+        }
+
+        var first = solutions[0];
+        var applied = first.Warmth is { } warmth
+            ? stage.Request with { At = stage.Request.At.Concat(free.Where(line => !stage.Request.At.ContainsKey(line)).Select(line => KeyValuePair.Create(line, warmth.Likely))).ToDictionary() }
+            : stage.Request;
+        return new(applied, solutions, first.Warmth is null ? [StepFindings.About(mix, "dough-temperature-out-of-reach", Grade.Warning, false, ("wanted", wanted))] : []);
+    }
+
+    /// <summary>What delicate things meet in a bowl: the warmest part that is in it with them, unmixed, or the mean where that is warmer.</summary>
+    public static IReadOnlyList<Meeting> MeetingsIn(Bowl bowl)
+    {
+        var trace = bowl.Trace();
+        var meetings = new List<Meeting>();
+        for (var index = 0; index < bowl.Lines.Count; index++)
+        {
+            if (bowl.Lines[index].Role is Role.Yeast or Role.Egg)
+            {
+                var warmest = Math.Max(trace.Additions[index].WarmestPartCelsius, trace.WarmestMean(index));
+                meetings.Add(new(bowl.Lines[index].Name, Temperature.FromCelsius(Math.Max(warmest, trace.WarmestMet(index) ?? warmest))));
+            }
+        }
+
+        return meetings;
+    }
+
+    /// <summary>Whether any delicate thing meets more than it bears.</summary>
+    public static bool Hurts(Bowl bowl, IReadOnlyList<Meeting> meetings) => meetings.Any(meeting =>
+        meeting.Temperature > (bowl.Lines.First(line => line.Name == meeting.What).Role == Role.Yeast ? YeastBears : EggBears));
+
+    public static Step? MixOfDough(Stage stage) => stage.Recipe.Steps.LastOrDefault(step =>
+        step.Kind == StepKind.Mix && stage.Recipe.FindComponent(step.Component) is { Kind: ComponentKind.Dough });
+
+    public static Solution Solve(Bowl bowl, Temperature wanted, IReadOnlyList<string> free, PerLane rise, Stage stage)
+    {
+        var indices = free.Select(line => bowl.Lines.ToList().FindIndex(other => other.Id == line)).Where(index => index >= 0).ToArray();
+        var others = bowl.With(free.ToDictionary(line => line, _ => 0.0));
+        if (indices.Length == 0 || !others.IsKnown)
+        {
+            return new(free, null, [], false);
+        }
+
+        var answer = others.Solve(wanted.Celsius, indices, rise);
+        if (answer.Central <= 0 || answer.Central >= stage.Boils.Celsius)
+        {
+            return new(free, null, [], false);
+        }
+
+        var warmed = bowl.With(free.ToDictionary(line => line, _ => answer.Central));
+        var meetings = MeetingsIn(warmed);
+        return new(free, Report.TemperatureOf(answer), meetings, !Hurts(warmed, meetings));
+    }
+
+    private static Bowl AtShelf(Bowl bowl, IEnumerable<string> lines, Stage stage) =>
+        bowl.With(lines.ToDictionary(line => line, _ => stage.Kitchen.Shelf.Celsius));
+
+    /// <summary>Without a word from the author: the parts made beforehand, else the water, else the milk.</summary>
+    public static IReadOnlyList<string> DefaultFree(Bowl bowl)
+    {
+        var made = bowl.Lines.Where(line => line.UsesComponent is not null).Select(line => line.Id).ToList();
+        return made.Count > 0
+            ? made
+            : [.. bowl.Lines.Where(line => line.Role is Role.Water or Role.Liquid).OrderByDescending(line => line.Mass.Grams).Take(1).Select(line => line.Id)];
+    }
+
+    /// <summary>The bowl of the dough with every part made beforehand at the temperature the author cools it to, or at the air where it cannot get there.</summary>
+    private static Bowl BowlAsWritten(Stage stage, Step mix)
+    {
+        var portions = new Dictionary<string, Portion>();
+        foreach (var line in stage.Component(mix.Component).Lines.Where(line => line.UsesComponent is not null))
+        {
+            portions[line.UsesComponent!] = AsWritten(line.UsesComponent!, stage);
+        }
+
+        return Bowl.Of(mix, stage.Component(mix.Component), portions, stage);
+    }
+
+    private static Portion AsWritten(string component, Stage stage)
+    {
+        var raw = Matter.Raw(component, stage);
+        var last = stage.Recipe.Steps.LastOrDefault(step => step.Component == component);
+        var end = stage.Request.At.TryGetValue(component, out var asked) ? asked : (last?.End as StepEnd.AtTemperature)?.Temperature;
+        if (last is null || end is not { } wanted)
+        {
+            return raw;
+        }
+
+        var air = stage.AirOf(last, Duration.Zero).Knots[^1].Air;
+        var cools = last.Kind is not StepKind.Warm;
+        var reached = cools && air > wanted ? air : wanted;
+        return raw with { Celsius = PerLane.Same(reached.Celsius, stage.Lanes) };
+    }
+}

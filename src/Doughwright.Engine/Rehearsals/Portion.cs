@@ -1,0 +1,27 @@
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>A quantity of matter on its way through the run: what it is, how warm it is, how far it has risen.</summary>
+internal sealed record Portion
+{
+    public required Mass Mass { get; init; }
+
+    public required Composition Composition { get; init; }
+
+    /// <summary>Heat capacity of all of it without melting, in J/K.</summary>
+    public required double JoulesPerKelvin { get; init; }
+
+    /// <summary>Fat in it that melts between fridge and room.</summary>
+    public required Mass MeltingFat { get; init; }
+
+    /// <summary>Mean temperature in every lane; null when it cannot be computed.</summary>
+    public PerLane? Celsius { get; init; }
+
+    /// <summary>Yeast and gas; null when it does not rise.</summary>
+    public DoughState? Dough { get; init; }
+
+    /// <summary>Pieces it has been divided into; 1 before.</summary>
+    public int Pieces { get; init; } = 1;
+}

@@ -1,0 +1,68 @@
+using System.Collections.Concurrent;
+using Doughwright.Engine.Fermentation;
+using Doughwright.Engine.Heat;
+using Doughwright.Engine.Numerics;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>
+/// The uncertain parameters of a rehearsal, drawn once and the same in the home run and the run elsewhere: one lane is one state of the
+/// world. Every parameter has a quasi-random dimension of its own.
+/// </summary>
+internal sealed class Priors
+{
+    // The first sixteen dimensions stay apart at 32 lanes; what moves the answers most has one of these. The rest share the others.
+    private const int ReadingDimension = 0;
+    private const int SecondReadingDimension = 15;
+    private static readonly int[] RiseDimensions = [5, 6, 7, 8, 16, 9, 10, 17, 11, 18, 19, 20, 21, 12, 13];
+
+    private static readonly ConcurrentDictionary<(int Lanes, RisePriors Rise), Priors> Drawn = new();
+
+    private Priors(int lanes, RisePriors rise)
+    {
+        Lanes = lanes;
+        Handling = Normal(1, lanes);
+        Outer = Normal(2, lanes);
+        Core = Normal(3, lanes);
+        Melting = Draw(new("melting heat of butterfat", "J/g", FatMelting.Butter.JoulesPerGram, FatMelting.Butter.Sd, PriorLaw.Normal, "butter-melting"), 14, lanes);
+        Oven = Draw(new("oven coefficient", "W/(m2 K)", 20, 0.25, PriorLaw.LogNormal, "oven-coefficient"), 4, lanes);
+        Crumb = Draw(new("diffusivity of crumb, against its law", "1", 1, 0.15, PriorLaw.LogNormal, "zanoni-diffusivity"), 22, lanes);
+        Preheat = Draw(new("preheating, against its default", "1", 1, 0.20, PriorLaw.LogNormal, "oven-preheat"), 23, lanes);
+        var rows = RiseDimensions.Select(dimension => Draws.Normal(dimension, lanes)).ToArray();
+        Rise = RiseParameters.Draw(rise, lanes, dimension => rows[dimension]);
+    }
+
+    /// <summary>The draws for so many lanes. They never change, so they are made once.</summary>
+    public static Priors For(int lanes, RisePriors rise) => Drawn.GetOrAdd((lanes, rise), key => new(key.Lanes, key.Rise));
+
+    public int Lanes { get; }
+
+    /// <summary>Standard normal draws for the handling rise, whose mean and spread depend on the way of mixing.</summary>
+    public PerLane Handling { get; }
+
+    /// <summary>Standard normal draws for outer coefficients, whose mean and spread depend on cover and place.</summary>
+    public PerLane Outer { get; }
+
+    public PerLane Melting { get; }
+
+    public PerLane Oven { get; }
+
+    public PerLane Crumb { get; }
+
+    /// <summary>Standard normal draws for the core that the author's bake reached.</summary>
+    public PerLane Core { get; }
+
+    public PerLane Preheat { get; }
+
+    public RiseParameters Rise { get; }
+
+    /// <summary>
+    /// Error of reading a rise by eye, as a factor on the time: one per dough, so that a bulk read late and its proof read late go together.
+    /// Source: rise-reading.
+    /// </summary>
+    public PerLane ReadingError(int dough) => Normal(dough == 0 ? ReadingDimension : SecondReadingDimension, Lanes).Map(z => Elementary.Exp(0.10 * z));
+
+    private static PerLane Normal(int dimension, int lanes) => new(Draws.Normal(dimension, lanes));
+
+    private static PerLane Draw(Prior prior, int dimension, int lanes) => Normal(dimension, lanes).Map(prior.At);
+}

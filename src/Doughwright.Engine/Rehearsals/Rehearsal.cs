@@ -1,0 +1,44 @@
+using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>The computed run of a recipe in a kitchen: no flour used.</summary>
+public sealed record Rehearsal
+{
+    public required Recipe Recipe { get; init; }
+
+    public required Formula Formula { get; init; }
+
+    public required Kitchen Kitchen { get; init; }
+
+    /// <summary>True when the kitchen and everything asked for are the author's own.</summary>
+    public required bool AtHome { get; init; }
+
+    public required Pressure Pressure { get; init; }
+
+    /// <summary>Boiling point of water in this kitchen.</summary>
+    public required Temperature Boils { get; init; }
+
+    public required IReadOnlyList<RehearsedStep> Steps { get; init; }
+
+    public required IReadOnlyList<RehearsedComponent> Components { get; init; }
+
+    /// <summary>Answers to "how warm must this go in": empty unless a dough temperature was asked for.</summary>
+    public required IReadOnlyList<Solution> Solutions { get; init; }
+
+    /// <summary>From the first hand to the last step; null when a step on the way never ends or cannot be computed.</summary>
+    public required Estimate<Duration>? Total { get; init; }
+
+    /// <summary>Minutes a person is busy, preparing included.</summary>
+    public required Duration Hands { get; init; }
+
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    public RehearsedStep? FindStep(string id) => Steps.FirstOrDefault(step => step.Id == id);
+}
+
+/// <summary>A component right after it was mixed or poured; null when that cannot be computed.</summary>
+public sealed record RehearsedComponent(string Id, ComponentKind Kind, Estimate<Temperature>? Mixed);

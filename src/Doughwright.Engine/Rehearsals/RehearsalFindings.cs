@@ -1,0 +1,19 @@
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Findings;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>What only a run can show: a dough that comes out cold, a step that never ends, heat that hurts, ovens and butter that do not suit.</summary>
+internal static class RehearsalFindings
+{
+    public static IEnumerable<Finding> Of(RunResult here, RunResult home) =>
+    [
+        .. DoughMissed.Of(here, home),
+        .. NeverEnds.Of(here),
+        .. DelicateThings.Of(here),
+        .. ButterCheck.Of(here),
+        .. OvenTrays.Of(here),
+        .. ScaldCheck.Of(here),
+        .. SafetyClock.Of(here),
+    ];
+}

@@ -1,0 +1,69 @@
+using Doughwright.Engine.Baking;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>Where a figure comes from.</summary>
+public enum Basis
+{
+    /// <summary>The author wrote it and nobody has tried it here.</summary>
+    Stated,
+
+    /// <summary>The author saw it, in this kitchen.</summary>
+    Measured,
+
+    /// <summary>Computed from what was measured elsewhere or from the models' own figures.</summary>
+    Computed,
+}
+
+/// <summary>One step of a rehearsal.</summary>
+public sealed record RehearsedStep
+{
+    public required string Id { get; init; }
+
+    public required StepKind Kind { get; init; }
+
+    public required string Name { get; init; }
+
+    public required string Component { get; init; }
+
+    public required Basis Basis { get; init; }
+
+    /// <summary>Minutes after the first hand; null when something before it never ends or cannot be computed.</summary>
+    public Duration? Start { get; init; }
+
+    /// <summary>How long it takes; null when it never ends here (then <see cref="SettlesAt"/> is set) or cannot be computed (then a finding says why).</summary>
+    public Estimate<Duration>? Time { get; init; }
+
+    public Duration Hands { get; init; }
+
+    public Temperature? StartTemperature { get; init; }
+
+    public Temperature? EndTemperature { get; init; }
+
+    /// <summary>What it approaches, when it cannot end here.</summary>
+    public Temperature? SettlesAt { get; init; }
+
+    /// <summary>Volume at the end as a multiple of the volume after mixing. For a final proof it is for programs, never a goal for a person.</summary>
+    public double? Growth { get; init; }
+
+    /// <summary>The same step in the author's own kitchen.</summary>
+    public Duration? HomeTime { get; init; }
+
+    /// <summary>What a person sees when it is done. It overrules the time.</summary>
+    public string? Cue { get; init; }
+
+    public Dial? Dial { get; init; }
+
+    /// <summary>What happens within the step: folds.</summary>
+    public IReadOnlyList<StepEvent> Events { get; init; } = [];
+
+    /// <summary>Makes the reasons of the step's main figure, on request.</summary>
+    public required Func<Reason> Why { get; init; }
+}
+
+/// <summary>Something done within a step.</summary>
+/// <param name="What">A word of the resources: "fold".</param>
+/// <param name="After">After the start of the step.</param>
+public sealed record StepEvent(string What, Estimate<Duration> After, Duration Hands);

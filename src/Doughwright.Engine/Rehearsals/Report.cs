@@ -1,0 +1,83 @@
+using Doughwright.Engine.Numerics;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>Turns a run into what a person is told.</summary>
+internal static class Report
+{
+    public static Rehearsal Of(RunResult here, RunResult home, IReadOnlyList<Solution> solutions, IReadOnlyList<Finding> findings)
+    {
+        var stage = here.Stage;
+        return new()
+        {
+            Recipe = stage.Recipe,
+            Formula = stage.Formula,
+            Kitchen = stage.Kitchen,
+            AtHome = ReferenceEquals(here, home),
+            Pressure = stage.Pressure,
+            Boils = stage.Boils,
+            Steps = [.. here.Graph.Steps.Select((step, index) => StepOf(step, index, here, home))],
+            Components = [.. stage.Recipe.Components.Select(component => ComponentOf(component, here))],
+            Solutions = solutions,
+            Total = here.Times.Total is { } total ? TimeOf(total) : null,
+            Hands = HandsOf(here),
+            Findings = [.. stage.Formula.Findings, .. findings, .. here.Outcomes.SelectMany(outcome => outcome.Findings), .. RehearsalFindings.Of(here, home)],
+        };
+    }
+
+    public static Estimate<Duration>? TimeOf(PerLane minutes)
+    {
+        if (!double.IsFinite(minutes.Central))
+        {
+            return null;
+        }
+
+        var spread = Spread.OfLanes(minutes.Values);
+        return new(Duration.FromMinutes(spread.Central), Duration.FromMinutes(spread.Low), spread.IsOpenHigh ? null : Duration.FromMinutes(spread.High));
+    }
+
+    public static Estimate<Temperature> TemperatureOf(PerLane celsius)
+    {
+        var spread = Spread.OfLanes(celsius.Values);
+        return new(Temperature.FromCelsius(spread.Central), Temperature.FromCelsius(spread.Low), Temperature.FromCelsius(spread.High));
+    }
+
+    private static RehearsedStep StepOf(Step step, int index, RunResult here, RunResult home)
+    {
+        var outcome = here.Outcomes[index];
+        var homeMinutes = home.Find(step.Id)?.Minutes;
+        return new()
+        {
+            Id = step.Id,
+            Kind = step.Kind,
+            Name = step.Name,
+            Component = step.Component,
+            Basis = outcome.Basis,
+            Start = here.Times.Starts[index] is { } start ? Duration.FromMinutes(start) : null,
+            Time = outcome.Minutes is { } minutes ? TimeOf(minutes) : null,
+            Hands = step.Hands + Duration.FromMinutes(outcome.Folds.Sum(fold => fold.Hands.Minutes)),
+            StartTemperature = Likely(outcome.StartCelsius),
+            EndTemperature = Likely(outcome.EndCelsius),
+            SettlesAt = outcome.SettlesAtCelsius is { } settles ? Temperature.FromCelsius(settles) : null,
+            Growth = outcome.Growth?.Central,
+            HomeTime = homeMinutes is { } atHome && double.IsFinite(atHome.Central) ? Duration.FromMinutes(atHome.Central) : null,
+            Cue = step.Cue,
+            Dial = outcome.Dial,
+            Events = [.. outcome.Folds.Where(fold => double.IsFinite(fold.Minutes.Central)).Select(fold => new StepEvent("fold", TimeOf(fold.Minutes)!.Value, fold.Hands))],
+            Why = outcome.Why ?? (() => Reason.Leaf(outcome.Minutes is null ? "cannot-be-told" : "stated-by-author", outcome.Minutes?.Central, "min")),
+        };
+    }
+
+    private static Temperature? Likely(PerLane? celsius) => celsius is { } known ? Temperature.FromCelsius(known.Central) : null;
+
+    private static RehearsedComponent ComponentOf(Component component, RunResult run)
+    {
+        var mixed = run.Each().LastOrDefault(pair => pair.Step.Component == component.Id && pair.Outcome.MixedCelsius is not null).Outcome?.MixedCelsius;
+        return new(component.Id, component.Kind, mixed is { } celsius ? TemperatureOf(celsius) : null);
+    }
+
+    private static Duration HandsOf(RunResult run) => Duration.FromMinutes(run.Each().Sum(pair =>
+        pair.Step.Hands.Minutes + pair.Outcome.Folds.Where(fold => double.IsFinite(fold.Minutes.Central)).Sum(fold => fold.Hands.Minutes)));
+}

@@ -1,0 +1,34 @@
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>What is asked of a rehearsal beside the recipe. Nothing set means: at home, as written.</summary>
+public sealed record Request
+{
+    public static Request Home { get; } = new();
+
+    /// <summary>The kitchen to rehearse in; null is the recipe's home.</summary>
+    public Kitchen? Kitchen { get; init; }
+
+    /// <summary>Lines that go in at another temperature than the text says, by line id.</summary>
+    public IReadOnlyDictionary<string, Temperature> At { get; init; } = new Dictionary<string, Temperature>();
+
+    /// <summary>Temperature of what the text calls boiling, when it is poured cooler.</summary>
+    public Temperature? Pour { get; init; }
+
+    /// <summary>Other vessels, by step id.</summary>
+    public IReadOnlyDictionary<string, Vessel> Bowls { get; init; } = new Dictionary<string, Vessel>();
+
+    /// <summary>Other ways of mixing, by step id.</summary>
+    public IReadOnlyDictionary<string, MixingWay> Ways { get; init; } = new Dictionary<string, MixingWay>();
+
+    /// <summary>Weighings before and after cooking, by line id.</summary>
+    public IReadOnlyDictionary<string, Weighed> Weighed { get; init; } = new Dictionary<string, Weighed>();
+
+    /// <summary>Dough temperature asked for; the <see cref="Free"/> lines are solved for it.</summary>
+    public Temperature? Dough { get; init; }
+
+    public IReadOnlyList<string> Free { get; init; } = [];
+}

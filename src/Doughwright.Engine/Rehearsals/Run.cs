@@ -1,0 +1,70 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Steps;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>Takes a method step by step, each step handing its portion to the next.</summary>
+internal static class Run
+{
+    /// <summary>Passes until the starts of the steps, and so the air they meet, no longer move.</summary>
+    private const int MostPasses = 6;
+
+    private static readonly Duration Settled = Duration.FromMinutes(1);
+
+    /// <param name="anchors">What the author's measurements fixed, by step id; empty in the home run.</param>
+    public static RunResult Of(Stage stage, IReadOnlyDictionary<string, Anchor> anchors)
+    {
+        var graph = StepGraph.Of(stage.Recipe);
+        var starts = new double?[graph.Steps.Count];
+        for (var pass = 1; ; pass++)
+        {
+            var result = Once(stage, graph, anchors, starts);
+            if (stage.Kitchen.Air.IsConstant || pass == MostPasses || Same(starts, result.Times.Starts))
+            {
+                return result;
+            }
+
+            starts = [.. result.Times.Starts];
+        }
+    }
+
+    private static RunResult Once(Stage stage, StepGraph graph, IReadOnlyDictionary<string, Anchor> anchors, double?[] starts)
+    {
+        var portions = new Dictionary<string, Portion>();
+        var outcomes = new StepOutcome[graph.Steps.Count];
+        for (var index = 0; index < outcomes.Length; index++)
+        {
+            var step = graph.Steps[index];
+            var air = stage.AirOf(step, Duration.FromMinutes(starts[index] ?? 0));
+            var before = portions.GetValueOrDefault(graph.WorksOn[index]);
+            var input = new StepInput(step, before, portions, air, anchors.GetValueOrDefault(step.Id), stage);
+            outcomes[index] = ActionOf(step)(input);
+            if (step.Kind != StepKind.Preheat)
+            {
+                portions[graph.WorksOn[index]] = outcomes[index].After;
+            }
+        }
+
+        return new(stage, graph, outcomes, RunTimes.Of(graph, outcomes, stage.Lanes));
+    }
+
+    private static bool Same(double?[] starts, IReadOnlyList<double?> others) => starts.Zip(others).All(pair =>
+        pair.First is null && pair.Second is null || Math.Abs((pair.First ?? 0) - (pair.Second ?? 0)) < Settled.Minutes);
+
+    private static Func<StepInput, StepOutcome> ActionOf(Step step) => step.Kind switch
+    {
+        StepKind.Prepare or StepKind.Finish or StepKind.Glaze => PlainSteps.Prepare,
+        StepKind.Cook => PlainSteps.Cook,
+        StepKind.Scald => ScaldStep.Run,
+        StepKind.Cool or StepKind.Warm => CoolStep.Run,
+        StepKind.Mix => MixStep.Run,
+        StepKind.Rest => RestStep.Run,
+        StepKind.Bulk => BulkStep.Run,
+        StepKind.Shape => ShapeStep.Run,
+        StepKind.Proof => ProofStep.Run,
+        StepKind.Preheat => OvenSteps.Preheat,
+        StepKind.Bake => OvenSteps.Bake,
+        _ => throw new ArgumentOutOfRangeException(nameof(step), step.Kind, "No such kind of step."),
+    };
+}

@@ -1,0 +1,72 @@
+using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Heat;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>What every step of one run shares: the recipe as made here, the kitchen, what was asked and the drawn parameters.</summary>
+internal sealed class Stage
+{
+    public Stage(Formula formula, Kitchen kitchen, Request request, Priors priors, bool isHome)
+    {
+        (Formula, Kitchen, Request, Priors, IsHome) = (formula, kitchen, request, priors, isHome);
+        Pressure = StandardAtmosphere.PressureAt(kitchen.Altitude);
+        Boils = SaturatedWater.BoilingPoint(Pressure);
+    }
+
+    /// <summary>The same stage with something else asked for.</summary>
+    public Stage With(Request request) => new(Formula, Kitchen, request, Priors, IsHome);
+
+    public Formula Formula { get; }
+
+    public Recipe Recipe => Formula.Recipe;
+
+    public Kitchen Kitchen { get; }
+
+    public Request Request { get; }
+
+    public Priors Priors { get; }
+
+    public int Lanes => Priors.Lanes;
+
+    /// <summary>Whether this is the author's own kitchen with nothing changed, so that what was measured is to be met.</summary>
+    public bool IsHome { get; }
+
+    public Pressure Pressure { get; }
+
+    public Temperature Boils { get; }
+
+    public ComponentFormula Component(string id) => Formula.Components.First(component => component.Id == id);
+
+    /// <summary>Number of a component among those that rise, in the order of the recipe.</summary>
+    public int DoughIndex(string component) =>
+        Math.Max(0, Recipe.Components.Where(other => other.Kind is ComponentKind.Dough or ComponentKind.Preferment).Select(other => other.Id).ToList().IndexOf(component));
+
+    /// <summary>How warm a line of ingredients goes in here.</summary>
+    public double WarmthOf(Line line) => Request.At.TryGetValue(line.Id, out var asked)
+        ? asked.Celsius
+        : line.Warmth.Kind switch
+        {
+            WarmthKind.Boiling => Request.Pour?.Celsius ?? Boils.Celsius,
+            WarmthKind.Fridge => Kitchen.Fridge.Celsius,
+            WarmthKind.Tap => Kitchen.Tap.Celsius,
+            WarmthKind.Stated => line.Warmth.Stated!.Value.Celsius,
+            _ => Kitchen.Shelf.Celsius,
+        };
+
+    /// <summary>How warm a vessel is before anything is in it.</summary>
+    public double WarmthOf(Vessel vessel) => vessel.Warmed ? WarmedVessel.Celsius : Kitchen.Shelf.Celsius;
+
+    /// <summary>A bowl that was filled with boiling water, emptied and dried at once. Source: warmed-vessel.</summary>
+    public static Temperature WarmedVessel { get; } = Temperature.FromCelsius(60);
+
+    /// <summary>Constant while a step runs: air with the proofing place where the step stands in it.</summary>
+    public AirProfile AirOf(Step step, Duration start) => step switch
+    {
+        { Where: Where.Fridge } => AirProfile.Constant(Kitchen.Fridge),
+        { Kind: StepKind.Proof } or { Where: Where.ProofingPlace } when Kitchen.ProofingPlace is { } place => AirProfile.Constant(place),
+        _ => Kitchen.Air.StartingAt(start),
+    };
+}

@@ -1,0 +1,119 @@
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>
+/// The order that the method really needs. Steps of one component follow one another as listed; the step that mixes a component waits for
+/// the components it uses; a wash or filling goes onto the dough where it is listed; an oven is heated beside everything else.
+/// </summary>
+internal sealed class StepGraph
+{
+    /// <summary>Id of the step that heats the oven when the author did not write one.</summary>
+    public const string PreheatId = "preheat";
+
+    private StepGraph(IReadOnlyList<Step> steps, IReadOnlyList<int>[] before, string[] worksOn) =>
+        (Steps, Before, WorksOn) = (steps, before, worksOn);
+
+    /// <summary>The author's steps, with a heating of the oven put before a bake that has none.</summary>
+    public IReadOnlyList<Step> Steps { get; }
+
+    /// <summary>For each step the indices of those that must have ended before it.</summary>
+    public IReadOnlyList<int>[] Before { get; }
+
+    /// <summary>For each step the component whose portion it changes: for a wash the dough it goes onto.</summary>
+    public string[] WorksOn { get; }
+
+    public static StepGraph Of(Recipe recipe)
+    {
+        var steps = WithPreheat(recipe);
+        var before = new IReadOnlyList<int>[steps.Count];
+        var worksOn = new string[steps.Count];
+        var last = new Dictionary<string, int>();
+        var fed = new HashSet<string>();
+        for (var index = 0; index < steps.Count; index++)
+        {
+            var step = steps[index];
+            worksOn[index] = Target(recipe, steps, index);
+            var needs = new SortedSet<int>();
+            if (step.Kind != StepKind.Preheat)
+            {
+                AddLast(last, worksOn[index], needs);
+                AddLast(last, step.Component, needs);
+                if (Feeds(steps, index, worksOn[index]) && fed.Add(worksOn[index]))
+                {
+                    foreach (var used in Uses(recipe, worksOn[index]))
+                    {
+                        AddLast(last, used, needs);
+                    }
+                }
+
+                last[worksOn[index]] = index;
+            }
+
+            if (step.Kind == StepKind.Bake)
+            {
+                needs.UnionWith(Enumerable.Range(0, index).Where(other => steps[other].Kind == StepKind.Preheat));
+            }
+
+            before[index] = [.. needs];
+        }
+
+        return new(steps, before, worksOn);
+    }
+
+    /// <summary>Whether this is the step in which a component takes in the components it uses: its first mix, or its first step when it is never mixed.</summary>
+    public static bool Feeds(IReadOnlyList<Step> steps, int index, string component)
+    {
+        var own = steps.Where(step => step.Component == component && step.Kind != StepKind.Preheat).ToList();
+        var feeder = own.FirstOrDefault(step => step.Kind is StepKind.Mix or StepKind.Scald) ?? own.FirstOrDefault();
+        return ReferenceEquals(feeder, steps[index]);
+    }
+
+    private static IEnumerable<string> Uses(Recipe recipe, string component) =>
+        recipe.FindComponent(component)?.Lines.Select(line => line.Uses).OfType<string>() ?? [];
+
+    private static void AddLast(Dictionary<string, int> last, string component, SortedSet<int> needs)
+    {
+        if (last.TryGetValue(component, out var index))
+        {
+            needs.Add(index);
+        }
+    }
+
+    private static string Target(Recipe recipe, IReadOnlyList<Step> steps, int index)
+    {
+        var step = steps[index];
+        if (step.Kind is not StepKind.Glaze || recipe.FindComponent(step.Component) is { BelongsToDough: true })
+        {
+            return step.Component;
+        }
+
+        return steps.Take(index).LastOrDefault(earlier => recipe.FindComponent(earlier.Component) is { Kind: ComponentKind.Dough })?.Component
+            ?? step.Component;
+    }
+
+    private static List<Step> WithPreheat(Recipe recipe)
+    {
+        var steps = new List<Step>();
+        foreach (var step in recipe.Steps)
+        {
+            if (step.Kind == StepKind.Bake && !steps.Any(earlier => earlier.Kind == StepKind.Preheat))
+            {
+                steps.Add(new Step
+                {
+                    Id = PreheatId,
+                    Name = "",
+                    Kind = StepKind.Preheat,
+                    Component = step.Component,
+                    Where = Where.Oven,
+                    Oven = step.Oven,
+                    Position = step.Position,
+                });
+            }
+
+            steps.Add(step);
+        }
+
+        return steps;
+    }
+}

@@ -1,0 +1,48 @@
+using Doughwright.Engine.Baking;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>What a step makes of the portions it is given.</summary>
+internal sealed record StepOutcome
+{
+    /// <summary>The portion afterwards.</summary>
+    public required Portion After { get; init; }
+
+    /// <summary>Minutes in every lane, infinite where it never ends; null when they cannot be computed.</summary>
+    public PerLane? Minutes { get; init; }
+
+    public required Basis Basis { get; init; }
+
+    public PerLane? StartCelsius { get; init; }
+
+    public PerLane? EndCelsius { get; init; }
+
+    /// <summary>Temperature right after mixing or pouring, where the step makes a component.</summary>
+    public PerLane? MixedCelsius { get; init; }
+
+    public double? SettlesAtCelsius { get; init; }
+
+    public PerLane? Growth { get; init; }
+
+    public Dial? Dial { get; init; }
+
+    /// <summary>The free scale that the author's measurement fixed; carried to every other kitchen.</summary>
+    public Anchor? Anchor { get; init; }
+
+    public IReadOnlyList<FoldEvent> Folds { get; init; } = [];
+
+    public IReadOnlyList<Finding> Findings { get; init; } = [];
+
+    public Func<Reason>? Why { get; init; }
+}
+
+/// <summary>A fold as it fell: when, in every lane.</summary>
+internal sealed record FoldEvent(PerLane Minutes, Duration Hands);
+
+/// <summary>What a measurement at home fixed.</summary>
+/// <param name="Scale">The free scale of the step in every lane.</param>
+/// <param name="Growth">Growth that goes with it: at the folds of a bulk, at the end of a proof.</param>
+/// <param name="HomeMinutes">Minutes at home, with the reading error of each lane.</param>
+internal sealed record Anchor(PerLane? Scale, IReadOnlyList<PerLane> Growth, PerLane? HomeMinutes);

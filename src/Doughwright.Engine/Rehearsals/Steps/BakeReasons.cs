@@ -1,0 +1,16 @@
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>Why a bake lasts as long as it does.</summary>
+internal static class BakeReasons
+{
+    public static Reason Of(StepInput input, double startCelsius, double coreCelsius, double share, double minutes) => Reason.From(
+        "bake-minutes",
+        minutes,
+        "min",
+        [
+            Reason.Leaf("dough-enters", startCelsius, "°C"),
+            Reason.Leaf("water-boils", input.Stage.Boils.Celsius, "°C", source: "if97-region-4"),
+            Reason.Leaf("core-share", 100 * share, "%", source: "house-bake"),
+            Reason.Leaf("core-reaches", coreCelsius, "°C", source: "core-bands"),
+        ]);
+}

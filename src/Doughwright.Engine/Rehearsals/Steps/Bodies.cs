@@ -1,0 +1,73 @@
+using Doughwright.Engine.Heat;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>What a portion is to the air around it: a body with an outside.</summary>
+internal static class Bodies
+{
+    /// <summary>Share of air in a dough after mixing. Source: dough-density.</summary>
+    private const double AirAfterMixing = 0.08;
+
+    /// <summary>Hotter than this at the start, a covered body loses heat faster. Source: hot-surfaces.</summary>
+    private const double HotFromCelsius = 50;
+
+    private const int Cells = 16;
+
+    private static readonly Temperature PropertiesAt = Temperature.FromCelsius(30);
+
+    /// <summary>The portion as a body in the step's vessel; null when its composition is not known.</summary>
+    public static Body? Of(Step step, Portion portion)
+    {
+        if (ThermalProperties.Of(portion.Composition, PropertiesAt) is not { } known)
+        {
+            return null;
+        }
+
+        // The heat a portion holds is that of its lines, handbook figures included; the body must hold the same.
+        var properties = known with { SpecificHeat = SpecificHeat.FromJoulesPerGramKelvin(portion.JoulesPerKelvin / portion.Mass.Grams) };
+        if (step.Kind is StepKind.Bulk or StepKind.Shape or StepKind.Proof or StepKind.Rest)
+        {
+            properties = properties.WithGas(AirAfterMixing);
+        }
+
+        var vessel = DefaultHeats.JoulesPerKelvinOf(step.Vessel) ?? 0;
+        var body = step.Depth is { } depth ? Body.Spread(portion.Mass, properties, depth, vessel)
+            : portion.Pieces > 1 ? Body.Piece(portion.Mass / portion.Pieces, properties)
+            : Body.InBowl(portion.Mass, properties, vessel);
+        return portion.MeltingFat > Mass.Zero
+            ? body with { Melting = FatMelting.Butter, MeltingFatShare = portion.MeltingFat / portion.Mass }
+            : body;
+    }
+
+    /// <summary>How readily the step's surroundings take heat, before anything was measured.</summary>
+    public static ExchangeCoefficient ExchangeOf(Step step, double startCelsius, double endCelsius, double airCelsius) => step switch
+    {
+        { Where: Where.Fridge } => ExchangeCoefficient.StillFridge,
+        { Cover: Cover.Open, Kind: StepKind.Cool or StepKind.Scald } => ExchangeCoefficient.Open(
+            Temperature.FromCelsius(startCelsius),
+            Temperature.FromCelsius(endCelsius),
+            Temperature.FromCelsius(airCelsius),
+            step.Depth is null ? 1.0 / 3 : 0.5),
+        _ when startCelsius > HotFromCelsius => ExchangeCoefficient.CoveredHot,
+        _ => ExchangeCoefficient.Covered,
+    };
+
+    /// <summary>A coefficient in every lane.</summary>
+    public static PerLane Draw(ExchangeCoefficient exchange, Priors priors) =>
+        priors.Outer.Map(z => exchange.WattsPerSquareMetreKelvin * Numerics.Elementary.Exp(exchange.SdLn * z));
+
+    /// <summary>Starts following a body that drifts towards the air.</summary>
+    public static ConductionRun Drift(StepInput input, Body body, PerLane start, Duration step)
+    {
+        var exchange = ExchangeOf(input.Step, start.Central, start.Central, input.Air.At(Duration.Zero).Celsius);
+        var lanes = LanesOf(body, start, Draw(exchange, input.Stage.Priors), input.Stage.Priors);
+        return ConductionRun.Start(new ConductionGrid(body.Shape, body.Size, Cells), lanes.In(body), step);
+    }
+
+    public static CoolingLanes LanesOf(Body body, PerLane start, PerLane coefficient, Priors priors) => new(start.Values, coefficient.Values)
+    {
+        MeltingScale = body.Melting is { } melting ? priors.Melting.Map(heat => heat / melting.JoulesPerGram).Values : null,
+    };
+}

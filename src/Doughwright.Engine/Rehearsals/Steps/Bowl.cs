@@ -1,0 +1,107 @@
+using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Heat;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>A bowl with what goes into it, ready to be asked how warm it becomes.</summary>
+internal sealed class Bowl
+{
+    private readonly IReadOnlyList<PerLane?> warmths;
+    private readonly double vesselCelsius;
+    private readonly Priors priors;
+
+    private Bowl(MixingBalance balance, IReadOnlyList<LineFormula> lines, IReadOnlyList<PerLane?> warmths, double vesselCelsius, Priors priors) =>
+        (Balance, Lines, this.warmths, this.vesselCelsius, this.priors) = (balance, lines, warmths, vesselCelsius, priors);
+
+    public MixingBalance Balance { get; }
+
+    /// <summary>In the order in which they are added.</summary>
+    public IReadOnlyList<LineFormula> Lines { get; }
+
+    /// <summary>Whether every part's temperature is known.</summary>
+    public bool IsKnown => warmths.All(warmth => warmth is not null);
+
+    /// <param name="parts">Portions of the components that go in.</param>
+    public static Bowl Of(Step step, ComponentFormula component, IReadOnlyDictionary<string, Portion> parts, Stage stage)
+    {
+        var lines = InOrder(step, component);
+        var balance = new MixingBalance(
+            [.. lines.Select(line => Matter.PartOf(line, parts))],
+            step.Vessel is { } vessel ? DefaultHeats.JoulesPerKelvinOf(vessel) ?? 0 : 0,
+            FatMelting.Butter);
+        var warmths = lines.Select(line => WarmthOf(line, parts, stage)).ToList();
+        return new(balance, lines, warmths, step.Vessel is { } bowl ? stage.WarmthOf(bowl) : stage.Kitchen.Shelf.Celsius, stage.Priors);
+    }
+
+    /// <summary>The same bowl with other temperatures of some lines, the same in every lane.</summary>
+    public Bowl With(IReadOnlyDictionary<string, double> celsius) => new(
+        Balance,
+        Lines,
+        [.. warmths.Select((warmth, index) => celsius.TryGetValue(Lines[index].Id, out var set) ? PerLane.Same(set, priors.Lanes) : warmth)],
+        vesselCelsius,
+        priors);
+
+    /// <summary>How warm it becomes with this handling rise, in every lane.</summary>
+    public PerLane Mixed(PerLane rise) => Each(rise, (parts, conditions) => Balance.Mixed(parts, conditions));
+
+    /// <summary>The handling rise that a measured temperature means, in every lane.</summary>
+    public PerLane RiseFor(double measuredCelsius) =>
+        Each(PerLane.Same(0, priors.Lanes), (parts, conditions) => Balance.RiseFor(measuredCelsius, parts, conditions));
+
+    /// <summary>The one temperature of the free lines that gives the dough asked for, in every lane.</summary>
+    public PerLane Solve(double wantedCelsius, int[] free, PerLane rise) =>
+        Each(rise, (parts, conditions) => Balance.Solve(wantedCelsius, free, parts, conditions));
+
+    /// <summary>What happens in the bowl as the parts go in, in the likely lane.</summary>
+    public MixingTrace Trace() => Balance.Trace(Parts(0), Conditions(0, 0));
+
+    /// <summary>Temperatures of the parts in one lane.</summary>
+    public double[] Parts(int lane) => [.. warmths.Select(warmth => warmth is { } known ? known[lane] : 0)];
+
+    public MixingConditions Conditions(int lane, double rise) => new(vesselCelsius, rise, priors.Melting[lane]);
+
+    private PerLane Each(PerLane rise, Func<double[], MixingConditions, double> ask)
+    {
+        if (!IsKnown)
+        {
+            throw new InvalidOperationException("A bowl with a part of unknown temperature has no temperature.");
+        }
+
+        var answers = new double[priors.Lanes];
+        for (var lane = 0; lane < answers.Length; lane++)
+        {
+            answers[lane] = ask(Parts(lane), Conditions(lane, rise[lane]));
+        }
+
+        return new(answers);
+    }
+
+    private static List<LineFormula> InOrder(Step step, ComponentFormula component) => [.. component.Lines.OrderBy(line => Rank(step, line))];
+
+    private static int Rank(Step step, LineFormula line)
+    {
+        for (var index = 0; index < step.Order.Count; index++)
+        {
+            if (step.Order[index] == line.Id)
+            {
+                return index;
+            }
+        }
+
+        // What the author's order leaves out goes in first, as listed: flour in the bowl, say.
+        return -1;
+    }
+
+    private static PerLane? WarmthOf(LineFormula line, IReadOnlyDictionary<string, Portion> parts, Stage stage)
+    {
+        if (stage.Request.At.TryGetValue(line.Id, out var asked) && line.UsesComponent is null)
+        {
+            return PerLane.Same(asked.Celsius, stage.Lanes);
+        }
+
+        return line.UsesComponent is { } used && parts.TryGetValue(used, out var portion)
+            ? portion.Celsius
+            : PerLane.Same(stage.WarmthOf(line.Source), stage.Lanes);
+    }
+}

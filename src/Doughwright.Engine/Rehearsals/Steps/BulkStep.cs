@@ -1,0 +1,73 @@
+using Doughwright.Engine.Fermentation;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>
+/// The bulk: the dough drifts towards the air and rises to a multiple of its volume after mixing. At home the author's minutes fix how fast
+/// this dough is; elsewhere that rate is carried, and folds fall at the growth they had at home.
+/// </summary>
+internal static class BulkStep
+{
+    public static StepOutcome Run(StepInput input)
+    {
+        var (step, stage) = (input.Step, input.Stage);
+        var before = input.Before ?? Matter.Raw(step.Component, stage);
+        if (RisePhase.Of(input, before) is not { } phase)
+        {
+            return RisePhase.NotComputed(input, before);
+        }
+
+        return StatedTime.Of(step) is { } authors && stage.IsHome
+            ? AtHome(phase, authors, (step.End as StepEnd.AtGrowth)?.Times)
+            : Elsewhere(phase, input.Anchor);
+    }
+
+    private static StepOutcome AtHome(RisePhase phase, double authors, double? target)
+    {
+        var input = phase.Input;
+        var minutes = input.Stage.Priors.ReadingError(phase.DoughIndex) * authors;
+        var step = Duration.FromMinutes(authors / Rising.StepsAtHome);
+        var steps = (int)Math.Ceiling(minutes.Values.Max() / step.Minutes);
+        var history = Rising.Drift(input, phase.Body, phase.Start, step, steps).History;
+        var folds = RiseFolds.AtMinutes(input.Lanes, [.. input.Step.Folds.Select(fold => fold.After.Minutes)]);
+        var findings = new List<Finding>();
+        var scale = new PerLane(input.Stage.Priors.Rise.Scale);
+        if (target is { } growth)
+        {
+            var anchor = Rise.Anchor(phase.Dough, input.Stage.Priors.Rise, Rising.Pascals(input.Stage), history, minutes.Values, growth, folds);
+            scale = new(anchor.Scale);
+            findings.AddRange(RiseFindings.OfScale(input.Step, anchor, input.Stage.Priors.Rise.Scale[0]));
+        }
+
+        var state = phase.Begin(scale);
+        state.Begin(RiseStage.ForMinutes(minutes.Values, folds));
+        state.Advance(history.Celsius, step);
+        var reached = new PerLane([.. state.Growth]);
+        var outcome = phase.Outcome(state, scale, minutes, folds, input.Step.Measured?.Time is null ? Basis.Stated : Basis.Measured);
+        return outcome with
+        {
+            Growth = reached,
+            Anchor = new(scale, [.. phase.FoldGrowth(folds), reached], minutes),
+            Findings = findings,
+            Why = () => Reason.Leaf("measured-by-author", authors, "min"),
+        };
+    }
+
+    private static StepOutcome Elsewhere(RisePhase phase, Anchor? anchor)
+    {
+        var input = phase.Input;
+        var lanes = input.Lanes;
+        var scale = anchor?.Scale ?? new PerLane(input.Stage.Priors.Rise.Scale);
+        var growth = anchor?.Growth[^1] ?? PerLane.Same((input.Step.End as StepEnd.AtGrowth)?.Times ?? 2, lanes);
+        var folds = anchor is null
+            ? RiseFolds.AtMinutes(lanes, [.. input.Step.Folds.Select(fold => fold.After.Minutes)])
+            : RiseFolds.AtGrowth([.. anchor.Growth.SkipLast(1).SelectMany(fold => fold.Values)], lanes);
+        var state = phase.Begin(scale);
+        Rising.Until(input, Bodies.Drift(input, phase.Body, phase.Start, phase.StepLength), state, RiseStage.ToGrowth(growth.Values, folds), phase.StepLength);
+        var minutes = new PerLane([.. state.StoppedMinutes]);
+        var outcome = phase.Outcome(state, scale, minutes, folds, Basis.Computed);
+        return outcome with { Growth = growth, Why = () => RiseReasons.OfBulk(phase, anchor, minutes.Central) };
+    }
+}

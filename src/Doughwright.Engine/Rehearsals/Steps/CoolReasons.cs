@@ -1,0 +1,22 @@
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>Why a cooling takes as long as it does, and why a scald starts where it does.</summary>
+internal static class CoolReasons
+{
+    public static Reason Of(StepInput input, double start, double target, double minutes, double coefficient) => Reason.From(
+        "cooling-minutes",
+        minutes,
+        "min",
+        [
+            Reason.Leaf("starts-at", start, "°C"),
+            Reason.Leaf("ends-at", target, "°C"),
+            Reason.Leaf("air", input.Air.Knots[0].Air.Celsius, "°C"),
+            Reason.Leaf("outer-coefficient", coefficient, "W/(m² K)", source: "exchange-defaults"),
+        ]);
+
+    public static Reason OfScald(Bowl bowl, double celsius, StepOutcome cooled)
+    {
+        var poured = MixReasons.Of(bowl, celsius, 0) with { Kind = "scald-temperature" };
+        return cooled.Why?.Invoke() is { } cooling ? cooling with { Parts = [poured, .. cooling.Parts] } : poured;
+    }
+}

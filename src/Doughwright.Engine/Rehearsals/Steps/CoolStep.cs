@@ -1,0 +1,130 @@
+using Doughwright.Engine.Heat;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>
+/// Cooling or warming towards the air until the whole, stirred, has a temperature. At home the author's minutes fix the outer coefficient;
+/// elsewhere it is carried. A target beyond the air is never reached: then the step says what it settles at.
+/// </summary>
+internal static class CoolStep
+{
+    public static StepOutcome Run(StepInput input)
+    {
+        var before = input.Before ?? Matter.Raw(input.Step.Component, input.Stage);
+        return From(input, before, before.Celsius is { } celsius ? InTheVessel(input, before, celsius) : null);
+    }
+
+    /// <summary>The step from the moment that all of it has the temperature <paramref name="start"/>; null when that is not known.</summary>
+    public static StepOutcome From(StepInput input, Portion before, PerLane? start)
+    {
+        if (TargetOf(input) is not { } wanted)
+        {
+            var rested = Rested(input, before, start);
+            return PlainSteps.Stated(input, before with { Celsius = rested }, start, rested);
+        }
+
+        var target = new CoolingTarget(input.Step.Kind == StepKind.Warm ? CoolingDirection.Warm : CoolingDirection.Cool, wanted);
+        if (start is not { } from || Bodies.Of(input.Step, before) is not { } body)
+        {
+            return Unknown(input, before, target);
+        }
+
+        var air = input.Air.At(Duration.Zero).Celsius;
+        var exchange = Bodies.ExchangeOf(input.Step, from.Central, wanted.Celsius, air);
+        var cooling = new Cooling(body, target, input.Air, Temperature.FromCelsius(from.Central), exchange.WattsPerSquareMetreKelvin);
+        var expected = Bodies.LanesOf(body, from, input.Anchor?.Scale ?? Bodies.Draw(exchange, input.Stage.Priors), input.Stage.Priors);
+        return input.Stage.IsHome && StatedTime.Of(input.Step) is { } minutes
+            ? AtHome(input, before, from, cooling, expected, minutes)
+            : Elsewhere(input, before, from, cooling, expected);
+    }
+
+    /// <summary>What the step cools or warms to: what was asked for the line that uses it, else what the author wrote.</summary>
+    public static Temperature? TargetOf(StepInput input) => input.Stage.Request.At.TryGetValue(input.Step.Component, out var asked)
+        ? asked
+        : (input.Step.End as StepEnd.AtTemperature)?.Temperature;
+
+    private static StepOutcome AtHome(StepInput input, Portion before, PerLane start, Cooling cooling, CoolingLanes expected, double minutes)
+    {
+        var fit = cooling.SolveCoefficient(expected, PerLane.Same(minutes, input.Lanes).Values);
+        if (!fit.Found.All(found => found))
+        {
+            var stated = Elsewhere(input, before, start, cooling, expected);
+            return stated with { Findings = [.. stated.Findings, CoolFindings.Impossible(input, cooling.Target.Temperature, minutes)] };
+        }
+
+        var coefficient = new PerLane(fit.WattsPerSquareMetreKelvin);
+        var end = PerLane.Same(cooling.Target.In(input.Air.At(Duration.FromMinutes(minutes)).Celsius) ?? cooling.Target.Temperature.Celsius, input.Lanes);
+        return new()
+        {
+            After = before with { Celsius = end },
+            Minutes = PerLane.Same(minutes, input.Lanes),
+            Basis = input.Step.Measured?.Time is null ? Basis.Stated : Basis.Measured,
+            StartCelsius = start,
+            EndCelsius = end,
+            Anchor = new(coefficient, [], PerLane.Same(minutes, input.Lanes)),
+            Findings = CoolFindings.Unusual(input, start, cooling, expected, coefficient.Central, minutes),
+            Why = () => CoolReasons.Of(input, start.Central, end.Central, minutes, coefficient.Central),
+        };
+    }
+
+    private static StepOutcome Elsewhere(StepInput input, Portion before, PerLane start, Cooling cooling, CoolingLanes lanes)
+    {
+        var times = cooling.TimeToReach(lanes);
+        var (minutes, end) = (new PerLane(times.Minutes), new PerLane(times.EndCelsius));
+        var never = times.NeverEnds(0);
+        return new()
+        {
+            After = before with { Celsius = end },
+            Minutes = minutes,
+            Basis = Basis.Computed,
+            StartCelsius = start,
+            EndCelsius = never ? null : end,
+            SettlesAtCelsius = never ? times.SettlesAtCelsius : null,
+            Why = never
+                ? () => Reason.Leaf("settles-at-air", times.SettlesAtCelsius, "°C")
+                : () => CoolReasons.Of(input, start.Central, end.Central, minutes.Central, lanes.WattsPerSquareMetreKelvin[0]),
+        };
+    }
+
+    /// <summary>Where it starts is not known: at home the author's minutes stand, elsewhere nobody can say; where it ends is known all the same.</summary>
+    private static StepOutcome Unknown(StepInput input, Portion before, CoolingTarget target)
+    {
+        var air = input.Air.Knots[^1].Air.Celsius;
+        var end = target.In(air);
+        var isMeasured = input.Stage.IsHome && StatedTime.Of(input.Step) is not null;
+        return new()
+        {
+            After = before with { Celsius = PerLane.Same(end ?? air, input.Lanes) },
+            Minutes = end is null ? PerLane.Same(double.PositiveInfinity, input.Lanes)
+                : isMeasured ? PerLane.Same(StatedTime.Of(input.Step)!.Value, input.Lanes) : null,
+            Basis = isMeasured && input.Step.Measured?.Time is not null ? Basis.Measured : isMeasured ? Basis.Stated : Basis.Computed,
+            EndCelsius = end is { } reached ? PerLane.Same(reached, input.Lanes) : null,
+            SettlesAtCelsius = end is null ? air : null,
+        };
+    }
+
+    /// <summary>What was cooked goes onto a tray or into a bowl that takes some of its heat.</summary>
+    private static PerLane InTheVessel(StepInput input, Portion before, PerLane celsius)
+    {
+        if (input.Step.Vessel is not { } vessel || DefaultHeats.JoulesPerKelvinOf(vessel) is not ({ } capacity and > 0))
+        {
+            return celsius;
+        }
+
+        var own = input.Stage.WarmthOf(vessel);
+        return celsius.Map(warmth => ((before.JoulesPerKelvin * warmth) + (capacity * own)) / (before.JoulesPerKelvin + capacity));
+    }
+
+    /// <summary>How warm a part is after a stated time of standing; null when that cannot be told.</summary>
+    private static PerLane? Rested(StepInput input, Portion before, PerLane? start)
+    {
+        if (start is not { } from || Bodies.Of(input.Step, before) is not { } body || StatedTime.Of(input.Step) is not { } minutes)
+        {
+            return null;
+        }
+
+        return minutes <= 0 ? from : Rising.Drift(input, body, from, Duration.FromMinutes(minutes)).End;
+    }
+}

@@ -1,0 +1,43 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>How far a core must come: the share of the way from the dough's temperature to boiling.</summary>
+/// <remarks>
+/// Where the author gives no core it is drawn from what such breads are baked to: enriched 86 to 98 °C, most likely 93; lean 93 to 99, most
+/// likely 96.5. Source: core-bands.
+/// </remarks>
+internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
+{
+    private const double LeanLimit = 8;
+
+    public PerLane Celsius(PerLane start, Temperature boils) => start.With(Share, (from, share) => from + (share * (boils.Celsius - from)));
+
+    public static CoreTarget Of(Step step, Stage stage, Anchor? anchor, PerLane start)
+    {
+        var stated = step.End is StepEnd.AtCore end ? end.Temperature : step.Measured?.Temperature;
+        if (step.End is StepEnd.AtCore { Temperature: var asked } && asked >= stage.Boils)
+        {
+            var refusal = StepFindings.About(step, "core-above-boiling", Grade.Error, false, ("core", asked), ("boils", stage.Boils), ("altitude", stage.Kitchen.Altitude), ("offered", Temperature.FromCelsius(Math.Floor(stage.Boils.Celsius - 1))));
+            return new(PerLane.Same(double.NaN, stage.Lanes), refusal);
+        }
+
+        if (anchor is { Growth: [var carried] })
+        {
+            return new(carried, null);
+        }
+
+        var core = stated is { } known ? PerLane.Same(known.Celsius, stage.Lanes) : Drawn(stage);
+        return new(core.With(start, (celsius, from) => (celsius - from) / (stage.Boils.Celsius - from)), null);
+    }
+
+    /// <summary>Two half normals that meet at the likely core and end at the edges of the band.</summary>
+    private static PerLane Drawn(Stage stage)
+    {
+        var percent = stage.Formula.Percent;
+        var enriched = (percent.TrueSugar?.Value ?? 0) + (percent.TrueFat?.Value ?? 0) > LeanLimit;
+        var (low, likely, high) = enriched ? (86.0, 93.0, 98.0) : (93.0, 96.5, 99.0);
+        return stage.Priors.Core.Map(z => likely + (z < 0 ? (likely - low) : (high - likely)) * (z / (1 + Math.Abs(z))));
+    }
+}

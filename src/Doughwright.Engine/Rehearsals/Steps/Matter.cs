@@ -1,0 +1,52 @@
+using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Heat;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>Builds portions from the lines of a component.</summary>
+internal static class Matter
+{
+    private static readonly Temperature PropertiesAt = Temperature.FromCelsius(25);
+
+    /// <summary>The part of a mix that a line is. A component counts with the heat capacity of its own portion.</summary>
+    public static MixPart PartOf(LineFormula line, IReadOnlyDictionary<string, Portion> parts)
+    {
+        if (line.UsesComponent is { } used && parts.TryGetValue(used, out var portion))
+        {
+            var share = line.Mass / portion.Mass;
+            return new(line.Id, line.Mass, SpecificHeat.FromJoulesPerGramKelvin(portion.JoulesPerKelvin / portion.Mass.Grams), portion.MeltingFat * share);
+        }
+
+        return new(line.Id, line.Mass, SpecificHeatOf(line), MeltingFatOf(line));
+    }
+
+    /// <summary>A handbook's figure where there is one, else from the composition; water stands in for what is not known, which is the most heat it can hold.</summary>
+    public static SpecificHeat SpecificHeatOf(LineFormula line) =>
+        line.Ingredient?.HandbookSpecificHeat
+        ?? ThermalProperties.Of(line.Composition, PropertiesAt)?.SpecificHeat
+        ?? DefaultHeats.Water;
+
+    public static Mass MeltingFatOf(LineFormula line) =>
+        line.Ingredient is { MeltsAsButter: true } && line.Composition.Fat is { } fat ? line.Mass * (fat / 100) : Mass.Zero;
+
+    /// <summary>A component's lines put together, as warm as <paramref name="celsius"/> says.</summary>
+    public static Portion Of(ComponentFormula component, IReadOnlyList<MixPart> parts, PerLane? celsius) => new()
+    {
+        Mass = component.Mass,
+        Composition = component.Composition,
+        JoulesPerKelvin = parts.Sum(part => part.Mass * part.SpecificHeat),
+        MeltingFat = Mass.FromGrams(parts.Sum(part => part.MeltingFat.Grams)),
+        Celsius = celsius,
+    };
+
+    /// <summary>A component nobody has touched yet: its lines side by side, at their mean warmth.</summary>
+    public static Portion Raw(string component, Stage stage)
+    {
+        var formula = stage.Component(component);
+        var parts = formula.Lines.Select(line => PartOf(line, new Dictionary<string, Portion>())).ToList();
+        var heat = parts.Zip(formula.Lines, (part, line) => part.Mass * part.SpecificHeat * stage.WarmthOf(line.Source)).Sum();
+        var capacity = parts.Sum(part => part.Mass * part.SpecificHeat);
+        return Of(formula, parts, PerLane.Same(heat / capacity, stage.Lanes));
+    }
+}

@@ -1,0 +1,82 @@
+using Doughwright.Engine.Heat;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>
+/// Mixing: a heat balance in the order of adding, plus one rise for mixing and handling. At home the author's dough temperature fixes that
+/// rise; elsewhere it is carried. Another way of mixing has its own.
+/// </summary>
+internal static class MixStep
+{
+    public static StepOutcome Run(StepInput input)
+    {
+        var (step, stage) = (input.Step, input.Stage);
+        var component = stage.Component(step.Component);
+        var bowl = Bowl.Of(step, component, input.Parts, stage);
+        var findings = new List<Finding>();
+        if (step.Vessel is null || DefaultHeats.JoulesPerKelvinOf(step.Vessel) is null)
+        {
+            findings.Add(StepFindings.About(step, "mixing-bowl-not-said", Grade.Hint));
+        }
+
+        var (rise, solved) = Rise(input, bowl);
+        var mixed = Temperature(input, bowl, rise);
+        if (solved && rise is { } measured)
+        {
+            findings.AddRange(OutsidePrior(step, measured.Central));
+        }
+
+        var minutes = StatedTime.Of(step);
+        return new()
+        {
+            After = Matter.Of(component, bowl.Balance.Parts, mixed) with { Dough = input.Before?.Dough },
+            Minutes = minutes is { } time ? PerLane.Same(time, input.Lanes) : null,
+            Basis = Basis.Stated,
+            StartCelsius = null,
+            EndCelsius = mixed,
+            MixedCelsius = mixed,
+            Anchor = solved ? new(rise, [], null) : null,
+            Findings = minutes is null ? [.. findings, StepFindings.NoTime(step)] : findings,
+            Why = mixed is { } dough && rise is { } known ? () => MixReasons.Of(bowl, dough.Central, known.Central) : null,
+        };
+    }
+
+    /// <summary>The handling rise to expect here before anything was measured.</summary>
+    public static PerLane Expected(MixingWay way, Priors priors)
+    {
+        var handling = HandlingRise.Of(way);
+        return priors.Handling.Map(z => handling.Mean.Kelvins + (handling.Sd.Kelvins * z));
+    }
+
+    private static (PerLane? Rise, bool Solved) Rise(StepInput input, Bowl bowl)
+    {
+        if (input.ToMeet?.Temperature is { } measured)
+        {
+            return bowl.IsKnown ? (bowl.RiseFor(measured.Celsius), true) : (null, false);
+        }
+
+        return (input.Anchor?.Scale ?? Expected(input.Step.Way ?? MixingWay.ByHand, input.Stage.Priors), false);
+    }
+
+    private static PerLane? Temperature(StepInput input, Bowl bowl, PerLane? rise)
+    {
+        if (input.ToMeet?.Temperature is { } measured)
+        {
+            return PerLane.Same(measured.Celsius, input.Lanes);
+        }
+
+        return bowl.IsKnown && rise is { } known ? bowl.Mixed(known) : null;
+    }
+
+    private static IEnumerable<Finding> OutsidePrior(Step step, double riseKelvins)
+    {
+        var expected = HandlingRise.Of(step.Way ?? MixingWay.ByHand);
+        var rise = TemperatureDelta.FromKelvins(riseKelvins);
+        if (Math.Abs(expected.StandardDeviationsOff(rise)) > StepFindings.FarFromPrior)
+        {
+            yield return StepFindings.About(step, "handling-rise-unusual", Grade.Warning, false, ("measured", step.Measured!.Temperature!.Value), ("rise", rise), ("expected", expected.Mean));
+        }
+    }
+}

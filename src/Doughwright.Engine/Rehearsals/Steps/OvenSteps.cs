@@ -1,0 +1,101 @@
+using Doughwright.Engine.Baking;
+using Doughwright.Engine.Numerics;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>Heating the oven, and baking.</summary>
+internal static class OvenSteps
+{
+    /// <summary>Minutes to heat a home oven to 200 °C, from 21 °C. Source: oven-preheat.</summary>
+    private const double PreheatMinutes = 12;
+
+    private const double PreheatSpan = 200 - 21;
+
+    public static StepOutcome Preheat(StepInput input)
+    {
+        var step = input.Step;
+        var before = input.Before ?? Matter.Raw(step.Component, input.Stage);
+        var dial = DialOf(step, input.Stage);
+        if (StatedTime.Of(step) is { } stated)
+        {
+            return new() { After = before, Minutes = PerLane.Same(stated, input.Lanes), Basis = Basis.Stated, Dial = dial };
+        }
+
+        if (step.Oven is null)
+        {
+            return new() { After = before, Basis = Basis.Computed };
+        }
+
+        var room = input.Air.At(Duration.Zero).Celsius;
+        var central = Math.Max(0, PreheatMinutes * (step.Oven.Dial.Celsius - room) / PreheatSpan);
+        return new()
+        {
+            After = before,
+            Minutes = input.Stage.Priors.Preheat * central,
+            Basis = Basis.Computed,
+            Dial = dial,
+            StartCelsius = PerLane.Same(room, input.Lanes),
+            EndCelsius = PerLane.Same(step.Oven.Dial.Celsius, input.Lanes),
+            Why = () => Reason.Leaf("preheating", central, "min", source: "oven-preheat"),
+        };
+    }
+
+    public static StepOutcome Bake(StepInput input)
+    {
+        var (step, stage) = (input.Step, input.Stage);
+        var before = input.Before ?? Matter.Raw(step.Component, stage);
+        var dial = DialOf(step, stage);
+        if (step.Oven is null || before.Celsius is not { } start)
+        {
+            return PlainSteps.Stated(input, before, before.Celsius, null) with { Dial = dial };
+        }
+
+        var piece = OvenPiece.Of(before, start, step.Oven, stage);
+        var target = CoreTarget.Of(step, stage, input.Anchor, start);
+        var after = before with { Celsius = null, Dough = null };
+        if (target.Refusal is { } refusal)
+        {
+            return new() { After = after, Basis = Basis.Computed, Dial = dial, StartCelsius = start, Findings = [refusal] };
+        }
+
+        var fourier = piece.TimeToShare(target.Share);
+        var home = input.ToMeet?.Time ?? (stage.IsHome ? AuthorsMinutes(step) : null);
+        if (home is { } minutes)
+        {
+            // Fo = pace x (α/R²) x t: the author's minutes fix the pace.
+            var scale = new PerLane(fourier).With(piece.FourierPerMinute, (fo, rate) => fo / (rate * minutes.Minutes));
+            return Outcome(input, after, dial, start, target, PerLane.Same(minutes.Minutes, input.Lanes), new(scale, [target.Share], null))
+                with
+            { Findings = PaceFindings(step, scale.Central) };
+        }
+
+        var pace = input.Anchor?.Scale ?? PerLane.Same(1, input.Lanes);
+        var here = new PerLane(fourier).With(piece.FourierPerMinute * pace, (fo, rate) => fo / rate);
+        return Outcome(input, after, dial, start, target, here, null);
+    }
+
+    private static StepOutcome Outcome(StepInput input, Portion after, Dial? dial, PerLane start, CoreTarget target, PerLane minutes, Anchor? anchor) => new()
+    {
+        After = after,
+        Minutes = minutes,
+        Basis = anchor is null ? Basis.Computed : input.Step.Measured?.Time is null ? Basis.Stated : Basis.Measured,
+        Dial = dial,
+        StartCelsius = start,
+        EndCelsius = target.Celsius(start, input.Stage.Boils),
+        Anchor = anchor,
+        Why = () => BakeReasons.Of(input, start.Central, target.Celsius(start, input.Stage.Boils).Central, target.Share.Central, minutes.Central),
+    };
+
+    private static Duration? AuthorsMinutes(Step step) => StatedTime.Of(step) is { } minutes ? Duration.FromMinutes(minutes) : null;
+
+    private static Dial? DialOf(Step step, Stage stage) =>
+        step.Oven is { } oven ? DialPairs.Of(oven.Dial, oven.Mode ?? stage.Recipe.Home.Oven, stage.Kitchen.Oven) : null;
+
+    private static Finding[] PaceFindings(Step step, double pace)
+    {
+        var spreads = Elementary.Log(pace) / OvenPiece.PaceSpread;
+        return Math.Abs(spreads) > StepFindings.FarFromPrior ? [StepFindings.About(step, "bake-pace-unusual", Grade.Warning, false, ("factor", Math.Round(pace > 1 ? pace : 1 / pace, 1)))] : [];
+    }
+}

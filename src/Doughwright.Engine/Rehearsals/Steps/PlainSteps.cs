@@ -1,0 +1,35 @@
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>Steps that take the author's own time and leave the matter as it is, but for a pot that boils.</summary>
+internal static class PlainSteps
+{
+    /// <summary>Peeling, brushing, cooling on a rack: the time the author gives, or the hands it needs.</summary>
+    public static StepOutcome Prepare(StepInput input)
+    {
+        var before = input.Before ?? Matter.Raw(input.Step.Component, input.Stage);
+        return Stated(input, before, before.Celsius, before.Celsius);
+    }
+
+    /// <summary>Cooking on the hob in boiling water: the time is the author's, the temperature this kitchen's boiling point.</summary>
+    public static StepOutcome Cook(StepInput input)
+    {
+        var before = input.Before ?? Matter.Raw(input.Step.Component, input.Stage);
+        var boiling = PerLane.Same(input.Stage.Boils.Celsius, input.Lanes);
+        return Stated(input, before with { Celsius = boiling }, before.Celsius, boiling);
+    }
+
+    public static StepOutcome Stated(StepInput input, Portion after, PerLane? start, PerLane? end)
+    {
+        var time = StatedTime.Of(input.Step);
+        return new()
+        {
+            After = after,
+            Minutes = time is { } minutes ? PerLane.Same(minutes, input.Lanes) : null,
+            Basis = input.Stage.IsHome && input.Step.Measured?.Time is not null ? Basis.Measured : Basis.Stated,
+            StartCelsius = start,
+            EndCelsius = end,
+            Findings = time is null ? [StepFindings.NoTime(input.Step)] : [],
+            Why = time is { } value ? () => Reason.Leaf("stated-by-author", value, "min") : null,
+        };
+    }
+}

@@ -1,0 +1,71 @@
+using Doughwright.Engine.Fermentation;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>
+/// The final proof. Nobody measures a shaped piece, so the author's minutes at home imply a growth, and that growth is what the pieces are
+/// given elsewhere. A person goes by the cue.
+/// </summary>
+internal static class ProofStep
+{
+    public static StepOutcome Run(StepInput input)
+    {
+        var (step, stage) = (input.Step, input.Stage);
+        var before = input.Before ?? Matter.Raw(step.Component, stage);
+        if (RisePhase.Of(input, before) is not { } phase)
+        {
+            return RisePhase.NotComputed(input, before);
+        }
+
+        var authors = StatedTime.Of(step);
+        if (stage.IsHome && authors is { } minutes)
+        {
+            return AtHome(phase, minutes);
+        }
+
+        if (input.Anchor is { Growth: [var growth] } anchor)
+        {
+            return Elsewhere(phase, growth, anchor);
+        }
+
+        return step.End is StepEnd.AtGrowth { Times: var times }
+            ? Elsewhere(phase, PerLane.Same(times, input.Lanes), null)
+            : RisePhase.NotComputed(input, before);
+    }
+
+    private static StepOutcome AtHome(RisePhase phase, double authors)
+    {
+        var input = phase.Input;
+        var minutes = input.Stage.Priors.ReadingError(phase.DoughIndex) * authors;
+        var step = phase.StepLength;
+        var history = Rising.Drift(input, phase.Body, phase.Start, step, (int)Math.Ceiling(minutes.Values.Max() / step.Minutes)).History;
+        var scale = phase.Before.Dough?.Scale ?? new PerLane(input.Stage.Priors.Rise.Scale);
+        var state = phase.Begin(scale);
+        var folds = RiseFolds.AtMinutes(input.Lanes);
+        state.Begin(RiseStage.ForMinutes(minutes.Values, folds));
+        state.Advance(history.Celsius, step);
+        var growth = new PerLane([.. state.Growth]);
+        return phase.Outcome(state, scale, minutes, folds, input.Step.Measured?.Time is null ? Basis.Stated : Basis.Measured) with
+        {
+            Growth = growth,
+            Anchor = new(null, [growth], minutes),
+            Why = () => Reason.Leaf("measured-by-author", authors, "min"),
+        };
+    }
+
+    private static StepOutcome Elsewhere(RisePhase phase, PerLane growth, Anchor? anchor)
+    {
+        var input = phase.Input;
+        var scale = phase.Before.Dough?.Scale ?? new PerLane(input.Stage.Priors.Rise.Scale);
+        var state = phase.Begin(scale);
+        var folds = RiseFolds.AtMinutes(input.Lanes);
+        Rising.Until(input, Bodies.Drift(input, phase.Body, phase.Start, phase.StepLength), state, RiseStage.ToGrowth(growth.Values, folds), phase.StepLength);
+        var minutes = new PerLane([.. state.StoppedMinutes]);
+        return phase.Outcome(state, scale, minutes, folds, Basis.Computed) with
+        {
+            Growth = growth,
+            Why = () => RiseReasons.OfProof(phase, anchor, minutes.Central),
+        };
+    }
+}

@@ -1,0 +1,30 @@
+using Doughwright.Engine.Fermentation;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>A rest, or the ripening of a preferment: the author's own time. It drifts towards the air meanwhile.</summary>
+internal static class RestStep
+{
+    public static StepOutcome Run(StepInput input)
+    {
+        var before = input.Before ?? Matter.Raw(input.Step.Component, input.Stage);
+        var stated = PlainSteps.Stated(input, before, before.Celsius, before.Celsius);
+        if (before.Celsius is not { } start || stated.Minutes is not { Central: > 0 } minutes || Bodies.Of(input.Step, before) is not { } body)
+        {
+            return stated;
+        }
+
+        var drift = Rising.Drift(input, body, start, Duration.FromMinutes(minutes.Central));
+        var dough = before.Dough;
+        if (dough is not null)
+        {
+            var state = dough.State.Copy();
+            state.Begin(RiseStage.ForMinutes(minutes.Values));
+            state.Advance(drift.History.Celsius, drift.History.Step);
+            dough = dough with { State = state };
+        }
+
+        return stated with { After = before with { Celsius = drift.End, Dough = dough }, EndCelsius = drift.End };
+    }
+}

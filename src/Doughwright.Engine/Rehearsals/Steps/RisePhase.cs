@@ -1,0 +1,75 @@
+using Doughwright.Engine.Fermentation;
+using Doughwright.Engine.Heat;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>One dough at the start of a step in which it rises.</summary>
+internal sealed class RisePhase(StepInput input, Portion before, PerLane start, Body body, RiseDough dough, int doughIndex)
+{
+    public StepInput Input { get; } = input;
+
+    public Portion Before { get; } = before;
+
+    /// <summary>How warm it is at the start, °C.</summary>
+    public PerLane Start { get; } = start;
+
+    public RiseDough Dough { get; } = dough;
+
+    public int DoughIndex { get; } = doughIndex;
+
+    /// <summary>What the dough is to the air around it.</summary>
+    public Body Body { get; } = body;
+
+    /// <summary>Length of the steps of heat and rise.</summary>
+    public Duration StepLength => Duration.FromMinutes((Input.Anchor?.HomeMinutes?.Central ?? StatedTime.Of(Input.Step) ?? 90) / Rising.StepsAtHome);
+
+    /// <summary>
+    /// The phase that a step begins; null when the dough's temperature or composition is not known, or when it holds no yeast.
+    /// </summary>
+    public static RisePhase? Of(StepInput input, Portion before)
+    {
+        var component = input.Stage.Component(input.Step.Component);
+        return before.Celsius is { } start && Bodies.Of(input.Step, before) is { } body && Rising.DoughOf(component, input.Stage) is { } dough
+            ? new(input, before, start, body, dough, input.Stage.DoughIndex(component.Id))
+            : null;
+    }
+
+    /// <summary>The step where nothing can be computed: the author's own time, said to be that.</summary>
+    public static StepOutcome NotComputed(StepInput input, Portion before) => PlainSteps.Stated(input, before, before.Celsius, before.Celsius) with
+    {
+        Findings = [StepFindings.About(input.Step, "rise-not-computed", Grade.Warning)],
+    };
+
+    /// <summary>The dough with a rate: as it stands, or new after mixing.</summary>
+    public RiseState Begin(PerLane scale) => Before.Dough?.State.Copy()
+        ?? new RiseState(Dough, Input.Stage.Priors.Rise, scale.Values, Rising.Pascals(Input.Stage), Start.Values);
+
+    /// <summary>Growth at each fold, fold by fold.</summary>
+    public IEnumerable<PerLane> FoldGrowth(RiseFolds folds) => Enumerable.Range(0, folds.Count)
+        .Select(fold => new PerLane(folds.Growth.AsSpan(fold * folds.Lanes, folds.Lanes).ToArray()));
+
+    public StepOutcome Outcome(RiseState state, PerLane scale, PerLane minutes, RiseFolds folds, Rehearsals.Basis basis)
+    {
+        var end = new PerLane([.. state.Celsius]);
+        var ends = double.IsFinite(minutes.Central);
+        var settled = Input.Air.Knots[^1].Air.Celsius;
+        return new()
+        {
+            After = Before with
+            {
+                Celsius = ends ? end : PerLane.Same(settled, Input.Lanes),
+                Dough = new(state, scale, DoughIndex, new(Input.Stage.Priors.Rise.Void)),
+            },
+            Minutes = minutes,
+            Basis = basis,
+            StartCelsius = Start,
+            EndCelsius = ends ? end : null,
+            SettlesAtCelsius = ends ? null : settled,
+            Folds = [.. Enumerable.Range(0, folds.Count).Select(fold => new FoldEvent(
+                new(folds.Minutes.AsSpan(fold * folds.Lanes, folds.Lanes).ToArray()),
+                Input.Step.Folds[fold].Hands))],
+        };
+    }
+}

@@ -1,0 +1,113 @@
+using Doughwright.Engine.Fermentation;
+using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Heat;
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>What the steps in which a dough rises have in common: the dough drifts towards the air, and rises by its own temperature.</summary>
+internal static class Rising
+{
+    /// <summary>Steps into which the author's own time is cut; the run elsewhere uses the same length of step.</summary>
+    public const int StepsAtHome = 40;
+
+    /// <summary>How many times the author's own time a run goes on before it says that the step does not end here.</summary>
+    private const int Patience = 50;
+
+    /// <summary>A dough right after mixing, before any gas; null when it holds no yeast, or its composition is not known.</summary>
+    public static RiseDough? DoughOf(ComponentFormula component, Stage stage)
+    {
+        if (MatterOf(component, stage.Formula) is not { } matter || matter.FreshYeast.Grams <= 0 || matter.Flour.Grams <= 0 || matter.Water.Grams <= 0)
+        {
+            return null;
+        }
+
+        return RiseDough.Of(matter, stage.Priors.Rise);
+    }
+
+    /// <summary>Air at the end of each step of a run that begins at <paramref name="from"/>.</summary>
+    public static double[] AirOver(StepInput input, Duration from, Duration step, int steps) =>
+        [.. Enumerable.Range(1, steps).Select(index => input.Air.At(from + (step * (index - 0.5))).Celsius)];
+
+    /// <summary>Steps of a drift whose length is known.</summary>
+    public const int StepsOfDrift = 24;
+
+    /// <summary>Follows a body that drifts towards the air for a known time.</summary>
+    public static DriftRun Drift(StepInput input, Body body, PerLane start, Duration time)
+    {
+        var step = time / StepsOfDrift;
+        return Drift(input, body, start, step, StepsOfDrift);
+    }
+
+    /// <summary>The same in steps of a given length.</summary>
+    public static DriftRun Drift(StepInput input, Body body, PerLane start, Duration step, int steps)
+    {
+        var mean = new double[steps * input.Lanes];
+        Bodies.Drift(input, body, start, step).Advance(AirOver(input, Duration.Zero, step, steps), mean);
+        return new(new(start.Values, mean, step));
+    }
+
+    /// <summary>Lets a dough drift and rise until every lane has met the end of the stage, or patience ends.</summary>
+    public static void Until(StepInput input, ConductionRun body, RiseState state, RiseStage stage, Duration step)
+    {
+        state.Begin(stage);
+        var mean = new double[StepsAtHome * input.Lanes];
+        var elapsed = Duration.Zero;
+        for (var chunk = 0; chunk < Patience && !state.AllStopped; chunk++)
+        {
+            body.Advance(AirOver(input, elapsed, step, StepsAtHome), mean);
+            state.Advance(mean, step);
+            elapsed += step * StepsAtHome;
+        }
+    }
+
+    /// <summary>Pressure of the air, the same in every lane.</summary>
+    public static double[] Pascals(Stage stage) => PerLane.Same(stage.Pressure.Pascals, stage.Lanes).Values;
+
+    private static DoughMatter? MatterOf(ComponentFormula component, Formula formula)
+    {
+        var grams = component.Mass.Grams / 100;
+        var composition = component.Composition;
+        if (component.Water is not { } water || composition.Fat is not { } fat || composition.Sugars is not { } sugars)
+        {
+            return null;
+        }
+
+        var yeast = Yeast(component, formula);
+        var salt = (composition.Salt ?? 0) * grams;
+        var sugar = Math.Max(0, sugars - (composition.Lactose ?? 0)) * grams;
+        var other = component.Mass.Grams - component.Flour.Grams - water.Grams - salt - sugar - (fat * grams) - yeast.Dry.Grams;
+        return new()
+        {
+            Flour = component.Flour,
+            Water = water,
+            Salt = Mass.FromGrams(salt),
+            Sugar = Mass.FromGrams(sugar),
+            FreshYeast = yeast.Fresh,
+            Fat = Mass.FromGrams(fat * grams),
+            OtherSolids = Mass.FromGrams(Math.Max(0, other)),
+        };
+    }
+
+    /// <summary>All yeast of a component and of what it uses: as fresh yeast, and as weighed.</summary>
+    private static (Mass Fresh, Mass Dry) Yeast(ComponentFormula component, Formula formula)
+    {
+        var (fresh, dry) = (Mass.Zero, Mass.Zero);
+        foreach (var line in component.Lines)
+        {
+            if (line.UsesComponent is { } used && formula.FindComponent(used) is { } part && part.Mass > Mass.Zero)
+            {
+                var inner = Yeast(part, formula);
+                var share = line.Mass / part.Mass;
+                (fresh, dry) = (fresh + (inner.Fresh * share), dry + (inner.Dry * share));
+            }
+            else if (line is { Role: Role.Yeast, Ingredient.Yeast: { } kind })
+            {
+                (fresh, dry) = (fresh + YeastEquivalents.ToFresh(line.Mass, kind), dry + line.Mass);
+            }
+        }
+
+        return (fresh, dry);
+    }
+}

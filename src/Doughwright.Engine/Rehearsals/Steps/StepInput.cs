@@ -1,0 +1,23 @@
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>What a step is given. Nothing else may decide what it does.</summary>
+/// <param name="Before">The portion it works on, as the step before left it; null for the first step of a component.</param>
+/// <param name="Parts">Portions of the other components that go in, by component id.</param>
+/// <param name="Air">Air from the start of the step on.</param>
+/// <param name="Anchor">What the author's measurement fixed at home; null at home itself and where nothing was measured.</param>
+internal sealed record StepInput(
+    Step Step,
+    Portion? Before,
+    IReadOnlyDictionary<string, Portion> Parts,
+    AirProfile Air,
+    Anchor? Anchor,
+    Stage Stage)
+{
+    public int Lanes => Stage.Lanes;
+
+    /// <summary>The author's measurement, where it is to be met: at home only.</summary>
+    public Measured? ToMeet => Stage.IsHome ? Step.Measured : null;
+}

@@ -1,0 +1,83 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Wording;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals;
+
+namespace Doughwright.App.Tests.Commands;
+
+/// <summary>What is typed arrives at the rehearsal as typed.</summary>
+public class RequestTests
+{
+    private static Request Asked(params string[] arguments)
+    {
+        var options = new Options();
+        var given = new Given(options.Parse(["rehearse", "x", .. arguments]), new(new(Words.Shipped, MeasureSystem.Metric)));
+        var request = RequestOptions.Read(given, options, Samples.Recipe, null);
+        Assert.Equal([], given.Faults.All);
+        return request;
+    }
+
+    [Fact]
+    public void At_IsByLine_AndCanBeGivenAgain()
+    {
+        var at = Asked("--at", "scald=17C", "--at", "instant yeast=-18C").At;
+        Assert.Equal(17, at["scald"].Celsius);
+        Assert.Equal(-18, at["instant-yeast"].Celsius);
+        Assert.Equal(2, at.Count);
+    }
+
+    [Theory]
+    [InlineData("scald=none", null, null, false)]
+    [InlineData("scald=steel:150g", VesselMaterial.Steel, 150.0, false)]
+    [InlineData("scald=glass:350g,warmed", VesselMaterial.Glass, 350.0, true)]
+    public void Bowl_IsByStep(string typed, VesselMaterial? material, double? grams, bool warmed)
+    {
+        var bowl = Asked("--bowl", typed).Bowls["scald"];
+        Assert.Equal((material, grams, warmed), (bowl.Material, bowl.Mass?.Grams, bowl.Warmed));
+        Assert.Equal(material is null, bowl.IsNone);
+    }
+
+    [Fact]
+    public void Bowl_KeepsTheShapeThatIsWritten() => Assert.Equal(VesselShape.Tray, Asked("--bowl", "mash=aluminium:400g").Bowls["mash"].Shape);
+
+    [Theory]
+    [InlineData("mix=machine", MixingWay.Machine)]
+    [InlineData("mix=hand", MixingWay.ByHand)]
+    [InlineData("Mix by hand=food-processor", MixingWay.FoodProcessor)]
+    public void Variant_IsByStep_IdOrName(string typed, MixingWay way) => Assert.Equal(way, Asked("--variant", typed).Ways["mix"]);
+
+    [Fact]
+    public void Weighed_IsRawThenCooked()
+    {
+        var weighed = Asked("--weighed", "potato=200g:170g").Weighed["potato"];
+        Assert.Equal((200, 170), (weighed.RawPeeled.Grams, weighed.Cooked.Grams));
+    }
+
+    [Fact]
+    public void DoughAndFree_GoTogether()
+    {
+        var request = Asked("--dough", "26C", "--free", "potato,scald", "--pour", "93C");
+        Assert.Equal(26, request.Dough!.Value.Celsius);
+        Assert.Equal(["potato", "scald"], request.Free);
+        Assert.Equal(93, request.Pour!.Value.Celsius);
+    }
+
+    [Fact]
+    public void NothingAsked_IsHome()
+    {
+        var request = Asked();
+        Assert.Null(request.Kitchen);
+        Assert.Null(request.Dough);
+        Assert.Equal([0, 0, 0, 0, 0], new[] { request.At.Count, request.Bowls.Count, request.Ways.Count, request.Weighed.Count, request.Free.Count });
+    }
+
+    /// <summary>Scenario 9 of the issue: 200 g peeled and raw gave 170 g cooked, so 160 g cooked is 188 g peeled and 251 g bought (25 % waste, USDA).</summary>
+    [Fact]
+    public void WeighedOnFormula_ChangesWhatToBuy()
+    {
+        var run = Run.Of("formula", House.PotatoRolls, "--weighed", "potato=200g:170g");
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("251\u00a0g  188\u00a0g peeled", run.Output, StringComparison.Ordinal);
+    }
+}

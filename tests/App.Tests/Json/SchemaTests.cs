@@ -1,0 +1,112 @@
+using System.Text.Json;
+using Doughwright.App.Json;
+using Doughwright.App.Wording;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Json.Schema;
+
+namespace Doughwright.App.Tests.Json;
+
+/// <summary>Every JSON object of the program fits its schema, and docs/json.md names every field of it.</summary>
+public class SchemaTests
+{
+    private static readonly Voice Voice = new(Words.Shipped, MeasureSystem.Metric);
+
+    public static TheoryData<string> Schemas => [.. Directory.EnumerateFiles(House.PathTo("tests", "data", "schema"), "*.json").Select(file => Path.GetFileNameWithoutExtension(file))];
+
+    [Fact]
+    public void Formula_Fits()
+    {
+        Fits("formula", Run.Of("formula", House.PotatoRolls, "--json").Output);
+        Fits("formula", Run.Of("formula", House.PotatoRolls, "--json", "--weighed", "potato=200g:170g").Output);
+    }
+
+    [Fact]
+    public void Formula_WithUnknownIngredient_FitsAndHasNulls()
+    {
+        var text = File.ReadAllText(House.PotatoRolls).Replace("sugar: 30 g", "moon dust: 30 g", StringComparison.Ordinal);
+        var json = Run.WithInput(text, "formula", "-", "--json").Output;
+        Fits("formula", json);
+        using var parsed = JsonDocument.Parse(json);
+        Assert.Equal(JsonValueKind.Null, parsed.RootElement.GetProperty("percent").GetProperty("trueWater").ValueKind);
+    }
+
+    [Fact]
+    public void Rehearsal_Fits()
+    {
+        Fits("rehearse", RehearsalJson.Write(Stamp.Of(Samples.Recipe), Samples.Rehearsal, Samples.Findings, Voice));
+        Fits("rehearse", RehearsalJson.Write(Stamp.Of(Samples.Recipe), Samples.Home, [], Voice));
+    }
+
+    [Fact]
+    public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), "x", Samples.Findings, Voice));
+
+    [Fact]
+    public void NotUnderstood_Fits() =>
+        Fits("not-understood", Run.Of("findings", House.Text("potato-rolls-twelve-faults.yaml"), "--json").Output);
+
+    [Fact]
+    public void Error_Fits() => Fits("error", Run.Of("rehearse", House.PotatoRolls, "--json", "--air", "17", "--tap", "99C").Output);
+
+    [Fact]
+    public void Numbers_AreNotRounded()
+    {
+        using var json = JsonDocument.Parse(Run.Of("formula", House.PotatoRolls, "--json").Output);
+        var water = json.RootElement.GetProperty("percent").GetProperty("trueWater").GetDouble();
+        Assert.Equal(67.8, water, 0.05);
+        Assert.NotEqual(Math.Round(water, 3), water);
+    }
+
+    [Theory]
+    [MemberData(nameof(Schemas))]
+    public void EveryField_IsDocumented(string schema)
+    {
+        var page = File.ReadAllText(House.PathTo("docs", "json.md"));
+        using var json = JsonDocument.Parse(File.ReadAllText(House.PathTo("tests", "data", "schema", schema + ".json")));
+        Assert.Equal([], Properties(json.RootElement).Distinct().Where(name => !page.Contains($"`{name}`", StringComparison.Ordinal)).ToArray());
+    }
+
+    /// <summary>The closed list of step kinds: in the page, in the schema and in the engine it is the same.</summary>
+    [Fact]
+    public void StepKinds_AreTheSameEverywhere()
+    {
+        var kinds = Enum.GetValues<StepKind>().Select(kind => JsonText.Name(kind)).ToArray();
+        var page = File.ReadAllLines(House.PathTo("docs", "json.md"));
+        var start = Array.FindIndex(page, line => line.StartsWith("## Step kinds", StringComparison.Ordinal));
+        var listed = page.Skip(start + 1).TakeWhile(line => !line.StartsWith("## ", StringComparison.Ordinal))
+            .Where(line => line.StartsWith("- `", StringComparison.Ordinal))
+            .Select(line => line.Split('`')[1]);
+        Assert.Equal(kinds, listed);
+        using var schema = JsonDocument.Parse(File.ReadAllText(House.PathTo("tests", "data", "schema", "rehearse.json")));
+        var allowed = schema.RootElement.GetProperty("$defs").GetProperty("stepKind").GetProperty("enum").EnumerateArray().Select(kind => kind.GetString());
+        Assert.Equal(kinds, allowed);
+    }
+
+    private static void Fits(string name, string json)
+    {
+        var schema = JsonSchema.FromText(File.ReadAllText(House.PathTo("tests", "data", "schema", name + ".json")));
+        using var parsed = JsonDocument.Parse(json);
+        var result = schema.Evaluate(parsed.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        var errors = (result.Details ?? []).Where(detail => detail.Errors is not null)
+            .Select(detail => $"{detail.InstanceLocation}: {string.Join("; ", detail.Errors!.Select(error => error.Value))}");
+        Assert.True(result.IsValid, string.Join('\n', errors));
+        Assert.Equal("form", parsed.RootElement.EnumerateObject().First().Name);
+    }
+
+    private static IEnumerable<string> Properties(JsonElement schema)
+    {
+        if (schema.ValueKind == JsonValueKind.Array)
+        {
+            return schema.EnumerateArray().SelectMany(Properties);
+        }
+
+        if (schema.ValueKind != JsonValueKind.Object)
+        {
+            return [];
+        }
+
+        return schema.EnumerateObject().SelectMany(entry => entry.Name == "properties"
+            ? entry.Value.EnumerateObject().Select(property => property.Name).Concat(Properties(entry.Value))
+            : Properties(entry.Value));
+    }
+}
