@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Doughwright.App.Text;
 using Doughwright.App.Wording;
 using Doughwright.Engine.Baking;
 using Doughwright.Engine.Quantities;
@@ -81,7 +82,7 @@ internal static class RehearsalJson
     {
         json.WriteString("id", step.Id);
         json.WriteString("kind", JsonText.Name(step.Kind));
-        json.WriteString("name", step.Name);
+        json.WriteString("name", StepName.Of(step, voice.Words));
         json.WriteString("component", step.Component);
         json.WriteString("basis", JsonText.Name(step.Basis));
         json.Number("startMinutes", step.Start?.Minutes);

@@ -55,6 +55,9 @@ internal sealed class RiseFolds
     /// <summary>The folds of another kitchen: at the growth these were done at.</summary>
     public RiseFolds Elsewhere() => AtGrowth([.. Growth], Lanes);
 
+    /// <summary>The same folds, none of them done yet.</summary>
+    public RiseFolds Again() => new(At, Lanes, IsByGrowth);
+
     internal void Clear()
     {
         Growth.AsSpan().Fill(double.PositiveInfinity);

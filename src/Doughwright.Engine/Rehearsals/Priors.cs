@@ -23,6 +23,9 @@ internal sealed class Priors
         Lanes = lanes;
         Handling = Normal(1, lanes);
         Outer = Normal(2, lanes);
+        Elsewhere = Outer.Map(z => Elementary.Exp(0.10 * z));
+        BakeReading = Normal(24, lanes).Map(z => Elementary.Exp(0.06 * z));
+        OtherOven = Normal(25, lanes).Map(z => Elementary.Exp(0.08 * z));
         Core = Normal(3, lanes);
         Melting = Draw(new("melting heat of butterfat", "J/g", FatMelting.Butter.JoulesPerGram, FatMelting.Butter.Sd, PriorLaw.Normal, "butter-melting"), 14, lanes);
         Oven = Draw(new("oven coefficient", "W/(m2 K)", 20, 0.25, PriorLaw.LogNormal, "oven-coefficient"), 4, lanes);
@@ -42,6 +45,18 @@ internal sealed class Priors
 
     /// <summary>Standard normal draws for outer coefficients, whose mean and spread depend on cover and place.</summary>
     public PerLane Outer { get; }
+
+    /// <summary>
+    /// How much more or less the air moves in another kitchen than in the author's, as a factor on a coefficient that was solved at home.
+    /// Source: elsewhere-air.
+    /// </summary>
+    public PerLane Elsewhere { get; }
+
+    /// <summary>Error of judging a bake by its colour, as a factor on the time. Source: bake-reading.</summary>
+    public PerLane BakeReading { get; }
+
+    /// <summary>How far a customary pair of dials is off for one pair of ovens, as a factor on the time. Source: oven-pairs.</summary>
+    public PerLane OtherOven { get; }
 
     public PerLane Melting { get; }
 

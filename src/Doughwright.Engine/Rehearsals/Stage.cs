@@ -19,6 +19,9 @@ internal sealed class Stage
     /// <summary>The same stage with something else asked for.</summary>
     public Stage With(Request request) => new(Formula, Kitchen, request, Priors, IsHome);
 
+    /// <summary>The same stage at the altitude of the author's kitchen.</summary>
+    public Stage AtHomeAltitude => new(Formula, Kitchen with { Altitude = Recipe.Home.Altitude }, Request, Priors, IsHome);
+
     public Formula Formula { get; }
 
     public Recipe Recipe => Formula.Recipe;

@@ -8,7 +8,7 @@ public class HeatSourcesTests
     [Fact]
     public void Sources_OfHeat_CarryOneOfTheThreeMarks()
     {
-        using var stream = typeof(Quantities.Mass).Assembly.GetManifestResourceStream("sources.heat.json");
+        using var stream = typeof(Doughwright.Engine.Quantities.Mass).Assembly.GetManifestResourceStream("sources.heat.json");
         using var document = JsonDocument.Parse(stream!);
         var entries = document.RootElement.EnumerateArray().ToArray();
         Assert.All(entries, entry => Assert.Contains(

@@ -128,7 +128,7 @@ public class LarderTests
     public void Version_ChangesWithTheContent()
     {
         static Larder WithWater(string water) => Larder.Load(
-            Header + $"\nw\twater\twater\t\t{water}\t0\t0\t0\t0\t0\t0\t0\t0\t0\t\t\t\t\tlarder\tby definition",
+            Header + $"\nw\twater\twater\t\t{water}\t0\t0\t0\t0\t0\t0\t0\t0\t0\t\t\t\t\t\tlarder\tby definition",
             "name\tid\twhen\nwater\tw",
             "id\tfrom\tstep\tfactor\tsource\tobtained\tnote");
         Assert.Equal(WithWater("100").Version, WithWater("100").Version);
@@ -154,5 +154,5 @@ public class LarderTests
 
     private const string Header =
         "id\tname\trole\tyeast\twater\tprotein\tfat\tcarbohydrate\tsugars\tfibre\tash\tsalt" +
-        "\tlactose\talcohol\tspecific-heat\tpiece\tallergens\tndb\tsource\tobtained\tdate\tnote";
+        "\tlactose\talcohol\tspecific-heat\tmelts\tpiece\tallergens\tndb\tsource\tobtained\tdate\tnote";
 }

@@ -50,7 +50,7 @@ public partial class DocumentedFormTests
         [
             .. EnumWords<ComponentKind>.All, .. EnumWords<StepKind>.All, .. EnumWords<MixingWay>.All, .. EnumWords<Where>.All,
             .. EnumWords<Cover>.All, .. EnumWords<VesselMaterial>.All, .. EnumWords<VesselShape>.All,
-            .. EnumWords<Ingredients.Role>.All, .. KitchenSection.Keys,
+            .. EnumWords<Doughwright.Engine.Ingredients.Role>.All, .. KitchenSection.Keys,
         ];
         Assert.All(words, word => Assert.Contains(word, Page, StringComparison.Ordinal));
     }

@@ -9,7 +9,7 @@ namespace Doughwright.Engine.Tests.TextForm;
 /// <summary>Texts made to do harm: findings, no crash, no long wait.</summary>
 public class HostileTextTests
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
 
     public static TheoryData<string, string, string> HostileTexts => new()
     {

@@ -68,6 +68,16 @@ internal static class BulkStep
         Rising.Until(input, Bodies.Drift(input, phase.Body, phase.Start, phase.StepLength), state, RiseStage.ToGrowth(growth.Values, folds), phase.StepLength);
         var minutes = new PerLane([.. state.StoppedMinutes]);
         var outcome = phase.Outcome(state, scale, minutes, folds, Basis.Computed);
-        return outcome with { Growth = growth, Why = () => RiseReasons.OfBulk(phase, anchor, minutes.Central) };
+        return outcome with { Growth = growth, Why = () => RiseReasons.Of("bulk-minutes", phase, anchor, minutes.Central, InHomeAir(phase, scale, growth, folds)) };
+    }
+
+    /// <summary>Minutes of the same dough, as warm as here, at the pressure of home: what tells the two changes apart.</summary>
+    private static double InHomeAir(RisePhase phase, PerLane scale, PerLane growth, RiseFolds folds)
+    {
+        var input = phase.Input;
+        var state = new RiseState(phase.Dough, input.Stage.Priors.Rise, scale.Values, Rising.Pascals(input.Stage.AtHomeAltitude), phase.Start.Values);
+        var drift = Bodies.Drift(input, phase.Body, phase.Start, phase.StepLength);
+        Rising.Until(input, drift, state, RiseStage.ToGrowth(growth.Values, folds.Again()), phase.StepLength);
+        return state.StoppedMinutes[0];
     }
 }

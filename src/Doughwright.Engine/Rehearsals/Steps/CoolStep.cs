@@ -16,8 +16,19 @@ internal static class CoolStep
         return From(input, before, before.Celsius is { } celsius ? InTheVessel(input, before, celsius) : null);
     }
 
-    /// <summary>The step from the moment that all of it has the temperature <paramref name="start"/>; null when that is not known.</summary>
+    /// <summary>
+    /// The step from the moment that all of it has the temperature <paramref name="start"/>; null when that is not known. What was asked to go
+    /// in at a temperature goes in at it, however it got there: how long the room takes for it, or that it never does, is said beside.
+    /// </summary>
     public static StepOutcome From(StepInput input, Portion before, PerLane? start)
+    {
+        var outcome = Towards(input, before, start);
+        return input.Stage.Request.At.TryGetValue(input.Step.Component, out var asked)
+            ? outcome with { After = outcome.After with { Celsius = PerLane.Same(asked.Celsius, input.Lanes) } }
+            : outcome;
+    }
+
+    private static StepOutcome Towards(StepInput input, Portion before, PerLane? start)
     {
         if (TargetOf(input) is not { } wanted)
         {
@@ -34,7 +45,8 @@ internal static class CoolStep
         var air = input.Air.At(Duration.Zero).Celsius;
         var exchange = Bodies.ExchangeOf(input.Step, from.Central, wanted.Celsius, air);
         var cooling = new Cooling(body, target, input.Air, Temperature.FromCelsius(from.Central), exchange.WattsPerSquareMetreKelvin);
-        var expected = Bodies.LanesOf(body, from, input.Anchor?.Scale ?? Bodies.Draw(exchange, input.Stage.Priors), input.Stage.Priors);
+        var coefficient = input.Anchor?.Scale is { } authors ? authors * input.Stage.Priors.Elsewhere : Bodies.Draw(exchange, input.Stage.Priors);
+        var expected = Bodies.LanesOf(body, from, coefficient, input.Stage.Priors);
         return input.Stage.IsHome && StatedTime.Of(input.Step) is { } minutes
             ? AtHome(input, before, from, cooling, expected, minutes)
             : Elsewhere(input, before, from, cooling, expected);

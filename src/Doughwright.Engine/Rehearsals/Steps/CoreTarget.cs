@@ -10,6 +10,11 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// </remarks>
 internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
 {
+    private static readonly (double Low, double Likely, double High) Enriched = (86, 93, 98);
+    private static readonly (double Low, double Likely, double High) Lean = (93, 96.5, 99);
+    private static readonly Temperature UnusualBelow = Temperature.FromCelsius(86);
+    private static readonly Temperature UnusualAbove = Temperature.FromCelsius(100);
+
     private const double LeanLimit = 8;
 
     public PerLane Celsius(PerLane start, Temperature boils) => start.With(Share, (from, share) => from + (share * (boils.Celsius - from)));
@@ -32,12 +37,18 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
         return new(core.With(start, (celsius, from) => (celsius - from) / (stage.Boils.Celsius - from)), null);
     }
 
+    /// <summary>A core that the author measured and that no such bread is baked to.</summary>
+    public static IEnumerable<Finding> Unusual(Step step) =>
+        step.Measured?.Temperature is { } core && (core < UnusualBelow || core > UnusualAbove)
+            ? [StepFindings.About(step, "core-unusual", Grade.Warning, false, ("core", core), ("low", UnusualBelow), ("high", UnusualAbove))]
+            : [];
+
     /// <summary>Two half normals that meet at the likely core and end at the edges of the band.</summary>
     private static PerLane Drawn(Stage stage)
     {
         var percent = stage.Formula.Percent;
         var enriched = (percent.TrueSugar?.Value ?? 0) + (percent.TrueFat?.Value ?? 0) > LeanLimit;
-        var (low, likely, high) = enriched ? (86.0, 93.0, 98.0) : (93.0, 96.5, 99.0);
+        var (low, likely, high) = enriched ? Enriched : Lean;
         return stage.Priors.Core.Map(z => likely + (z < 0 ? (likely - low) : (high - likely)) * (z / (1 + Math.Abs(z))));
     }
 }

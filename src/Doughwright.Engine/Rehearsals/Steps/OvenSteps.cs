@@ -65,14 +65,20 @@ internal static class OvenSteps
         if (home is { } minutes)
         {
             // Fo = pace x (α/R²) x t: the author's minutes fix the pace.
-            var scale = new PerLane(fourier).With(piece.FourierPerMinute, (fo, rate) => fo / (rate * minutes.Minutes));
-            return Outcome(input, after, dial, start, target, PerLane.Same(minutes.Minutes, input.Lanes), new(scale, [target.Share], null))
+            var read = stage.Priors.BakeReading * minutes.Minutes;
+            var scale = new PerLane(fourier) / (piece.FourierPerMinute * read);
+            return Outcome(input, after, dial, start, target, read, new(scale, [target.Share], null))
                 with
-            { Findings = PaceFindings(step, scale.Central) };
+            { Findings = [.. PaceFindings(step, scale.Central), .. CoreTarget.Unusual(step)] };
         }
 
         var pace = input.Anchor?.Scale ?? PerLane.Same(1, input.Lanes);
-        var here = new PerLane(fourier).With(piece.FourierPerMinute * pace, (fo, rate) => fo / rate);
+        var here = new PerLane(fourier) / (piece.FourierPerMinute * pace);
+        if (stage.Kitchen.Oven != stage.Recipe.Home.Oven)
+        {
+            here *= stage.Priors.OtherOven;
+        }
+
         return Outcome(input, after, dial, start, target, here, null);
     }
 

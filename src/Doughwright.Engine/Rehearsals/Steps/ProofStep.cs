@@ -65,7 +65,7 @@ internal static class ProofStep
         return phase.Outcome(state, scale, minutes, folds, Basis.Computed) with
         {
             Growth = growth,
-            Why = () => RiseReasons.OfProof(phase, anchor, minutes.Central),
+            Why = () => RiseReasons.Of("proof-minutes", phase, anchor, minutes.Central),
         };
     }
 }

@@ -1,7 +1,0 @@
-namespace Doughwright.Engine.Tests;
-
-public class HouseTests
-{
-    [Fact]
-    public void Placeholder() => Assert.True(true);
-}
