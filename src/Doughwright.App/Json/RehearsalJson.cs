@@ -82,7 +82,7 @@ internal static class RehearsalJson
     {
         json.WriteString("id", step.Id);
         json.WriteString("kind", JsonText.Name(step.Kind));
-        json.WriteString("name", StepName.Of(step, voice.Words));
+        json.WriteString("name", StepName.Of(step, voice));
         json.WriteString("component", step.Component);
         json.WriteString("basis", JsonText.Name(step.Basis));
         json.Number("startMinutes", step.Start?.Minutes);

@@ -111,7 +111,7 @@ internal sealed class RehearsalText
     {
         if (rehearsal.FindStep(id) is { } step)
         {
-            page.Heading(voice.Say("why-head", ("step", StepName.Of(step, voice.Words))));
+            page.Heading(voice.Say("why-head", ("step", StepName.Of(step, voice))));
             ReasonWords.Write(page, step.Why(), voice, 2);
         }
     }

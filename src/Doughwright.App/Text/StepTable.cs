@@ -46,7 +46,7 @@ internal sealed class StepTable(Rehearsal rehearsal, Voice voice)
         string[] cells =
         [
             step.Start is { } start ? Show.DurationColumn(start) : voice.Words["not-known-short"],
-            StepName.Of(step, voice.Words),
+            StepName.Of(step, voice),
             step.Time is { } time ? Show.DurationColumn(time.Likely) : voice.Words[step.SettlesAt is null ? "cannot-be-told" : "never-here"],
             step.Time is { } spread ? Range(spread) : "",
             step.HomeTime is { } home ? Show.DurationColumn(home) : "",

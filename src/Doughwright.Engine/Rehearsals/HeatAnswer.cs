@@ -23,7 +23,7 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
         }
 
         var bowl = BowlAsWritten(stage, mix);
-        var rise = anchors.GetValueOrDefault(mix.Id)?.Scale ?? MixStep.Expected(mix.Way ?? MixingWay.ByHand, stage.Priors);
+        var rise = MixStep.RiseHere(mix, anchors.GetValueOrDefault(mix.Id), stage.Priors);
         var free = stage.Request.Free.Count > 0 ? stage.Request.Free : DefaultFree(bowl);
         var solutions = new List<Solution> { Solve(bowl, wanted, free, rise, stage) };
         if (free.Count > 1)

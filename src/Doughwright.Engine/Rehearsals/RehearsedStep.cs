@@ -24,13 +24,17 @@ public sealed record RehearsedStep
 
     public required StepKind Kind { get; init; }
 
+    /// <summary>The author's name of the step; for one that was put in, what it is about.</summary>
     public required string Name { get; init; }
+
+    /// <summary>Whether the author did not write it: heating the oven, taking butter out of the fridge.</summary>
+    public bool IsAdded { get; init; }
 
     public required string Component { get; init; }
 
     public required Basis Basis { get; init; }
 
-    /// <summary>Minutes after the first hand; null when something before it never ends or cannot be computed.</summary>
+    /// <summary>Minutes after the first hand, negative for what must leave the fridge before; null when something before it never ends or cannot be computed.</summary>
     public Duration? Start { get; init; }
 
     /// <summary>How long it takes; null when it never ends here (then <see cref="SettlesAt"/> is set) or cannot be computed (then a finding says why).</summary>

@@ -53,6 +53,7 @@ internal static class Report
             Id = step.Id,
             Kind = step.Kind,
             Name = step.Name,
+            IsAdded = StepGraph.IsAdded(step),
             Component = step.Component,
             Basis = outcome.Basis,
             Start = here.Times.Starts[index] is { } start ? Duration.FromMinutes(start) : null,

@@ -40,7 +40,7 @@ internal static class Run
             var before = portions.GetValueOrDefault(graph.WorksOn[index]);
             var input = new StepInput(step, before, portions, air, anchors.GetValueOrDefault(step.Id), stage);
             outcomes[index] = ActionOf(step)(input);
-            if (step.Kind != StepKind.Preheat)
+            if (!StepGraph.IsBeside(step))
             {
                 portions[graph.WorksOn[index]] = outcomes[index].After;
             }
@@ -54,6 +54,7 @@ internal static class Run
 
     private static Func<StepInput, StepOutcome> ActionOf(Step step) => step.Kind switch
     {
+        StepKind.Warm when StepGraph.IsAdded(step) => TakeOutStep.Run,
         StepKind.Prepare or StepKind.Finish or StepKind.Glaze => PlainSteps.Prepare,
         StepKind.Cook => PlainSteps.Cook,
         StepKind.Scald => ScaldStep.Run,

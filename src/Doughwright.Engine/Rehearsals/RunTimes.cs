@@ -36,13 +36,19 @@ internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
         return hands;
     }
 
-    /// <summary>Steps whose start cannot be told: those after a step without an end.</summary>
+    /// <summary>Steps whose start cannot be told: those after a step without an end, and what is made ready just in time for them.</summary>
     private static bool[] Open(StepGraph graph, IReadOnlyList<StepOutcome> outcomes)
     {
         var open = new bool[graph.Steps.Count];
         for (var index = 0; index < open.Length; index++)
         {
             open[index] = graph.Before[index].Any(before => open[before] || HasNoEnd(outcomes[before]));
+        }
+
+        for (var index = 0; index < open.Length; index++)
+        {
+            open[index] |= StepGraph.IsBeside(graph.Steps[index])
+                && Enumerable.Range(0, open.Length).Any(later => graph.Before[later].Contains(index) && open[later]);
         }
 
         return open;
@@ -58,7 +64,10 @@ internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
             HandsOf(step, outcomes[index], lane),
             step.Kind is StepKind.Preheat or StepKind.Bake)).ToList();
         var laid = Timeline.Lay(work);
-        starts = laid;
-        return work.Select((piece, index) => laid[index] + piece.Minutes).DefaultIfEmpty(0).Max();
+
+        // The day begins with the first hand. Butter may have to leave the fridge before that: its start is then negative.
+        var first = laid.Where((_, index) => !StepGraph.IsTakeOut(graph.Steps[index])).DefaultIfEmpty(0).Min();
+        starts = [.. laid.Select(start => start - first)];
+        return work.Select((piece, index) => laid[index] + piece.Minutes - first).DefaultIfEmpty(0).Max();
     }
 }

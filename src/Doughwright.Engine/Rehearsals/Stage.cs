@@ -47,8 +47,8 @@ internal sealed class Stage
     public int DoughIndex(string component) =>
         Math.Max(0, Recipe.Components.Where(other => other.Kind is ComponentKind.Dough or ComponentKind.Preferment).Select(other => other.Id).ToList().IndexOf(component));
 
-    /// <summary>How warm a line of ingredients goes in here.</summary>
-    public double WarmthOf(Line line) => Request.At.TryGetValue(line.Id, out var asked)
+    /// <summary>How warm a line of ingredients goes in here. What is asked of a part is not asked of the raw thing of the same name that it is made from.</summary>
+    public double WarmthOf(Line line) => Request.At.TryGetValue(line.Id, out var asked) && Recipe.FindComponent(line.Id) is null
         ? asked.Celsius
         : line.Warmth.Kind switch
         {

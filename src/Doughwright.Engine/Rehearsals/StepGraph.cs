@@ -11,10 +11,12 @@ internal sealed class StepGraph
     /// <summary>Id of the step that heats the oven when the author did not write one.</summary>
     public const string PreheatId = "preheat";
 
+    private const string TakeOutSuffix = "-out";
+
     private StepGraph(IReadOnlyList<Step> steps, IReadOnlyList<int>[] before, string[] worksOn) =>
         (Steps, Before, WorksOn) = (steps, before, worksOn);
 
-    /// <summary>The author's steps, with a heating of the oven put before a bake that has none.</summary>
+    /// <summary>The author's steps, with what nobody writes down put in: heating the oven, taking butter out of the fridge.</summary>
     public IReadOnlyList<Step> Steps { get; }
 
     /// <summary>For each step the indices of those that must have ended before it.</summary>
@@ -25,7 +27,7 @@ internal sealed class StepGraph
 
     public static StepGraph Of(Recipe recipe)
     {
-        var steps = WithPreheat(recipe);
+        var steps = WithAdded(recipe);
         var before = new IReadOnlyList<int>[steps.Count];
         var worksOn = new string[steps.Count];
         var last = new Dictionary<string, int>();
@@ -35,7 +37,7 @@ internal sealed class StepGraph
             var step = steps[index];
             worksOn[index] = Target(recipe, steps, index);
             var needs = new SortedSet<int>();
-            if (step.Kind != StepKind.Preheat)
+            if (!IsBeside(step))
             {
                 AddLast(last, worksOn[index], needs);
                 AddLast(last, step.Component, needs);
@@ -50,10 +52,12 @@ internal sealed class StepGraph
                 last[worksOn[index]] = index;
             }
 
-            if (step.Kind == StepKind.Bake)
+            needs.UnionWith(Enumerable.Range(0, index).Where(other => step.Kind switch
             {
-                needs.UnionWith(Enumerable.Range(0, index).Where(other => steps[other].Kind == StepKind.Preheat));
-            }
+                StepKind.Bake => steps[other].Kind == StepKind.Preheat,
+                StepKind.Mix => IsTakeOut(steps[other]) && steps[other].Component == step.Component,
+                _ => false,
+            }));
 
             before[index] = [.. needs];
         }
@@ -64,10 +68,32 @@ internal sealed class StepGraph
     /// <summary>Whether this is the step in which a component takes in the components it uses: its first mix, or its first step when it is never mixed.</summary>
     public static bool Feeds(IReadOnlyList<Step> steps, int index, string component)
     {
-        var own = steps.Where(step => step.Component == component && step.Kind != StepKind.Preheat).ToList();
+        var own = steps.Where(step => step.Component == component && !IsBeside(step)).ToList();
         var feeder = own.FirstOrDefault(step => step.Kind is StepKind.Mix or StepKind.Scald) ?? own.FirstOrDefault();
         return ReferenceEquals(feeder, steps[index]);
     }
+
+    /// <summary>Whether a step runs beside the portions: it makes ready an oven or an ingredient.</summary>
+    public static bool IsBeside(Step step) => step.Kind == StepKind.Preheat || IsTakeOut(step);
+
+    /// <summary>Whether a step was put in here.</summary>
+    public static bool IsAdded(Step step) => step.Id == PreheatId || IsTakeOut(step);
+
+    /// <summary>Whether a step takes something out of the fridge early.</summary>
+    public static bool IsTakeOut(Step step) => step.Kind == StepKind.Warm && step.Id.EndsWith(TakeOutSuffix, StringComparison.Ordinal);
+
+    /// <summary>Butter that the author wants soft lies in the fridge until somebody takes it out.</summary>
+    private static IEnumerable<Step> TakeOuts(Recipe recipe, Step mix) => (recipe.FindComponent(mix.Component)?.Lines ?? [])
+        .Where(line => line.Uses is null && line.Warmth.Kind == WarmthKind.AsTheRoom && (line.Is("soft") || line.Is("softened")))
+        .Select(line => new Step
+        {
+            Id = line.Id + TakeOutSuffix,
+            Name = line.Name,
+            Kind = StepKind.Warm,
+            Component = mix.Component,
+            Order = [line.Id],
+            Position = line.Position,
+        });
 
     private static IEnumerable<string> Uses(Recipe recipe, string component) =>
         recipe.FindComponent(component)?.Lines.Select(line => line.Uses).OfType<string>() ?? [];
@@ -92,11 +118,16 @@ internal sealed class StepGraph
             ?? step.Component;
     }
 
-    private static List<Step> WithPreheat(Recipe recipe)
+    private static List<Step> WithAdded(Recipe recipe)
     {
         var steps = new List<Step>();
         foreach (var step in recipe.Steps)
         {
+            if (step.Kind == StepKind.Mix)
+            {
+                steps.AddRange(TakeOuts(recipe, step));
+            }
+
             if (step.Kind == StepKind.Bake && !steps.Any(earlier => earlier.Kind == StepKind.Preheat))
             {
                 steps.Add(new Step

@@ -10,6 +10,9 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// </summary>
 internal static class MixStep
 {
+    /// <summary>How far the handling rise of one pair of hands differs from mix to mix.</summary>
+    private const double MixToMixKelvins = 0.4;
+
     public static StepOutcome Run(StepInput input)
     {
         var (step, stage) = (input.Step, input.Stage);
@@ -50,6 +53,13 @@ internal static class MixStep
         return priors.Handling.Map(z => handling.Mean.Kelvins + (handling.Sd.Kelvins * z));
     }
 
+    /// <summary>
+    /// The handling rise of a mix elsewhere: the author's, as far as the same hands repeat it, or the one to expect. Source: handling-repeats.
+    /// </summary>
+    public static PerLane RiseHere(Step step, Anchor? anchor, Priors priors) => anchor?.Scale is { } authors
+        ? authors.With(priors.Handling, (rise, z) => rise + (MixToMixKelvins * z))
+        : Expected(step.Way ?? MixingWay.ByHand, priors);
+
     private static (PerLane? Rise, bool Solved) Rise(StepInput input, Bowl bowl)
     {
         if (input.ToMeet?.Temperature is { } measured)
@@ -57,7 +67,7 @@ internal static class MixStep
             return bowl.IsKnown ? (bowl.RiseFor(measured.Celsius), true) : (null, false);
         }
 
-        return (input.Anchor?.Scale ?? Expected(input.Step.Way ?? MixingWay.ByHand, input.Stage.Priors), false);
+        return (RiseHere(input.Step, input.Anchor, input.Stage.Priors), false);
     }
 
     private static PerLane? Temperature(StepInput input, Bowl bowl, PerLane? rise)
