@@ -11,7 +11,7 @@ internal sealed class StepTable(Rehearsal rehearsal, Voice voice)
     public void WriteTo(Page page)
     {
         var table = new Table(Columns());
-        foreach (var step in rehearsal.Steps)
+        foreach (var step in rehearsal.Steps.OrderBy(step => step.Start?.Minutes ?? double.MaxValue))
         {
             table.Add(Cells(step));
             foreach (var note in Notes(step))
