@@ -76,6 +76,8 @@ internal static class RehearsalJson
             json.WriteNumber("celsius", meeting.Temperature.Celsius);
         });
         json.WriteBoolean("offered", solution.Offered);
+        json.Number("iceGrams", solution.Ice?.Likely.Grams);
+        json.Number("tradeRuleCelsius", solution.TradeRule?.Celsius);
     }
 
     private static void WriteStep(Utf8JsonWriter json, RehearsedStep step, Voice voice)

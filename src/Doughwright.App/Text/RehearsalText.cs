@@ -41,6 +41,11 @@ internal sealed class RehearsalText
         var kitchen = rehearsal.Kitchen;
         var home = rehearsal.Recipe.Home;
         var key = rehearsal.AtHome ? "rehearsed-home" : kitchen.Name == home.Name ? "rehearsed-changed" : "rehearsed-in";
+        if (kitchen.Name.Length == 0)
+        {
+            key = rehearsal.AtHome ? "rehearsed-home-unnamed" : "rehearsed-away-unnamed";
+        }
+
         page.Paragraph(voice.Say(key, ("title", rehearsal.Recipe.Title), ("kitchen", kitchen.Name)));
         page.Gap();
         page.Paragraph(KitchenSentence());

@@ -19,12 +19,22 @@ internal sealed class SolutionText(Rehearsal rehearsal, Voice voice)
         {
             table.Add(
                 What(solution),
-                solution.Warmth is { } warmth ? voice.Degrees(warmth.Likely, asked: true) : voice.Words["none-does-it"],
+                solution.Warmth is { } warmth ? voice.Degrees(warmth.Likely, asked: true) : solution.Ice is null ? voice.Words["none-does-it"] : voice.Words["ice"],
                 solution.Warmth is { } spread ? voice.Range(spread.Low, spread.High, asked: true) : "",
                 string.Join(voice.Words["list-comma"], solution.Meets.Select(Meets)));
+            if (solution.Ice is { } ice)
+            {
+                table.Note(voice.Say("ice-part", ("ice", ice.Likely), ("tap", rehearsal.Kitchen.Tap)));
+            }
+
+            if (solution.TradeRule is { } rule)
+            {
+                table.Note(rule.Celsius > 0 ? voice.Say("trade-rule", ("water", rule)) : voice.Words["trade-rule-ice"]);
+            }
+
             if (!solution.Offered)
             {
-                table.Note(voice.Words[solution.Warmth is null ? "not-possible" : "not-advised"]);
+                table.Note(voice.Words[solution.Warmth is null && solution.Ice is null ? "not-possible" : "not-advised"]);
             }
         }
 

@@ -25,17 +25,27 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
         var bowl = BowlAsWritten(stage, mix);
         var rise = MixStep.RiseHere(mix, anchors.GetValueOrDefault(mix.Id), stage.Priors);
         var free = stage.Request.Free.Count > 0 ? stage.Request.Free : DefaultFree(bowl);
-        var solutions = new List<Solution> { Solve(bowl, wanted, free, rise, stage) };
+        var first = Solved(bowl, wanted, free, rise, stage);
+        var solutions = new List<Solution> { first.Solution };
         if (free.Count > 1)
         {
             solutions.AddRange(free.Select(line => Solve(AtShelf(bowl, free.Where(other => other != line), stage), wanted, [line], rise, stage)));
         }
 
-        var first = solutions[0];
-        var applied = first.Warmth is { } warmth
-            ? stage.Request with { At = stage.Request.At.Concat(free.Where(line => !stage.Request.At.ContainsKey(line)).Select(line => KeyValuePair.Create(line, warmth.Likely))).ToDictionary() }
-            : stage.Request;
-        return new(applied, solutions, first.Warmth is null ? [StepFindings.About(mix, "dough-temperature-out-of-reach", Grade.Warning, false, ("wanted", wanted))] : []);
+        return first.Effective is { } celsius
+            ? new(WithWarmth(stage.Request, free, celsius), solutions, [])
+            : new(stage.Request, solutions, [StepFindings.About(mix, "dough-temperature-out-of-reach", Grade.Warning, false, ("wanted", wanted))]);
+    }
+
+    private static Request WithWarmth(Request request, IReadOnlyList<string> free, double celsius)
+    {
+        var at = request.At.ToDictionary();
+        foreach (var line in free)
+        {
+            at[line] = Temperature.FromCelsius(celsius);
+        }
+
+        return request with { At = at };
     }
 
     /// <summary>What delicate things meet in a bowl: the warmest part that is in it with them, unmixed, or the mean where that is warmer.</summary>
@@ -62,24 +72,40 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
     public static Step? MixOfDough(Stage stage) => stage.Recipe.Steps.LastOrDefault(step =>
         step.Kind == StepKind.Mix && stage.Recipe.FindComponent(step.Component) is { Kind: ComponentKind.Dough });
 
-    public static Solution Solve(Bowl bowl, Temperature wanted, IReadOnlyList<string> free, PerLane rise, Stage stage)
+    public static Solution Solve(Bowl bowl, Temperature wanted, IReadOnlyList<string> free, PerLane rise, Stage stage) =>
+        Solved(bowl, wanted, free, rise, stage).Solution;
+
+    /// <param name="Effective">The temperature to run with: that of the answer, or of water that holds as little heat as the ice and the rest together.</param>
+    private sealed record Found(Solution Solution, double? Effective);
+
+    private static Found Solved(Bowl bowl, Temperature wanted, IReadOnlyList<string> free, PerLane rise, Stage stage)
     {
-        var indices = free.Select(line => bowl.Lines.ToList().FindIndex(other => other.Id == line)).Where(index => index >= 0).ToArray();
+        var indices = bowl.IndicesOf(free);
         var others = bowl.With(free.ToDictionary(line => line, _ => 0.0));
         if (indices.Length == 0 || !others.IsKnown)
         {
-            return new(free, null, [], false);
+            return new(new(free, null, [], false), null);
         }
 
         var answer = others.Solve(wanted.Celsius, indices, rise);
-        if (answer.Central <= 0 || answer.Central >= stage.Boils.Celsius)
-        {
-            return new(free, null, [], false);
-        }
-
         var warmed = bowl.With(free.ToDictionary(line => line, _ => answer.Central));
         var meetings = MeetingsIn(warmed);
-        return new(free, Report.TemperatureOf(answer), meetings, !Hurts(warmed, meetings));
+        var water = indices is [var only] && bowl.Lines[only].Role == Role.Water ? bowl.Lines[only] : null;
+        var solution = new Solution(free, null, meetings, !Hurts(warmed, meetings))
+        {
+            TradeRule = water is null ? null : TradeRule.Water(stage, wanted, rise.Central),
+        };
+        if (water is not null && answer.Central < stage.Kitchen.Fridge.Celsius)
+        {
+            var ice = others.With(new Dictionary<string, double> { [water.Id] = stage.Kitchen.Tap.Celsius }).SolveIce(wanted.Celsius, indices[0], rise);
+            return ice.Central > 0 && ice.Central < water.Mass.Grams
+                ? new(solution with { Ice = Report.MassOf(ice) }, answer.Central)
+                : new(solution with { Offered = false }, null);
+        }
+
+        return answer.Central > 0 && answer.Central < stage.Boils.Celsius
+            ? new(solution with { Warmth = Report.TemperatureOf(answer) }, answer.Central)
+            : new(solution with { Meets = [], Offered = false }, null);
     }
 
     private static Bowl AtShelf(Bowl bowl, IEnumerable<string> lines, Stage stage) =>

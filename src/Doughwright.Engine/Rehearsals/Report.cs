@@ -44,6 +44,12 @@ internal static class Report
         return new(Temperature.FromCelsius(spread.Central), Temperature.FromCelsius(spread.Low), Temperature.FromCelsius(spread.High));
     }
 
+    public static Estimate<Mass> MassOf(PerLane grams)
+    {
+        var spread = Spread.OfLanes(grams.Values);
+        return new(Mass.FromGrams(spread.Central), Mass.FromGrams(spread.Low), Mass.FromGrams(spread.High));
+    }
+
     private static RehearsedStep StepOf(Step step, int index, RunResult here, RunResult home)
     {
         var outcome = here.Outcomes[index];

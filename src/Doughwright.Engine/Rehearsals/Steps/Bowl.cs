@@ -53,6 +53,14 @@ internal sealed class Bowl
     public PerLane Solve(double wantedCelsius, int[] free, PerLane rise) =>
         Each(rise, (parts, conditions) => Balance.Solve(wantedCelsius, free, parts, conditions));
 
+    /// <summary>Grams of ice among a water part, the rest of it as warm as set, in every lane.</summary>
+    public PerLane SolveIce(double wantedCelsius, int water, PerLane rise) =>
+        Each(rise, (parts, conditions) => Balance.SolveIce(wantedCelsius, water, parts, conditions));
+
+    /// <summary>Where lines stand in the order of adding; lines that are not in the bowl are left out.</summary>
+    public int[] IndicesOf(IReadOnlyList<string> lines) =>
+        [.. Enumerable.Range(0, Lines.Count).Where(index => lines.Contains(Lines[index].Id))];
+
     /// <summary>What happens in the bowl as the parts go in, in the likely lane.</summary>
     public MixingTrace Trace() => Balance.Trace(Parts(0), Conditions(0, 0));
 
