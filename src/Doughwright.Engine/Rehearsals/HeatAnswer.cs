@@ -22,7 +22,7 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
             return new(stage.Request, [], []);
         }
 
-        var bowl = BowlAsWritten(stage, mix);
+        var bowl = Run.UntilBowl(stage, anchors, mix);
         var rise = MixStep.RiseHere(mix, anchors.GetValueOrDefault(mix.Id), stage.Priors);
         var free = stage.Request.Free.Count > 0 ? stage.Request.Free : DefaultFree(bowl);
         var first = Solved(bowl, wanted, free, rise, stage);
@@ -33,19 +33,20 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
         }
 
         return first.Effective is { } celsius
-            ? new(WithWarmth(stage.Request, free, celsius), solutions, [])
+            ? new(WithWarmth(stage, mix, free, celsius), solutions, [])
             : new(stage.Request, solutions, [StepFindings.About(mix, "dough-temperature-out-of-reach", Grade.Warning, false, ("wanted", wanted))]);
     }
 
-    private static Request WithWarmth(Request request, IReadOnlyList<string> free, double celsius)
+    private static Request WithWarmth(Stage stage, Step mix, IReadOnlyList<string> free, double celsius)
     {
-        var at = request.At.ToDictionary();
+        var at = stage.Request.At.ToDictionary();
         foreach (var line in free)
         {
-            at[line] = Temperature.FromCelsius(celsius);
+            // A part made beforehand is cooled to it; an ingredient is meant in this bowl only, not where else it goes in.
+            at[stage.Recipe.FindComponent(line) is null ? Request.LineOf(mix.Component, line) : line] = Temperature.FromCelsius(celsius);
         }
 
-        return request with { At = at };
+        return stage.Request with { At = at };
     }
 
     /// <summary>What delicate things meet in a bowl: the warmest part that is in it with them, unmixed, or the mean where that is warmer.</summary>
@@ -118,33 +119,5 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
         return made.Count > 0
             ? made
             : [.. bowl.Lines.Where(line => line.Role is Role.Water or Role.Liquid).OrderByDescending(line => line.Mass.Grams).Take(1).Select(line => line.Id)];
-    }
-
-    /// <summary>The bowl of the dough with every part made beforehand at the temperature the author cools it to, or at the air where it cannot get there.</summary>
-    private static Bowl BowlAsWritten(Stage stage, Step mix)
-    {
-        var portions = new Dictionary<string, Portion>();
-        foreach (var line in stage.Component(mix.Component).Lines.Where(line => line.UsesComponent is not null))
-        {
-            portions[line.UsesComponent!] = AsWritten(line.UsesComponent!, stage);
-        }
-
-        return Bowl.Of(mix, stage.Component(mix.Component), portions, stage);
-    }
-
-    private static Portion AsWritten(string component, Stage stage)
-    {
-        var raw = Matter.Raw(component, stage);
-        var last = stage.Recipe.Steps.LastOrDefault(step => step.Component == component);
-        var end = stage.Request.At.TryGetValue(component, out var asked) ? asked : (last?.End as StepEnd.AtTemperature)?.Temperature;
-        if (last is null || end is not { } wanted)
-        {
-            return raw;
-        }
-
-        var air = stage.AirOf(last, Duration.Zero).Knots[^1].Air;
-        var cools = last.Kind is not StepKind.Warm;
-        var reached = cools && air > wanted ? air : wanted;
-        return raw with { Celsius = PerLane.Same(reached.Celsius, stage.Lanes) };
     }
 }

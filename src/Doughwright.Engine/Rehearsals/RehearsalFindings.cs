@@ -14,6 +14,7 @@ internal static class RehearsalFindings
         .. ButterCheck.Of(here),
         .. OvenTrays.Of(here),
         .. ScaldCheck.Of(here),
+        .. SugarCheck.Of(here.Stage),
         .. SafetyClock.Of(here),
     ];
 }

@@ -12,8 +12,14 @@ public sealed record Request
     /// <summary>The kitchen to rehearse in; null is the recipe's home.</summary>
     public Kitchen? Kitchen { get; init; }
 
-    /// <summary>Lines that go in at another temperature than the text says, by line id.</summary>
+    /// <summary>
+    /// Lines that go in at another temperature than the text says: by line id for that line in every part, or by <see cref="LineOf"/> for one
+    /// part only. A part made beforehand goes by its own id.
+    /// </summary>
     public IReadOnlyDictionary<string, Temperature> At { get; init; } = new Dictionary<string, Temperature>();
+
+    /// <summary>Names one line of one part.</summary>
+    public static string LineOf(string component, string line) => $"{component}/{line}";
 
     /// <summary>Temperature of what the text calls boiling, when it is poured cooler.</summary>
     public Temperature? Pour { get; init; }

@@ -29,24 +29,46 @@ internal static class Run
         }
     }
 
+    /// <summary>What lies in the bowl of a mix when its turn comes, each part as warm as its own steps leave it.</summary>
+    public static Bowl UntilBowl(Stage stage, IReadOnlyDictionary<string, Anchor> anchors, Step mix)
+    {
+        var graph = StepGraph.Of(stage.Recipe);
+        var starts = stage.Kitchen.Air.IsConstant ? new double?[graph.Steps.Count] : [.. Of(stage, anchors).Times.Starts];
+        var portions = new Dictionary<string, Portion>();
+        for (var index = 0; graph.Steps[index].Id != mix.Id; index++)
+        {
+            Take(stage, graph, anchors, starts, index, portions);
+        }
+
+        return Bowl.Of(mix, stage.Component(mix.Component), portions, stage);
+    }
+
     private static RunResult Once(Stage stage, StepGraph graph, IReadOnlyDictionary<string, Anchor> anchors, double?[] starts)
     {
         var portions = new Dictionary<string, Portion>();
         var outcomes = new StepOutcome[graph.Steps.Count];
         for (var index = 0; index < outcomes.Length; index++)
         {
-            var step = graph.Steps[index];
-            var air = stage.AirOf(step, Duration.FromMinutes(starts[index] ?? 0));
-            var before = portions.GetValueOrDefault(graph.WorksOn[index]);
-            var input = new StepInput(step, before, portions, air, anchors.GetValueOrDefault(step.Id), stage);
-            outcomes[index] = ActionOf(step)(input);
-            if (!StepGraph.IsBeside(step))
-            {
-                portions[graph.WorksOn[index]] = outcomes[index].After;
-            }
+            outcomes[index] = Take(stage, graph, anchors, starts, index, portions);
         }
 
         return new(stage, graph, outcomes, RunTimes.Of(graph, outcomes, stage.Lanes));
+    }
+
+    /// <summary>Takes one step and puts its portion in the place of the one before.</summary>
+    private static StepOutcome Take(
+        Stage stage, StepGraph graph, IReadOnlyDictionary<string, Anchor> anchors, double?[] starts, int index, Dictionary<string, Portion> portions)
+    {
+        var step = graph.Steps[index];
+        var air = stage.AirOf(step, Duration.FromMinutes(starts[index] ?? 0));
+        var before = portions.GetValueOrDefault(graph.WorksOn[index]);
+        var outcome = ActionOf(step)(new(step, before, portions, air, anchors.GetValueOrDefault(step.Id), stage));
+        if (!StepGraph.IsBeside(step))
+        {
+            portions[graph.WorksOn[index]] = outcome.After;
+        }
+
+        return outcome;
     }
 
     private static bool Same(double?[] starts, IReadOnlyList<double?> others) => starts.Zip(others).All(pair =>

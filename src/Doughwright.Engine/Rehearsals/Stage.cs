@@ -48,7 +48,9 @@ internal sealed class Stage
         Math.Max(0, Recipe.Components.Where(other => other.Kind is ComponentKind.Dough or ComponentKind.Preferment).Select(other => other.Id).ToList().IndexOf(component));
 
     /// <summary>How warm a line of ingredients goes in here. What is asked of a part is not asked of the raw thing of the same name that it is made from.</summary>
-    public double WarmthOf(Line line) => Request.At.TryGetValue(line.Id, out var asked) && Recipe.FindComponent(line.Id) is null
+    public double WarmthOf(string component, Line line) =>
+        Request.At.TryGetValue(Request.LineOf(component, line.Id), out var asked)
+        || (Request.At.TryGetValue(line.Id, out asked) && Recipe.FindComponent(line.Id) is null)
         ? asked.Celsius
         : line.Warmth.Kind switch
         {

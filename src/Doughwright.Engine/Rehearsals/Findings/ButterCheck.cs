@@ -22,7 +22,7 @@ internal static class ButterCheck
                     continue;
                 }
 
-                var warmth = Temperature.FromCelsius(run.Stage.WarmthOf(line.Source));
+                var warmth = Temperature.FromCelsius(run.Stage.WarmthOf(step.Component, line.Source));
                 if (warmth < ButterStates.Softens || warmth > OilsOut)
                 {
                     yield return StepFindings.About(

@@ -30,7 +30,7 @@ internal sealed class Bowl
             [.. lines.Select(line => Matter.PartOf(line, parts))],
             step.Vessel is { } vessel ? DefaultHeats.JoulesPerKelvinOf(vessel) ?? 0 : 0,
             FatMelting.Butter);
-        var warmths = lines.Select(line => WarmthOf(line, parts, stage)).ToList();
+        var warmths = lines.Select(line => WarmthOf(component.Id, line, parts, stage)).ToList();
         return new(balance, lines, warmths, step.Vessel is { } bowl ? stage.WarmthOf(bowl) : stage.Kitchen.Shelf.Celsius, stage.Priors);
     }
 
@@ -101,15 +101,8 @@ internal sealed class Bowl
         return -1;
     }
 
-    private static PerLane? WarmthOf(LineFormula line, IReadOnlyDictionary<string, Portion> parts, Stage stage)
-    {
-        if (stage.Request.At.TryGetValue(line.Id, out var asked) && line.UsesComponent is null)
-        {
-            return PerLane.Same(asked.Celsius, stage.Lanes);
-        }
-
-        return line.UsesComponent is { } used && parts.TryGetValue(used, out var portion)
+    private static PerLane? WarmthOf(string component, LineFormula line, IReadOnlyDictionary<string, Portion> parts, Stage stage) =>
+        line.UsesComponent is { } used && parts.TryGetValue(used, out var portion)
             ? portion.Celsius
-            : PerLane.Same(stage.WarmthOf(line.Source), stage.Lanes);
-    }
+            : PerLane.Same(stage.WarmthOf(component, line.Source), stage.Lanes);
 }

@@ -45,7 +45,7 @@ internal static class Matter
     {
         var formula = stage.Component(component);
         var parts = formula.Lines.Select(line => PartOf(line, new Dictionary<string, Portion>())).ToList();
-        var heat = parts.Zip(formula.Lines, (part, line) => part.Mass * part.SpecificHeat * stage.WarmthOf(line.Source)).Sum();
+        var heat = parts.Zip(formula.Lines, (part, line) => part.Mass * part.SpecificHeat * stage.WarmthOf(component, line.Source)).Sum();
         var capacity = parts.Sum(part => part.Mass * part.SpecificHeat);
         return Of(formula, parts, PerLane.Same(heat / capacity, stage.Lanes));
     }
