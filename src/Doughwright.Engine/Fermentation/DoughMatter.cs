@@ -16,7 +16,7 @@ internal sealed record DoughMatter
     /// <summary>Sugar that yeast can use, as sucrose: puree, honey and malt counted, lactose not.</summary>
     public Mass Sugar { get; init; }
 
-    /// <summary>The yeast as fresh yeast (<see cref="YeastEquivalence"/>).</summary>
+    /// <summary>The yeast as fresh yeast.</summary>
     public required Mass FreshYeast { get; init; }
 
     public Mass Fat { get; init; }

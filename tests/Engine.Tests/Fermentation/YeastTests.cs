@@ -5,24 +5,6 @@ namespace Doughwright.Engine.Tests.Fermentation;
 
 public class YeastTests
 {
-    // 100 : 40 : 33 [read: two trade texts]: 30 g fresh = 12.0 g active dry = 9.9 g instant.
-    [Fact]
-    public void Equivalence_Of30GramsFresh_IsTheTradesTable()
-    {
-        var fresh = Mass.FromGrams(30);
-        Assert.Equal(12.0, YeastEquivalence.Of(fresh, YeastKind.ActiveDry).Grams, 0.05);
-        Assert.Equal(9.9, YeastEquivalence.Of(fresh, YeastKind.Instant).Grams, 0.05);
-        Assert.Equal(30, YeastEquivalence.FreshOf(Mass.FromGrams(9.9), YeastKind.Instant).Grams, 1e-12);
-    }
-
-    [Fact]
-    public void Equivalence_Of4GramsInstant_IsTwelveGramsFresh()
-    {
-        var fresh = YeastEquivalence.FreshOf(Mass.FromGrams(4), YeastKind.Instant);
-        Assert.Equal(12.1, fresh.Grams, 0.05);
-        Assert.Equal(4.8, YeastEquivalence.Of(fresh, YeastKind.ActiveDry).Grams, 0.05);
-    }
-
     // 1200 mL in 2 h with 2.8 % yeast, 1800 mL with 5 % [read: AEM table, error 10 %]. The exponent was taken from this pair between 2.8
     // and 5 %, the joint put at 3 %; so this holds the parameter to its use.
     [Fact]
