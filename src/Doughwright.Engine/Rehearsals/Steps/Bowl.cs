@@ -19,8 +19,11 @@ internal sealed class Bowl
     /// <summary>In the order in which they are added.</summary>
     public IReadOnlyList<LineFormula> Lines { get; }
 
-    /// <summary>Whether every part's temperature is known.</summary>
-    public bool IsKnown => warmths.All(warmth => warmth is not null);
+    /// <summary>Whether the temperature of every part is known, and how much heat it holds.</summary>
+    public bool IsKnown => warmths.All(warmth => warmth is not null) && Lines.All(Matter.IsHeatKnown);
+
+    /// <summary>Lines of which nobody knows how much heat they hold.</summary>
+    public IEnumerable<LineFormula> Unknown => Lines.Where(line => !Matter.IsHeatKnown(line));
 
     /// <param name="parts">Portions of the components that go in.</param>
     public static Bowl Of(Step step, ComponentFormula component, IReadOnlyDictionary<string, Portion> parts, Stage stage)
@@ -73,7 +76,7 @@ internal sealed class Bowl
     {
         if (!IsKnown)
         {
-            throw new InvalidOperationException("A bowl with a part of unknown temperature has no temperature.");
+            throw new InvalidOperationException("A bowl with a part of unknown heat has no temperature.");
         }
 
         var answers = new double[priors.Lanes];

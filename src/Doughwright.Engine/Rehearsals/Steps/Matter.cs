@@ -21,11 +21,14 @@ internal static class Matter
         return new(line.Id, line.Mass, SpecificHeatOf(line), MeltingFatOf(line));
     }
 
-    /// <summary>A handbook's figure where there is one, else from the composition; water stands in for what is not known, which is the most heat it can hold.</summary>
-    public static SpecificHeat SpecificHeatOf(LineFormula line) =>
-        line.Ingredient?.HandbookSpecificHeat
-        ?? ThermalProperties.Of(line.Composition, PropertiesAt)?.SpecificHeat
-        ?? DefaultHeats.Water;
+    /// <summary>Whether it is known how much heat a line holds. Where it is not, nothing that depends on it is told.</summary>
+    public static bool IsHeatKnown(LineFormula line) => line.UsesComponent is not null || KnownHeat(line) is not null;
+
+    /// <summary>A handbook's figure where there is one, else from the composition. Only for show where <see cref="IsHeatKnown"/> says no.</summary>
+    public static SpecificHeat SpecificHeatOf(LineFormula line) => KnownHeat(line) ?? DefaultHeats.Water;
+
+    private static SpecificHeat? KnownHeat(LineFormula line) =>
+        line.Ingredient?.HandbookSpecificHeat ?? ThermalProperties.Of(line.Composition, PropertiesAt)?.SpecificHeat;
 
     public static Mass MeltingFatOf(LineFormula line) =>
         line.Ingredient is { MeltsAsButter: true } && line.Composition.Fat is { } fat ? line.Mass * (fat / 100) : Mass.Zero;

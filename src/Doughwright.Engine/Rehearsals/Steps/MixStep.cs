@@ -24,6 +24,7 @@ internal static class MixStep
             findings.Add(StepFindings.About(step, "mixing-bowl-not-said", Grade.Hint));
         }
 
+        findings.AddRange(StepFindings.HeatNotKnown(step, bowl));
         var (rise, solved) = Rise(input, bowl);
         var mixed = Temperature(input, bowl, rise);
         if (solved && rise is { } measured)

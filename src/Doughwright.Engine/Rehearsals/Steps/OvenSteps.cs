@@ -49,7 +49,7 @@ internal static class OvenSteps
         var dial = DialOf(step, stage);
         if (step.Oven is null || before.Celsius is not { } start)
         {
-            return PlainSteps.Stated(input, before, before.Celsius, null) with { Dial = dial };
+            return PlainSteps.NotCarried(input, before, before.Celsius) with { Dial = dial };
         }
 
         var piece = OvenPiece.Of(before, start, step.Oven, stage);

@@ -1,3 +1,5 @@
+using Doughwright.Engine.Recipes;
+
 namespace Doughwright.Engine.Rehearsals.Steps;
 
 /// <summary>Steps that take the author's own time and leave the matter as it is, but for a pot that boils.</summary>
@@ -16,6 +18,16 @@ internal static class PlainSteps
         var before = input.Before ?? Matter.Raw(input.Step.Component, input.Stage);
         var boiling = PerLane.Same(input.Stage.Boils.Celsius, input.Lanes);
         return Stated(input, before with { Celsius = boiling }, before.Celsius, boiling);
+    }
+
+    /// <summary>
+    /// A step that a model would have to carry to another kitchen and cannot: at home the author's time stands, elsewhere only a time that the
+    /// author fixed.
+    /// </summary>
+    public static StepOutcome NotCarried(StepInput input, Portion after, PerLane? start)
+    {
+        var stated = Stated(input, after, start, null);
+        return input.Stage.IsHome || input.Step.End is StepEnd.AfterTime ? stated : stated with { Minutes = null, Basis = Basis.Computed, Why = null };
     }
 
     public static StepOutcome Stated(StepInput input, Portion after, PerLane? start, PerLane? end)

@@ -37,7 +37,7 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
     }
 
     /// <summary>The step where nothing can be computed: the author's own time, said to be that.</summary>
-    public static StepOutcome NotComputed(StepInput input, Portion before) => PlainSteps.Stated(input, before, before.Celsius, before.Celsius) with
+    public static StepOutcome NotComputed(StepInput input, Portion before) => PlainSteps.NotCarried(input, before, before.Celsius) with
     {
         Findings = [StepFindings.About(input.Step, "rise-not-computed", Grade.Warning)],
     };

@@ -17,6 +17,7 @@ internal static class ScaldStep
         return cooled with
         {
             MixedCelsius = mixed,
+            Findings = [.. cooled.Findings, .. StepFindings.HeatNotKnown(step, bowl)],
             Why = mixed is { } celsius ? () => CoolReasons.OfScald(bowl, celsius.Central, cooled) : null,
         };
     }

@@ -18,6 +18,10 @@ internal static class StepFindings
         Arguments = arguments.Append(("step", step.Name.Length > 0 ? step.Name : step.Id)).ToDictionary(argument => argument.Item1, argument => argument.Item2),
     };
 
+    /// <summary>Lines whose heat nobody knows, so that the bowl's temperature is not told.</summary>
+    public static IEnumerable<Finding> HeatNotKnown(Step step, Bowl bowl) =>
+        bowl.Unknown.Select(line => About(step, "heat-not-known", Grade.Warning, false, ("line", line.Name)));
+
     /// <summary>Neither the author nor a model knows how long it takes.</summary>
     public static Finding NoTime(Step step) => About(step, "time-not-known", Grade.Warning);
 }
