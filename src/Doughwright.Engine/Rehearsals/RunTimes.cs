@@ -15,24 +15,29 @@ internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
         total[0] = likely;
         for (var lane = 1; lane < lanes; lane++)
         {
-            total[lane] = outcomes.Any(outcome => outcome.Minutes is { } minutes && double.IsInfinity(minutes[lane]))
-                ? double.PositiveInfinity
-                : Lay(graph, outcomes, open, lane, out _);
+            total[lane] = NeverEnds(outcomes, lane) ? double.PositiveInfinity : Lay(graph, outcomes, open, lane, out _);
         }
 
         return new([.. starts.Select((start, index) => open[index] ? (double?)null : start)], open.Any(isOpen => isOpen) ? null : new PerLane(total));
     }
 
     /// <summary>Hands of a step in one lane: at its start, and at its folds.</summary>
-    public static List<(double Offset, double Minutes)> HandsOf(Step step, StepOutcome outcome, int lane)
+    private static List<(double Offset, double Minutes)> HandsOf(Step step, StepOutcome outcome, int lane)
     {
-        var hands = new List<(double, double)>();
+        var hands = new List<(double, double)>(1 + outcome.Folds.Count);
         if (step.Hands.Minutes > 0)
         {
             hands.Add((0, step.Hands.Minutes));
         }
 
-        hands.AddRange(outcome.Folds.Where(fold => double.IsFinite(fold.Minutes[lane])).Select(fold => (fold.Minutes[lane], fold.Hands.Minutes)));
+        foreach (var fold in outcome.Folds)
+        {
+            if (double.IsFinite(fold.Minutes[lane]))
+            {
+                hands.Add((fold.Minutes[lane], fold.Hands.Minutes));
+            }
+        }
+
         return hands;
     }
 
@@ -56,18 +61,54 @@ internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
 
     private static bool HasNoEnd(StepOutcome outcome) => outcome.Minutes is not { } minutes || double.IsInfinity(minutes.Central);
 
+    /// <summary>Lays the steps of one lane; gives the end of the last of them.</summary>
     private static double Lay(StepGraph graph, IReadOnlyList<StepOutcome> outcomes, bool[] open, int lane, out double[] starts)
     {
-        var work = graph.Steps.Select((step, index) => new Work(
-            open[index] || HasNoEnd(outcomes[index]) ? 0 : outcomes[index].Minutes!.Value[lane],
-            graph.Before[index],
-            HandsOf(step, outcomes[index], lane),
-            step.Kind is StepKind.Preheat or StepKind.Bake)).ToList();
-        var laid = Timeline.Lay(work);
+        var work = new Work[graph.Steps.Count];
+        for (var index = 0; index < work.Length; index++)
+        {
+            var (step, outcome) = (graph.Steps[index], outcomes[index]);
+            var minutes = open[index] || HasNoEnd(outcome) ? 0 : outcome.Minutes!.Value[lane];
+            work[index] = new(minutes, graph.Before[index], HandsOf(step, outcome, lane), step.Kind is StepKind.Preheat or StepKind.Bake);
+        }
 
-        // The day begins with the first hand. Butter may have to leave the fridge before that: its start is then negative.
-        var first = laid.Where((_, index) => !StepGraph.IsTakeOut(graph.Steps[index])).DefaultIfEmpty(0).Min();
-        starts = [.. laid.Select(start => start - first)];
-        return work.Select((piece, index) => laid[index] + piece.Minutes - first).DefaultIfEmpty(0).Max();
+        starts = Timeline.Lay(work);
+        var first = FirstHand(graph, starts);
+        var end = 0.0;
+        for (var index = 0; index < work.Length; index++)
+        {
+            end = Math.Max(end, starts[index] + work[index].Minutes - first);
+            starts[index] -= first;
+        }
+
+        return end;
+    }
+
+    /// <summary>The day begins with the first hand. Butter may have to leave the fridge before that: its start is then negative.</summary>
+    private static double FirstHand(StepGraph graph, double[] starts)
+    {
+        var first = double.PositiveInfinity;
+        for (var index = 0; index < starts.Length; index++)
+        {
+            if (!StepGraph.IsTakeOut(graph.Steps[index]))
+            {
+                first = Math.Min(first, starts[index]);
+            }
+        }
+
+        return double.IsFinite(first) ? first : 0;
+    }
+
+    private static bool NeverEnds(IReadOnlyList<StepOutcome> outcomes, int lane)
+    {
+        foreach (var outcome in outcomes)
+        {
+            if (outcome.Minutes is { } minutes && double.IsInfinity(minutes[lane]))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }
