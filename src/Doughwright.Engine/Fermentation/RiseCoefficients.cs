@@ -39,7 +39,7 @@ internal sealed class RiseCoefficients
                 Temperature.FromCelsius(Minimum[lane]), Temperature.FromCelsius(Optimum[lane]), Temperature.FromCelsius(Maximum[lane]));
             var reference = CardinalRate.At(Temperature.FromCelsius(RateReferenceCelsius), cardinal);
             var stress = dough.OsmoticFactor[lane] * dough.SpiceFactor[lane];
-            var scaled = Require.Within(scale[lane], 0, 1e6, "Rate against the book") * MolesPerHourAndGram * stress;
+            var scaled = Require.Within(scale[lane], 0, 1e7, "Rate against the book") * MolesPerHourAndGram * stress;
             UseRate[lane] = HexoseGramsPerMole * scaled / reference;
             // Some supply, so that sugar never comes to exactly nought.
             Maltose[lane] = Require.Within(parameters.Maltose[lane], 1e-9, 100, "Maltose from starch") / reference;

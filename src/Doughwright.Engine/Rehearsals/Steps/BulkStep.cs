@@ -1,5 +1,4 @@
 using Doughwright.Engine.Fermentation;
-using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
@@ -28,16 +27,18 @@ internal static class BulkStep
     {
         var input = phase.Input;
         var minutes = input.Stage.Priors.ReadingError(phase.DoughIndex) * authors;
-        var step = Duration.FromMinutes(authors / Rising.StepsAtHome);
+        var step = phase.StepLength;
         var steps = (int)Math.Ceiling(minutes.Values.Max() / step.Minutes);
         var history = Rising.Drift(input, phase.Body, phase.Start, step, steps).History;
         var folds = RiseFolds.AtMinutes(input.Lanes, [.. input.Step.Folds.Select(fold => fold.After.Minutes)]);
         var findings = new List<Finding>();
         var scale = new PerLane(input.Stage.Priors.Rise.Scale);
+        var isPossible = true;
         if (target is { } growth)
         {
             var anchor = Rise.Anchor(phase.Dough, input.Stage.Priors.Rise, Rising.Pascals(input.Stage), history, minutes.Values, growth, folds);
-            scale = new(anchor.Scale);
+            isPossible = anchor.IsFound[0];
+            scale = isPossible ? new(anchor.Scale) : scale;
             findings.AddRange(RiseFindings.OfScale(input.Step, anchor, input.Stage.Priors.Rise.Scale[0]));
         }
 
@@ -49,7 +50,7 @@ internal static class BulkStep
         return outcome with
         {
             Growth = reached,
-            Anchor = new(scale, [.. phase.FoldGrowth(folds), reached], minutes),
+            Anchor = isPossible ? new(scale, [.. phase.FoldGrowth(folds), reached], minutes) : null,
             Findings = findings,
             Why = () => Reason.Leaf("measured-by-author", authors, "min"),
         };
@@ -65,7 +66,7 @@ internal static class BulkStep
             ? RiseFolds.AtMinutes(lanes, [.. input.Step.Folds.Select(fold => fold.After.Minutes)])
             : RiseFolds.AtGrowth([.. anchor.Growth.SkipLast(1).SelectMany(fold => fold.Values)], lanes);
         var state = phase.Begin(scale);
-        Rising.Until(input, Bodies.Drift(input, phase.Body, phase.Start, phase.StepLength), state, RiseStage.ToGrowth(growth.Values, folds), phase.StepLength);
+        Rising.Until(phase, state, RiseStage.ToGrowth(growth.Values, folds));
         var minutes = new PerLane([.. state.StoppedMinutes]);
         var outcome = phase.Outcome(state, scale, minutes, folds, Basis.Computed);
         return outcome with { Growth = growth, Why = () => RiseReasons.Of("bulk-minutes", phase, anchor, minutes.Central, InHomeAir(phase, scale, growth, folds)) };
@@ -76,8 +77,7 @@ internal static class BulkStep
     {
         var input = phase.Input;
         var state = new RiseState(phase.Dough, input.Stage.Priors.Rise, scale.Values, Rising.Pascals(input.Stage.AtHomeAltitude), phase.Start.Values);
-        var drift = Bodies.Drift(input, phase.Body, phase.Start, phase.StepLength);
-        Rising.Until(input, drift, state, RiseStage.ToGrowth(growth.Values, folds.Again()), phase.StepLength);
+        Rising.Until(phase, state, RiseStage.ToGrowth(growth.Values, folds.Again()));
         return state.StoppedMinutes[0];
     }
 }

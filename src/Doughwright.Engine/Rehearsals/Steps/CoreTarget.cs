@@ -1,3 +1,4 @@
+using Doughwright.Engine.Heat;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 
@@ -5,8 +6,8 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 
 /// <summary>How far a core must come: the share of the way from the dough's temperature to boiling.</summary>
 /// <remarks>
-/// Where the author gives no core it is drawn from what such breads are baked to: enriched 86 to 98 °C, most likely 93; lean 93 to 99, most
-/// likely 96.5. Source: core-bands.
+/// Where the author gives no core it is drawn from what such breads are baked to at the sea: enriched 86 to 98 °C, most likely 93; lean 93 to
+/// 99, most likely 96.5. Source: core-bands. A home on a mountain has the same share of a shorter way.
 /// </remarks>
 internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
 {
@@ -15,13 +16,15 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
     private static readonly Temperature UnusualBelow = Temperature.FromCelsius(86);
     private static readonly Temperature UnusualAbove = Temperature.FromCelsius(100);
 
+    private static readonly Temperature BoilsAtTheSea = SaturatedWater.BoilingPoint(Length.Zero);
+
     private const double LeanLimit = 8;
 
     public PerLane Celsius(PerLane start, Temperature boils) => start.With(Share, (from, share) => from + (share * (boils.Celsius - from)));
 
     public static CoreTarget Of(Step step, Stage stage, Anchor? anchor, PerLane start)
     {
-        var stated = step.End is StepEnd.AtCore end ? end.Temperature : step.Measured?.Temperature;
+        var stated = step.End is StepEnd.AtCore end ? end.Temperature : BelievableCore(step, stage.Boils);
         if (step.End is StepEnd.AtCore { Temperature: var asked } && asked >= stage.Boils)
         {
             var refusal = StepFindings.About(step, "core-above-boiling", Grade.Error, false, ("core", asked), ("boils", stage.Boils), ("altitude", stage.Kitchen.Altitude), ("offered", Temperature.FromCelsius(Math.Floor(stage.Boils.Celsius - 1))));
@@ -33,15 +36,31 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
             return new(carried, null);
         }
 
-        var core = stated is { } known ? PerLane.Same(known.Celsius, stage.Lanes) : Drawn(stage);
-        return new(core.With(start, (celsius, from) => (celsius - from) / (stage.Boils.Celsius - from)), null);
+        var (core, boils) = stated is { } known ? (PerLane.Same(known.Celsius, stage.Lanes), stage.Boils) : (Drawn(stage), BoilsAtTheSea);
+        return new(core.With(start, (celsius, from) => (celsius - from) / (boils.Celsius - from)), null);
     }
 
-    /// <summary>A core that the author measured and that no such bread is baked to.</summary>
-    public static IEnumerable<Finding> Unusual(Step step) =>
-        step.Measured?.Temperature is { } core && (core < UnusualBelow || core > UnusualAbove)
-            ? [StepFindings.About(step, "core-unusual", Grade.Warning, false, ("core", core), ("low", UnusualBelow), ("high", UnusualAbove))]
-            : [];
+    /// <summary>What the author measured, unless no crumb gets so hot.</summary>
+    private static Temperature? BelievableCore(Step step, Temperature boils) => step.Measured?.Temperature is { } core && core < boils ? core : null;
+
+    /// <summary>A core that the author measured and that no such bread is baked to, or that no crumb can have here.</summary>
+    public static IEnumerable<Finding> Unusual(Step step, Stage stage)
+    {
+        if (step.Measured?.Temperature is not { } core)
+        {
+            yield break;
+        }
+
+        if (core >= stage.Boils)
+        {
+            yield return StepFindings.About(
+                step, "core-measured-above-boiling", Grade.Warning, false, ("core", core), ("boils", stage.Boils), ("altitude", stage.Kitchen.Altitude));
+        }
+        else if (core < UnusualBelow || core > UnusualAbove)
+        {
+            yield return StepFindings.About(step, "core-unusual", Grade.Warning, false, ("core", core), ("low", UnusualBelow), ("high", UnusualAbove));
+        }
+    }
 
     /// <summary>Two half normals that meet at the likely core and end at the edges of the band.</summary>
     private static PerLane Drawn(Stage stage)

@@ -29,7 +29,8 @@ internal static class OvenSteps
         }
 
         var room = input.Air.At(Duration.Zero).Celsius;
-        var central = Math.Max(0, PreheatMinutes * (step.Oven.Dial.Celsius - room) / PreheatSpan);
+        var set = dial!.Here.Celsius;
+        var central = Math.Max(0, PreheatMinutes * (set - room) / PreheatSpan);
         return new()
         {
             After = before,
@@ -37,7 +38,7 @@ internal static class OvenSteps
             Basis = Basis.Computed,
             Dial = dial,
             StartCelsius = PerLane.Same(room, input.Lanes),
-            EndCelsius = PerLane.Same(step.Oven.Dial.Celsius, input.Lanes),
+            EndCelsius = PerLane.Same(set, input.Lanes),
             Why = () => Reason.Leaf("preheating", central, "min", source: "oven-preheat"),
         };
     }
@@ -61,6 +62,11 @@ internal static class OvenSteps
         }
 
         var fourier = piece.TimeToShare(target.Share);
+        if (double.IsInfinity(fourier[0]))
+        {
+            return TooCool(input, after, dial, start, target);
+        }
+
         var home = input.ToMeet?.Time ?? (stage.IsHome ? AuthorsMinutes(step) : null);
         if (home is { } minutes)
         {
@@ -69,17 +75,29 @@ internal static class OvenSteps
             var scale = new PerLane(fourier) / (piece.FourierPerMinute * read);
             return Outcome(input, after, dial, start, target, read, new(scale, [target.Share], null))
                 with
-            { Findings = [.. PaceFindings(step, scale.Central), .. CoreTarget.Unusual(step)] };
+            { Findings = [.. PaceFindings(step, scale.Central), .. CoreTarget.Unusual(step, stage)] };
         }
 
         var pace = input.Anchor?.Scale ?? PerLane.Same(1, input.Lanes);
-        var here = new PerLane(fourier) / (piece.FourierPerMinute * pace);
+        // A lane in which the core never got there has no pace, and stays open in every other kitchen.
+        var perMinute = piece.FourierPerMinute * pace;
+        var here = new PerLane(fourier).With(perMinute, (needed, each) => double.IsFinite(needed) && double.IsFinite(each) ? needed / each : double.PositiveInfinity);
         if (stage.Kitchen.Oven != stage.Recipe.Home.Oven)
         {
             here *= stage.Priors.OtherOven;
         }
 
         return Outcome(input, after, dial, start, target, here, null);
+    }
+
+    /// <summary>An oven in which the core never gets there: at home the author's minutes stand, elsewhere nobody can say.</summary>
+    private static StepOutcome TooCool(StepInput input, Portion after, Dial? dial, PerLane start, CoreTarget target)
+    {
+        var (step, stage) = (input.Step, input.Stage);
+        var core = Temperature.FromCelsius(target.Celsius(start, stage.Boils).Central);
+        var finding = StepFindings.About(step, "core-never-reached", Grade.Warning, false, ("core", core), ("dial", step.Oven!.Dial));
+        var authors = PlainSteps.Stated(input, after, start, null);
+        return authors with { Minutes = stage.IsHome ? authors.Minutes : null, Dial = dial, Findings = [finding, .. CoreTarget.Unusual(step, stage)] };
     }
 
     private static StepOutcome Outcome(StepInput input, Portion after, Dial? dial, PerLane start, CoreTarget target, PerLane minutes, Anchor? anchor) => new()

@@ -60,7 +60,7 @@ internal static class ProofStep
         var scale = phase.Before.Dough?.Scale ?? new PerLane(input.Stage.Priors.Rise.Scale);
         var state = phase.Begin(scale);
         var folds = RiseFolds.AtMinutes(input.Lanes);
-        Rising.Until(input, Bodies.Drift(input, phase.Body, phase.Start, phase.StepLength), state, RiseStage.ToGrowth(growth.Values, folds), phase.StepLength);
+        Rising.Until(phase, state, RiseStage.ToGrowth(growth.Values, folds));
         var minutes = new PerLane([.. state.StoppedMinutes]);
         return phase.Outcome(state, scale, minutes, folds, Basis.Computed) with
         {

@@ -22,8 +22,13 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
     /// <summary>What the dough is to the air around it.</summary>
     public Body Body { get; } = body;
 
-    /// <summary>Length of the steps of heat and rise.</summary>
-    public Duration StepLength => Duration.FromMinutes((Input.Anchor?.HomeMinutes?.Central ?? StatedTime.Of(Input.Step) ?? 90) / Rising.StepsAtHome);
+    /// <summary>Length of the steps of heat and rise: the author's own time in so many, but never so long that a drift to the room is missed.</summary>
+    public Duration StepLength => Duration.FromMinutes(Math.Min(OwnMinutes / Rising.StepsAtHome, Rising.LongestStep.Minutes));
+
+    /// <summary>How long a run goes on before it says that the step does not end here.</summary>
+    public Duration Patience => Duration.FromMinutes(OwnMinutes * Rising.Patience);
+
+    private double OwnMinutes => Input.Anchor?.HomeMinutes?.Central ?? StatedTime.Of(Input.Step) ?? 90;
 
     /// <summary>
     /// The phase that a step begins; null when the dough's temperature or composition is not known, or when it holds no yeast.

@@ -13,7 +13,10 @@ internal static class Rising
     public const int StepsAtHome = 40;
 
     /// <summary>How many times the author's own time a run goes on before it says that the step does not end here.</summary>
-    private const int Patience = 50;
+    public const int Patience = 50;
+
+    /// <summary>No step of a drift or a rise is longer: a rise of a week is cut into more.</summary>
+    public static readonly Duration LongestStep = Duration.FromMinutes(15);
 
     /// <summary>A dough right after mixing, before any gas; null when it holds no yeast, or its composition is not known.</summary>
     public static RiseDough? DoughOf(ComponentFormula component, Stage stage)
@@ -30,14 +33,14 @@ internal static class Rising
     public static double[] AirOver(StepInput input, Duration from, Duration step, int steps) =>
         [.. Enumerable.Range(1, steps).Select(index => input.Air.At(from + (step * (index - 0.5))).Celsius)];
 
-    /// <summary>Steps of a drift whose length is known.</summary>
+    /// <summary>Fewest steps of a drift whose length is known.</summary>
     public const int StepsOfDrift = 24;
 
     /// <summary>Follows a body that drifts towards the air for a known time.</summary>
     public static DriftRun Drift(StepInput input, Body body, PerLane start, Duration time)
     {
-        var step = time / StepsOfDrift;
-        return Drift(input, body, start, step, StepsOfDrift);
+        var steps = Math.Max(StepsOfDrift, (int)Math.Ceiling(time / LongestStep));
+        return Drift(input, body, start, time / steps, steps);
     }
 
     /// <summary>The same in steps of a given length.</summary>
@@ -48,13 +51,15 @@ internal static class Rising
         return new(new(start.Values, mean, step));
     }
 
-    /// <summary>Lets a dough drift and rise until every lane has met the end of the stage, or patience ends.</summary>
-    public static void Until(StepInput input, ConductionRun body, RiseState state, RiseStage stage, Duration step)
+    /// <summary>Lets the dough of a phase drift and rise until every lane has met the end of the stage, or patience ends.</summary>
+    public static void Until(RisePhase phase, RiseState state, RiseStage stage)
     {
+        var (input, step) = (phase.Input, phase.StepLength);
+        var body = Bodies.Drift(input, phase.Body, phase.Start, step);
         state.Begin(stage);
         var mean = new double[StepsAtHome * input.Lanes];
         var elapsed = Duration.Zero;
-        for (var chunk = 0; chunk < Patience && !state.AllStopped; chunk++)
+        while (elapsed < phase.Patience && !state.AllStopped)
         {
             body.Advance(AirOver(input, elapsed, step, StepsAtHome), mean);
             state.Advance(mean, step);
