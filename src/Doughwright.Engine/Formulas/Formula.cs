@@ -47,5 +47,6 @@ public sealed record Formula
     /// </summary>
     public static Formula Balance(Recipe recipe, Larder larder) => Balancer.Balance(recipe, larder);
 
+    /// <summary>The component with this id, or null.</summary>
     public ComponentFormula? FindComponent(string id) => Components.FirstOrDefault(component => component.Id == id);
 }

@@ -30,6 +30,7 @@ public sealed class Larder
 
     public IReadOnlyList<Ingredient> Ingredients { get; }
 
+    /// <summary>The row with this id, or null.</summary>
     public Ingredient? WithId(string id) => byId.GetValueOrDefault(id);
 
     /// <summary>What peeling or cooking gives this row; null when it is used as bought.</summary>

@@ -1,5 +1,6 @@
 namespace Doughwright.Engine.Ingredients;
 
+/// <summary>How a name was found in the larder.</summary>
 public enum MatchKind
 {
     /// <summary>The name, or the name and its conditions, stand in the larder.</summary>

@@ -1,5 +1,6 @@
 namespace Doughwright.Engine.Ingredients;
 
+/// <summary>What is done between buying and weighing in.</summary>
 public enum PreparationStep
 {
     Peel,

@@ -15,6 +15,7 @@ public sealed class AirProfile : IEquatable<AirProfile>
 
     public bool IsConstant => knots.Length == 1;
 
+    /// <summary>Air that stays as it is.</summary>
     public static AirProfile Constant(Temperature air) => new([(Duration.Zero, air)]);
 
     /// <summary>A profile from knots in rising order of time, the first at zero.</summary>
@@ -30,6 +31,7 @@ public sealed class AirProfile : IEquatable<AirProfile>
         return new(sorted);
     }
 
+    /// <summary>The air so long after the start.</summary>
     public Temperature At(Duration elapsed)
     {
         var index = knots.Length - 1;

@@ -2,6 +2,7 @@ using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Kitchens;
 
+/// <summary>Whether a fan moves the oven's air.</summary>
 public enum OvenMode
 {
     Fan,

@@ -14,6 +14,7 @@ public readonly record struct Percent : IComparable<Percent>
 
     public static Percent FromFraction(double fraction) => new(fraction * 100);
 
+    /// <summary>A part as a percentage of a whole.</summary>
     public static Percent Of(Mass part, Mass whole) => new(100 * (part / whole));
 
     public int CompareTo(Percent other) => Value.CompareTo(other.Value);

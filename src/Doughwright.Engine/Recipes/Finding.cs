@@ -1,5 +1,6 @@
 namespace Doughwright.Engine.Recipes;
 
+/// <summary>How serious a finding is, the mildest first.</summary>
 public enum Grade
 {
     Hint,

@@ -8,6 +8,7 @@ namespace Doughwright.Engine.Recipes;
 /// <param name="Kind">Kind of the finding, under which the words of the program give the reason.</param>
 public sealed record Limit<T>(string Kind, T Low, T High) where T : struct, IComparable<T>
 {
+    /// <summary>Whether a value lies within the limits, ends included.</summary>
     public bool Holds(T value) => value.CompareTo(Low) >= 0 && value.CompareTo(High) <= 0;
 }
 

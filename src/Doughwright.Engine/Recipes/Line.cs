@@ -34,6 +34,7 @@ public sealed record Line
 
     public required Position Position { get; init; }
 
+    /// <summary>Whether the author gave this condition: "boiled".</summary>
     public bool Is(string condition) => Conditions.Contains(condition);
 }
 
@@ -55,5 +56,6 @@ public readonly record struct LineWarmth(WarmthKind Kind, Temperature? Stated)
 {
     public static LineWarmth AsTheRoom => new(WarmthKind.AsTheRoom, null);
 
+    /// <summary>As warm as the author says.</summary>
     public static LineWarmth At(Temperature temperature) => new(WarmthKind.Stated, temperature);
 }

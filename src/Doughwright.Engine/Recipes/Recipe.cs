@@ -24,8 +24,10 @@ public sealed record Recipe
     /// <summary>Prose for the reader, as written.</summary>
     public string? Words { get; init; }
 
+    /// <summary>The component with this id, or null.</summary>
     public Component? FindComponent(string id) => Components.FirstOrDefault(component => component.Id == id);
 
+    /// <summary>The step with this id, or null.</summary>
     public Step? FindStep(string id) => Steps.FirstOrDefault(step => step.Id == id);
 }
 

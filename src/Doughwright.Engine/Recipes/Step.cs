@@ -110,6 +110,7 @@ public sealed record Measured(Duration? Time, Temperature? Temperature, string? 
 /// <param name="After">Time after the start of the bulk at home.</param>
 public sealed record Fold(Duration After, Duration Hands);
 
+/// <summary>What keeps the air away.</summary>
 public enum Cover
 {
     Open,
@@ -117,6 +118,7 @@ public enum Cover
     Cloth,
 }
 
+/// <summary>The place a step stands in.</summary>
 public enum Where
 {
     Room,
@@ -126,6 +128,7 @@ public enum Where
     ProofingPlace,
 }
 
+/// <summary>How a dough is mixed; each way warms it differently.</summary>
 public enum MixingWay
 {
     ByHand,

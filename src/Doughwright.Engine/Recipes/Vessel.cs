@@ -2,6 +2,7 @@ using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Recipes;
 
+/// <summary>What a vessel is made of.</summary>
 public enum VesselMaterial
 {
     Steel,
@@ -11,6 +12,7 @@ public enum VesselMaterial
     Aluminium,
 }
 
+/// <summary>What sort of vessel it is.</summary>
 public enum VesselShape
 {
     Bowl,

@@ -9,12 +9,15 @@ namespace Doughwright.Engine.Rehearsals;
 /// <param name="Additive">Whether the parts add up to the value.</param>
 public sealed record Reason(string Kind, string? Subject, double? Value, string Unit, string? Source, bool Additive, IReadOnlyList<Reason> Parts)
 {
+    /// <summary>A reason without parts.</summary>
     public static Reason Leaf(string kind, double? value, string unit, string? subject = null, string? source = null) =>
         new(kind, subject, value, unit, source, false, []);
 
+    /// <summary>A reason whose parts add up to its value.</summary>
     public static Reason Sum(string kind, double value, string unit, IReadOnlyList<Reason> parts, string? subject = null) =>
         new(kind, subject, value, unit, null, true, parts);
 
+    /// <summary>A reason that rests on its parts without being their sum.</summary>
     public static Reason From(string kind, double? value, string unit, IReadOnlyList<Reason> parts, string? subject = null, string? source = null) =>
         new(kind, subject, value, unit, source, false, parts);
 }

@@ -37,6 +37,7 @@ public sealed record Rehearsal
 
     public required IReadOnlyList<Finding> Findings { get; init; }
 
+    /// <summary>The step with this id, or null.</summary>
     public RehearsedStep? FindStep(string id) => Steps.FirstOrDefault(step => step.Id == id);
 }
 

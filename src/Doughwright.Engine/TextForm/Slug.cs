@@ -5,6 +5,7 @@ namespace Doughwright.Engine.TextForm;
 /// <summary>Names to ids: small letters and digits, everything else one hyphen. "Instant yeast" is instant-yeast.</summary>
 public static class Slug
 {
+    /// <summary>The id that a name gives.</summary>
     public static string Of(string name)
     {
         var slug = new StringBuilder(name.Length);

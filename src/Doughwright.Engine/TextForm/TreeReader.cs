@@ -4,8 +4,7 @@ namespace Doughwright.Engine.TextForm;
 
 /// <summary>
 /// Lines to a tree. Goes on after every fault, at the nearest level that makes sense, so that one bad line never hides the next. What lies
-/// deeper under a
-/// line that could not be placed is passed over with it.
+/// deeper under a line that could not be placed is passed over with it. What is sound is YAML too. Source: yaml-1.2.
 /// </summary>
 internal sealed class TreeReader
 {

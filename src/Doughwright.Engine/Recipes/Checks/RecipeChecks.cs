@@ -12,6 +12,7 @@ public static class RecipeChecks
         ToolsNotUsed.Check,
     ];
 
+    /// <summary>What all checks find in a recipe.</summary>
     public static IReadOnlyList<Finding> Of(Recipe recipe) => [.. All.SelectMany(check => check(recipe))];
 
     internal static Finding About(this Step step, string kind, Grade grade, params (string Name, object Value)[] arguments) => new()

@@ -9,7 +9,7 @@ internal static class BakeReasons
         "min",
         [
             Reason.Leaf("dough-enters", startCelsius, "°C"),
-            Reason.Leaf("water-boils", input.Stage.Boils.Celsius, "°C", source: "if97-region-4"),
+            Reason.Leaf("water-boils", input.Stage.Boils.Celsius, "°C", source: "iapws-if97"),
             Reason.Leaf("core-share", 100 * share, "%", source: "house-bake"),
             Reason.Leaf("core-reaches", coreCelsius, "°C", source: "core-bands"),
         ]);

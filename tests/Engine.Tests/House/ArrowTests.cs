@@ -1,0 +1,62 @@
+using System.Text.RegularExpressions;
+
+namespace Doughwright.Engine.Tests.House;
+
+/// <summary>The rooms of the engine know each other in one direction only.</summary>
+public class ArrowTests
+{
+    /// <summary>Lowest first. A room may use every room of a lower floor.</summary>
+    private static readonly string[][] Floors =
+    [
+        ["Quantities", "Numerics"],
+        ["Ingredients"],
+        ["Recipes", "Kitchens"],
+        ["TextForm", "Formulas", "Heat", "Fermentation", "Baking"],
+        ["Rehearsals"],
+    ];
+
+    /// <summary>Arrows within a floor, each with its reason.</summary>
+    private static readonly Dictionary<(string From, string To), string> SameFloor = new()
+    {
+        [("Recipes", "Kitchens")] = "a recipe carries the kitchen it was tested in",
+    };
+
+    [Fact]
+    public void EveryFolderWithSource_IsARoomOnAFloor() =>
+        Assert.Equal(Floors.SelectMany(floor => floor).Order(), Tree.Sources("Doughwright.Engine").Select(Tree.RoomOf).Distinct().Order());
+
+    [Fact]
+    public void Arrows_GoDownOnly()
+    {
+        var upwards = Arrows().Where(arrow => !IsAllowed(arrow.From, arrow.To)).ToList();
+        Assert.Empty(upwards);
+    }
+
+    [Fact]
+    public void ArrowsAllowedWithinAFloor_AreStillThere() => Assert.Empty(SameFloor.Keys.Except(Arrows().Select(arrow => (arrow.From, arrow.To))));
+
+    [Fact]
+    public void Namespaces_FollowTheRooms() => Assert.All(Tree.Sources("Doughwright.Engine"), file =>
+        Assert.Matches($@"namespace Doughwright\.Engine\.{Tree.RoomOf(file)}(\.\w+)*;", Tree.Code(file)));
+
+    [Fact]
+    public void Engine_KnowsNoRoomOfTheProgram() =>
+        Assert.All(Tree.Sources("Doughwright.Engine"), file => Assert.DoesNotContain("Doughwright.App", Tree.Code(file), StringComparison.Ordinal));
+
+    private static bool IsAllowed(string from, string to) => FloorOf(to) < FloorOf(from) || SameFloor.ContainsKey((from, to));
+
+    private static int FloorOf(string room) => Array.FindIndex(Floors, floor => floor.Contains(room));
+
+    private static IEnumerable<(string From, string To, string File)> Arrows()
+    {
+        // "using Doughwright.Engine.Heat" and the short form "Heat.Body" that C# allows inside the engine.
+        var names = string.Join('|', Floors.SelectMany(floor => floor));
+        var mention = new Regex($@"(?:Doughwright\.Engine\.|(?<![\w.]))(?<room>{names})(?=[.;]\s*(?:[A-Z]|$))", RegexOptions.Multiline);
+        return
+            from file in Tree.Sources("Doughwright.Engine")
+            from to in mention.Matches(Tree.Code(file)).Select(match => match.Groups["room"].Value).Distinct()
+            let room = Tree.RoomOf(file)
+            where to != room
+            select (room, to, Path.GetFileName(file));
+    }
+}
