@@ -81,6 +81,19 @@ internal sealed record Body(
         return outside + (inside / (Shape switch { BodyShape.Slab => 3, BodyShape.Cylinder => 8, _ => 15 }));
     }
 
+    /// <summary>Heat between two different temperatures with what melts, over the heat without; 1 when nothing melts.</summary>
+    public double MeltingFactor(double fromCelsius, double toCelsius)
+    {
+        if (Melting is null)
+        {
+            return 1;
+        }
+
+        var meltingJoules = MeltingJoulesPerCubicMetre * CubicMetres;
+        var heat = Melting.HeatContent(JoulesPerKelvin, meltingJoules, toCelsius) - Melting.HeatContent(JoulesPerKelvin, meltingJoules, fromCelsius);
+        return heat / (JoulesPerKelvin * (toCelsius - fromCelsius));
+    }
+
     private static double VolumeOf(Mass mass, ThermalProperties properties)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(mass.Grams, nameof(mass));

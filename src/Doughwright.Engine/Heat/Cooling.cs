@@ -66,6 +66,12 @@ internal sealed class Cooling
             throw new ArgumentOutOfRangeException(nameof(measuredMinutes), "Every lane needs measured minutes above nought.");
         }
 
+        // Lanes that differ in nothing but what was expected of them ask one question, and one lane answers it for all.
+        if (lanes.Count > 1 && lanes.IsOneBody && !measuredMinutes.AsSpan().ContainsAnyExcept(measuredMinutes[0]))
+        {
+            return SolveCoefficient(lanes.Central, [measuredMinutes[0]]).ForLanes(lanes.Count);
+        }
+
         var trial = lanes with { WattsPerSquareMetreKelvin = new double[lanes.Count] };
         // A trial that takes eight times the measured minutes is far too slow, whatever its end would be.
         var limits = Array.ConvertAll(measuredMinutes, minutes => 8 * minutes);
@@ -93,12 +99,17 @@ internal sealed class Cooling
         return new(Array.ConvertAll(roots, root => Elementary.Exp(root.X)), Array.ConvertAll(roots, root => root.IsFound));
     }
 
-    // A step that depends on central values only, so that all lanes, home and away, share a grid that is fine enough.
+    // A step that depends on central values only, so that all lanes, home and away, share a grid that is fine enough. What melts on the way
+    // makes the way longer, and the steps with it.
     private static Duration StepFor(Body body, CoolingTarget target, double air, double start, double coefficient)
     {
         var constant = body.TimeConstantSeconds(coefficient);
-        var ratio = target.In(air) is { } waitedFor ? (start - air) / (waitedFor - air) : 0;
-        var expected = ratio > 1 ? Math.Clamp(Elementary.Log(ratio), 0.25, 8) : 1;
-        return Duration.FromSeconds(constant * expected / StepsToTarget);
+        if (target.In(air) is not { } waitedFor || (start - air) / (waitedFor - air) is not (> 1 and var ratio))
+        {
+            return Duration.FromSeconds(constant / StepsToTarget);
+        }
+
+        var expected = Math.Clamp(Elementary.Log(ratio), 0.25, 8);
+        return Duration.FromSeconds(constant * expected * body.MeltingFactor(start, waitedFor) / StepsToTarget);
     }
 }

@@ -16,6 +16,18 @@ internal sealed record CoolingLanes(double[] StartCelsius, double[] WattsPerSqua
 
     public int Count => StartCelsius.Length;
 
+    /// <summary>Whether the lanes differ in their coefficients at most.</summary>
+    public bool IsOneBody =>
+        IsSame(StartCelsius) && IsSame(ConductivityScale) && IsSame(HeatCapacityScale) && IsSame(MeltingScale);
+
+    /// <summary>The central lane alone.</summary>
+    public CoolingLanes Central => new([StartCelsius[0]], [WattsPerSquareMetreKelvin[0]])
+    {
+        ConductivityScale = ConductivityScale?[..1],
+        HeatCapacityScale = HeatCapacityScale?[..1],
+        MeltingScale = MeltingScale?[..1],
+    };
+
     public double HeatCapacityScaleOf(int lane) => HeatCapacityScale is null ? 1 : HeatCapacityScale[lane];
 
     /// <summary>The lanes of a conduction run in a body.</summary>
@@ -30,6 +42,8 @@ internal sealed record CoolingLanes(double[] StartCelsius, double[] WattsPerSqua
         MeltsToCelsius = (body.Melting ?? FatMelting.Butter).To.Celsius,
         WallCapacity = body.WallJoulesPerKelvin > 0 ? Scaled(body.WallJoulesPerSquareMetreKelvin, null) : null,
     };
+
+    private static bool IsSame(double[]? values) => values is null || !values.AsSpan().ContainsAnyExcept(values[0]);
 
     private double[] Scaled(double value, double[]? scale)
     {

@@ -37,7 +37,10 @@ internal static class Run
         var portions = new Dictionary<string, Portion>();
         for (var index = 0; graph.Steps[index].Id != mix.Id; index++)
         {
-            Take(stage, graph, anchors, starts, index, portions);
+            if (!StepGraph.IsBeside(graph.Steps[index]))
+            {
+                Take(stage, graph, anchors, starts, index, portions);
+            }
         }
 
         return Bowl.Of(mix, stage.Component(mix.Component), portions, stage);

@@ -22,9 +22,14 @@ internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
     }
 
     /// <summary>Hands of a step in one lane: at its start, and at its folds.</summary>
-    private static List<(double Offset, double Minutes)> HandsOf(Step step, StepOutcome outcome, int lane)
+    private static (double Offset, double Minutes)[] HandsOf(Step step, StepOutcome outcome, int lane)
     {
-        var hands = new List<(double, double)>(1 + outcome.Folds.Count);
+        if (outcome.Folds.Count == 0)
+        {
+            return step.Hands.Minutes > 0 ? [(0, step.Hands.Minutes)] : [];
+        }
+
+        var hands = new List<(double, double)>();
         if (step.Hands.Minutes > 0)
         {
             hands.Add((0, step.Hands.Minutes));
@@ -38,7 +43,7 @@ internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
             }
         }
 
-        return hands;
+        return [.. hands];
     }
 
     /// <summary>Steps whose start cannot be told: those after a step without an end, and what is made ready just in time for them.</summary>

@@ -13,14 +13,14 @@ internal sealed class StepGraph
 
     private const string TakeOutSuffix = "-out";
 
-    private StepGraph(IReadOnlyList<Step> steps, IReadOnlyList<int>[] before, string[] worksOn) =>
+    private StepGraph(IReadOnlyList<Step> steps, int[][] before, string[] worksOn) =>
         (Steps, Before, WorksOn) = (steps, before, worksOn);
 
     /// <summary>The author's steps, with what nobody writes down put in: heating the oven, taking butter out of the fridge.</summary>
     public IReadOnlyList<Step> Steps { get; }
 
     /// <summary>For each step the indices of those that must have ended before it.</summary>
-    public IReadOnlyList<int>[] Before { get; }
+    public int[][] Before { get; }
 
     /// <summary>For each step the component whose portion it changes: for a wash the dough it goes onto.</summary>
     public string[] WorksOn { get; }
@@ -28,7 +28,7 @@ internal sealed class StepGraph
     public static StepGraph Of(Recipe recipe)
     {
         var steps = WithAdded(recipe);
-        var before = new IReadOnlyList<int>[steps.Count];
+        var before = new int[steps.Count][];
         var worksOn = new string[steps.Count];
         var last = new Dictionary<string, int>();
         var fed = new HashSet<string>();

@@ -6,7 +6,7 @@ namespace Doughwright.Engine.Rehearsals;
 /// </summary>
 internal sealed class Timeline
 {
-    private readonly IReadOnlyList<Work> work;
+    private readonly Work[] work;
     private readonly double[] heads;
     private readonly double[] starts;
     private readonly bool[] placed;
@@ -17,13 +17,13 @@ internal sealed class Timeline
     private readonly Busy hands = new();
     private readonly Busy oven = new();
 
-    private Timeline(IReadOnlyList<Work> work)
+    private Timeline(Work[] work)
     {
         this.work = work;
-        (starts, placed, wanted) = (new double[work.Count], new bool[work.Count], new double[work.Count]);
-        (heads, waiting) = (new double[work.Count], new int[work.Count]);
+        (starts, placed, wanted) = (new double[work.Length], new bool[work.Length], new double[work.Length]);
+        (heads, waiting) = (new double[work.Length], new int[work.Length]);
         Array.Fill(heads, double.NaN);
-        for (var index = 0; index < work.Count; index++)
+        for (var index = 0; index < work.Length; index++)
         {
             Head(index);
             foreach (var before in work[index].Before)
@@ -35,10 +35,10 @@ internal sealed class Timeline
     }
 
     /// <summary>Starts in minutes after the first piece of work begins, in the order of the work.</summary>
-    public static double[] Lay(IReadOnlyList<Work> work)
+    public static double[] Lay(Work[] work)
     {
         var line = new Timeline(work);
-        for (var round = 0; round < work.Count; round++)
+        for (var round = 0; round < work.Length; round++)
         {
             line.Place(line.Next());
         }
@@ -67,7 +67,7 @@ internal sealed class Timeline
     private int Next()
     {
         var best = -1;
-        for (var index = 0; index < work.Count; index++)
+        for (var index = 0; index < work.Length; index++)
         {
             if (placed[index] || waiting[index] > 0)
             {

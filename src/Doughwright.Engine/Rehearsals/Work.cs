@@ -5,4 +5,4 @@ namespace Doughwright.Engine.Rehearsals;
 /// <param name="Before">Indices of what must have ended before it starts.</param>
 /// <param name="Hands">When within it a person is busy: offset and length, in minutes.</param>
 /// <param name="UsesOven">Whether it holds the one oven.</param>
-internal sealed record Work(double Minutes, IReadOnlyList<int> Before, IReadOnlyList<(double Offset, double Minutes)> Hands, bool UsesOven);
+internal sealed record Work(double Minutes, int[] Before, (double Offset, double Minutes)[] Hands, bool UsesOven);
