@@ -1,3 +1,5 @@
+using System.Text.Json;
+
 namespace Doughwright.App.Tests.Scenarios;
 
 /// <summary>
@@ -78,7 +80,7 @@ public class AwayScenarios
         Assert.Equal("warning", hot.Finding("butter-too-soft", "parts.dough.butter").GetProperty("grade").GetString());
         Assert.Equal(31.5, hot.Mixed("dough")!.Value, 0.7);
         Assert.InRange(hot.Minutes("bulk")!.Value, 64, 81);
-        Assert.Equal(System.Text.Json.JsonValueKind.Null, hot["totalMinutes"].ValueKind);
+        Assert.Equal(JsonValueKind.Null, hot["totalMinutes"].ValueKind);
     }
 
     /// <summary>Goes in at 28 °C, however it got there.</summary>

@@ -25,6 +25,13 @@ public class HomeScenarios
         Assert.Equal(100, home.Minutes("scald")!.Value, 1e-9);
     }
 
+    [Fact]
+    public void SameQuestion_SameBytes()
+    {
+        string[] options = ["--air", "17C", "--altitude", "1200m", "--dough", "26C", "--free", "potato,scald"];
+        Assert.Equal(Scene.Rehearse(options).Run.Output, Scene.Rehearse(options).Run.Output);
+    }
+
     /// <summary>Computed by hand in the issue from the table's waters.</summary>
     [Fact]
     public void TrueFormula()

@@ -35,6 +35,13 @@ public class GoldenTests
     [Fact]
     public void RehearsalInUsMeasures() => Checked("rehearsal-away-us", RehearsalText.Write(Samples.Rehearsal, Samples.Request, [], [], Us));
 
+    /// <summary>The pages of the first recipe as it is computed: home, the cold kitchen put right, the hot one as it settles.</summary>
+    [Theory]
+    [InlineData("potato-rolls-home")]
+    [InlineData("potato-rolls-winter-cottage", "--kitchen", "winter-cottage", "--dough", "26C", "--free", "potato,scald", "--why", "bulk")]
+    [InlineData("potato-rolls-summer", "--kitchen", "summer")]
+    public void PotatoRolls(string name, params string[] options) => Checked(name, Run.Of(["rehearse", House.PotatoRolls, .. options]).Output);
+
     [Fact]
     public void FaultsOfACommandLine() => Checked(
         "command-line-faults",

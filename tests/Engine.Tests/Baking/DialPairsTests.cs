@@ -1,0 +1,53 @@
+using Doughwright.Engine.Baking;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Tests.Baking;
+
+public class DialPairsTests
+{
+    private static Dial Of(double celsius, OvenMode written, OvenMode here) => DialPairs.Of(Temperature.FromCelsius(celsius), written, here);
+
+    /// <summary>Customary pairs of print (units sheet, 3: a cooker manual, a school leaflet and a travel table, read).</summary>
+    [Theory]
+    [InlineData(110, 225, 90)]
+    [InlineData(130, 250, 110)]
+    [InlineData(140, 275, 120)]
+    [InlineData(150, 300, 130)]
+    [InlineData(160, 325, 140)]
+    [InlineData(180, 350, 160)]
+    [InlineData(190, 375, 170)]
+    [InlineData(200, 400, 180)]
+    [InlineData(220, 425, 200)]
+    [InlineData(230, 450, 210)]
+    [InlineData(240, 475, 220)]
+    [InlineData(250, 500, 230)]
+    public void StaticPairs_AreThoseOfPrint(int celsius, int fahrenheit, int fan)
+    {
+        var dial = Of(celsius, OvenMode.Static, OvenMode.Static);
+        Assert.Equal(new(OvenMode.Static, celsius, fahrenheit), dial.Here);
+        Assert.Equal((OvenMode.Fan, fan), (Assert.Single(dial.Others).Mode, dial.Others[0].Celsius));
+    }
+
+    /// <summary>Corrections sheet, 13, and the issue: 170 fan is 190 static is 375 °F; 160 fan is 180 static is 350 °F.</summary>
+    [Theory]
+    [InlineData(170, 190, 375)]
+    [InlineData(160, 180, 350)]
+    public void FanDial_InAStaticOven(int fan, int still, int fahrenheit)
+    {
+        Assert.Equal(new(OvenMode.Static, still, fahrenheit), Of(fan, OvenMode.Fan, OvenMode.Static).Here);
+        Assert.Equal(new(OvenMode.Static, still, fahrenheit), Of(fan, OvenMode.Fan, OvenMode.Fan).Others[0]);
+        Assert.Equal(fan, Of(fan, OvenMode.Fan, OvenMode.Fan).Here.Celsius);
+    }
+
+    [Fact]
+    public void ThereAndBack_IsTheSameDial()
+    {
+        for (var celsius = 80; celsius <= 330; celsius += 5)
+        {
+            var still = Of(celsius, OvenMode.Fan, OvenMode.Static).Here;
+            Assert.Equal(celsius, Of(still.Celsius, OvenMode.Static, OvenMode.Fan).Here.Celsius);
+            Assert.Equal(0, still.Fahrenheit % 5);
+        }
+    }
+}
