@@ -34,11 +34,9 @@ internal sealed class Faults(Voice voice)
 
     private void Add(Fault said)
     {
-        // Words that end in what is nearest end in a space when nothing is near.
-        var fault = new Fault(said.Message.TrimEnd(), said.WayOut.TrimEnd());
-        if (!all.Contains(fault))
+        if (!all.Contains(said))
         {
-            all.Add(fault);
+            all.Add(said);
         }
     }
 }

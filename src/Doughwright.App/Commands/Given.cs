@@ -98,7 +98,7 @@ internal sealed class Given(ParseResult parsed, Faults faults)
     {
         if (parsed.Fault is { } fault)
         {
-            faults.AddOfOption(option, QuantityFaults.KindOf(fault), ("typed", parsed.Typed), ("piece", parsed.Piece), ("offer", parsed.Offer),
+            faults.AddOfOption(option, QuantityFaults.KindOf(fault), ("typed", parsed.Typed), ("piece", parsed.Piece), ("offer", parsed.Offer ?? ""),
                 ("units", QuantityText.UnitsOf(kind)), ("example", Example(option)));
             return null;
         }

@@ -32,16 +32,22 @@ internal sealed class Names(Recipe recipe, Faults faults)
     }
 
     /// <summary>The id of a line; the same line id in two parts means both.</summary>
-    public string? Line(string option, string given)
+    public string? Line(string option, string given) =>
+        Among([.. recipe.Components.SelectMany(component => component.Lines)], "line-unknown", option, given);
+
+    /// <summary>The id of a line that goes into a dough itself: only such a line can be warmed for the dough's temperature.</summary>
+    public string? LineOfDough(string option, string given) =>
+        Among([.. recipe.Components.Where(component => component.Kind == ComponentKind.Dough).SelectMany(component => component.Lines)], "line-not-in-dough", option, given);
+
+    private string? Among(Line[] lines, string fault, string option, string given)
     {
         var id = Slug.Of(given);
-        var lines = recipe.Components.SelectMany(component => component.Lines).ToArray();
         if (lines.FirstOrDefault(line => line.Id == given || line.Id == id || Slug.Of(line.Name) == id) is { } line)
         {
             return line.Id;
         }
 
-        faults.AddUnknown("line-unknown", given, [.. lines.Select(known => known.Id).Distinct()], ("option", option));
+        faults.AddUnknown(fault, given, [.. lines.Select(known => known.Id).Distinct()], ("option", option));
         return null;
     }
 }

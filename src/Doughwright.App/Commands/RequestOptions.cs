@@ -87,7 +87,7 @@ internal static class RequestOptions
         var free = new List<string>();
         foreach (var name in given.All(options.Free).SelectMany(text => text.Split(',')))
         {
-            if (names.Line(options.Free.Name, name.Trim()) is { } line && !free.Contains(line))
+            if (names.LineOfDough(options.Free.Name, name.Trim()) is { } line && !free.Contains(line))
             {
                 free.Add(line);
             }

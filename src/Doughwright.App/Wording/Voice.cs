@@ -29,13 +29,18 @@ internal sealed class Voice(Words words, MeasureSystem measures)
         return Fill(words[key], name => values.TryGetValue(name, out var value) ? value : null);
     }
 
-    /// <summary>Words with the arguments of a finding put in. What the finding does not carry stays in braces, for a test to find.</summary>
+    /// <summary>
+    /// Words with the arguments of a finding put in. What the finding does not carry stays in braces, for a test to find. A sentence about
+    /// something that it carries empty, such as the nearest word where none is near, is left out.
+    /// </summary>
     public string Fill(string template, Func<string, object?> argument)
     {
         if (!template.Contains('{'))
         {
             return template;
         }
+
+        template = Sentences.WithoutEmpty(template, argument);
 
         var filled = new StringBuilder(template.Length + 32);
         var at = 0;

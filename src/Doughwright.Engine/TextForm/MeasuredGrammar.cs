@@ -3,10 +3,11 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.TextForm;
 
-/// <summary>"105 min on 9 November", "26 C", "20 min and 93 C on 9 November, seen 3 times".</summary>
+/// <summary>"105 min on 9 November", "26 C", "20 min and 93 C on 9 November, seen 3 times"; a comma does for the "and".</summary>
 internal static class MeasuredGrammar
 {
     public const string And = " and ";
+    public const string Comma = ", ";
     public const string On = " on ";
     public const string Seen = "seen";
     public const string Times = "times";
@@ -17,7 +18,7 @@ internal static class MeasuredGrammar
         var (quantities, on) = rest.Around(On) is var (before, after) ? (before, after.Text) : (rest, null);
         Duration? time = null;
         Temperature? temperature = null;
-        foreach (var quantity in quantities.Around(And) is var (first, second) ? [first, second] : new[] { quantities })
+        foreach (var quantity in (quantities.Around(And) ?? quantities.Around(Comma)) is var (first, second) ? [first, second] : new[] { quantities })
         {
             // A temperature is known by its unit; everything else is read, and told, as a time.
             if (temperature is null && QuantityText.TryDuration(quantity.Text).Fault == QuantityFault.UnitOfAnotherKind)

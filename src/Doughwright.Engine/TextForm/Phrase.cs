@@ -37,7 +37,7 @@ internal sealed record Phrase(string Text, Position Position, string Place, Find
     }
 
     public static (string, object)[] UnknownWord(string written, IReadOnlyList<string> known) =>
-        [("word", written), ("nearest", Nearest.Of(written, known)), ("known", string.Join(", ", known))];
+        [("word", written), ("nearest", TradeWords.Offer(written, known)), ("known", string.Join(", ", known))];
 
     /// <summary>The pieces between commas. A comma between two digits is part of a number, right or wrong.</summary>
     public IReadOnlyList<Phrase> Split()
@@ -106,15 +106,11 @@ internal sealed record Phrase(string Text, Position Position, string Place, Find
         {
             ("typed", typed),
             ("piece", piece),
+            ("offer", offer ?? ""),
         };
         if (kind is { } known)
         {
             arguments.Add(("units", QuantityText.UnitsOf(known)));
-        }
-
-        if (offer is not null)
-        {
-            arguments.Add(("offer", offer));
         }
 
         if (fault == QuantityFault.Negative)

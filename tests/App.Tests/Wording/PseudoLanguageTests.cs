@@ -6,12 +6,15 @@ using Doughwright.Engine.Quantities;
 namespace Doughwright.App.Tests.Wording;
 
 /// <summary>
-/// A language in which every entry stands in brackets. What is printed outside brackets was written into the code, unless it is the author's own text, a
+/// A language in which every sentence of an entry stands in brackets. What is printed outside brackets was written into the code, unless it is the author's own text, a
 /// name of the command line, or a unit.
 /// </summary>
 public partial class PseudoLanguageTests
 {
-    private static readonly Words Bracketed = new(Words.Shipped.Entries.ToDictionary(entry => entry.Key, entry => $"⟦{entry.Value}⟧"));
+    private static readonly Words Bracketed = new(Words.Shipped.Entries.ToDictionary(
+        entry => entry.Key,
+        entry => $"⟦{entry.Value.Replace(". ", "⟧. ⟦", StringComparison.Ordinal)}⟧"));
+
     private static readonly Voice Voice = new(Bracketed, MeasureSystem.Metric);
 
     [Fact]

@@ -96,11 +96,20 @@ public class FormFaultTests
     [Theory]
     [InlineData("poolish", "preferment")]
     [InlineData("soker", "soaker")]
+    [InlineData("crumbs", "")]
     public void UnknownKind_OffersWhatWasMeant(string written, string offered)
     {
         var reading = RecipeText.Read(Texts.PotatoRollsWith("kind: puree", "kind: " + written));
         Assert.Equal(offered, Assert.Single(reading.Findings).Arguments["nearest"]);
     }
+
+    [Theory]
+    [InlineData("cover: cloth", "cover: tea towel", "cloth")]
+    [InlineData("cover: cloth", "cover: clothe", "cloth")]
+    [InlineData("cover: cloth", "cover: moon", "")]
+    [InlineData("way: by hand", "way: kneading by hand", "by hand")]
+    public void UnknownWord_OffersWhatWasMeant_AndNothingFar(string piece, string instead, string offered) =>
+        Assert.Equal(offered, Assert.Single(RecipeText.Read(Texts.PotatoRollsWith(piece, instead)).Findings).Arguments["nearest"]);
 
     [Fact]
     public void BrushWithoutAKind_OffersGlaze() =>

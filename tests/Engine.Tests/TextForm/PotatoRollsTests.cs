@@ -84,6 +84,16 @@ public class PotatoRollsTests
         Assert.Equal(new Measured(Duration.FromMinutes(95), null, "9 November", 1), mash.Measured);
     }
 
+    [Theory]
+    [InlineData("measured: 26 C and 12 min")]
+    [InlineData("measured: 26 C, 12 min on 9 November")]
+    [InlineData("measured: 12 min, 26 C, seen 2 times")]
+    public void Measured_TakesTimeAndTemperatureInAnyOrder(string measured)
+    {
+        var mix = RecipeText.Read(Texts.PotatoRollsWith("measured: 26 C on 9 November", measured)).Recipe!.FindStep("mix")!;
+        Assert.Equal((26, 12), (mix.Measured!.Temperature!.Value.Celsius, mix.Measured.Time!.Value.Minutes));
+    }
+
     [Fact]
     public void Mix_SaysWayOrderAndWhatWasMeasured()
     {

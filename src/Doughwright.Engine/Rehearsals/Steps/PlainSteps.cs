@@ -12,12 +12,17 @@ internal static class PlainSteps
         return Stated(input, before, before.Celsius, before.Celsius);
     }
 
-    /// <summary>Cooking on the hob in boiling water: the time is the author's, the temperature this kitchen's boiling point.</summary>
+    /// <summary>
+    /// Cooking on the hob: the time is the author's. It ends at the temperature the author says, where this kitchen's water gets that hot, else
+    /// at its boiling point.
+    /// </summary>
     public static StepOutcome Cook(StepInput input)
     {
         var before = input.Before ?? Matter.Raw(input.Step.Component, input.Stage);
-        var boiling = PerLane.Same(input.Stage.Boils.Celsius, input.Lanes);
-        return Stated(input, before with { Celsius = boiling }, before.Celsius, boiling);
+        var boils = input.Stage.Boils.Celsius;
+        var ends = input.Step.End is StepEnd.AtTemperature { Temperature.Celsius: var asked } && asked < boils ? asked : boils;
+        var cooked = PerLane.Same(ends, input.Lanes);
+        return Stated(input, before with { Celsius = cooked }, before.Celsius, cooked);
     }
 
     /// <summary>
