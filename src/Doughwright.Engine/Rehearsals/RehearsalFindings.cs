@@ -12,6 +12,7 @@ internal static class RehearsalFindings
         .. NeverEnds.Of(here),
         .. DelicateThings.Of(here),
         .. ButterCheck.Of(here),
+        .. CoolerBoil.Of(here, home),
         .. OvenTrays.Of(here),
         .. ScaldCheck.Of(here),
         .. SugarCheck.Of(here.Stage),
