@@ -103,6 +103,21 @@ public class EdgeScenarios
     }
 
     [Theory]
+    [InlineData("36 h")]
+    [InlineData("14 d")]
+    public void LongestRipening_IsAnswered(string time)
+    {
+        const string poolish = "  poolish:\n    kind: preferment\n    strong white flour: 100 g\n    water: 100 g\n    instant yeast: 0.1 g\n";
+        var ripen = $"  ripen:\n    kind: rest\n    of: poolish\n    where: fridge\n    ends: after {time}\n";
+        var text = LoafText(500, "1 loaf of 850 g")
+            .Replace("parts:\n", "parts:\n" + poolish, StringComparison.Ordinal)
+            .Replace("    salt:", "    poolish: all of it\n    salt:", StringComparison.Ordinal)
+            .Replace("steps:\n", "steps:\n" + ripen, StringComparison.Ordinal);
+        Sound(() => Scene.RehearseText(text), 0, 1);
+        Sound(() => Scene.RehearseText(text, "--air", "26C", "--fridge", "8C"), 0, 1);
+    }
+
+    [Theory]
     [InlineData("80 C")]
     [InlineData("330 C")]
     public void OvenAtTheLimits_IsAnswered(string dial)

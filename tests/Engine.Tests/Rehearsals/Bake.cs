@@ -121,7 +121,8 @@ internal sealed record Bake
         "parts:",
     ];
 
-    private double DoughGrams => Flour * (1 + (Water / 100) + (Yeast / 100) + 0.018 + (Scald ? 0.25 : 0) + (Puree ? 0.4 : 0) + (Enriched ? 0.33 : 0));
+    private double DoughGrams =>
+        Flour * (1.018 + (Water / 100) + (Yeast / 100) + (Scald ? 0.25 : 0) + (Puree ? 0.4 : 0) + (Enriched ? 0.33 : 0));
 
     private IEnumerable<string> Parts =>
     [
@@ -177,7 +178,9 @@ internal sealed record Bake
         Gen.Double[5, 35], Gen.Double[-400, 4500], Gen.Bool, Gen.Double[5, 35], Gen.Double[30, 500], Gen.Int[0, 2])
         .Select((air, altitude, fan, later, after, more) => new Kitchen
         {
-            Air = more == 0 ? AirProfile.Constant(Celsius(air)) : AirProfile.Of([(Duration.Zero, Celsius(air)), (Duration.FromMinutes(after), Celsius(later))]),
+            Air = more == 0
+                ? AirProfile.Constant(Celsius(air))
+                : AirProfile.Of([(Duration.Zero, Celsius(air)), (Duration.FromMinutes(after), Celsius(later))]),
             Altitude = Length.FromMetres(altitude),
             Oven = fan ? OvenMode.Fan : OvenMode.Static,
             ProofingPlace = more == 2 ? Celsius(28) : null,

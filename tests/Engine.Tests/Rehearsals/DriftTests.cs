@@ -38,7 +38,8 @@ public class DriftTests
         var wrong = ByTheKitchenAlone();
         Assert.Equal(226, wrong, 8.0);
         var asWritten = Bulk(new() { Kitchen = Cold });
-        var neglected = Bulk(new() { Kitchen = Cold, At = new Dictionary<string, Temperature> { ["scald"] = Bake.Celsius(17), ["potato"] = Bake.Celsius(17) } });
+        var cooled = new Dictionary<string, Temperature> { ["scald"] = Bake.Celsius(17), ["potato"] = Bake.Celsius(17) };
+        var neglected = Bulk(new() { Kitchen = Cold, At = cooled });
         Assert.True(asWritten > 1.15 * Home);
         Assert.True(neglected > asWritten);
         Assert.True(wrong > 1.15 * neglected, $"{neglected} min against {wrong}");

@@ -54,7 +54,7 @@ public class HomeLawTests
         bake => Assert.Equal(Picture.Of(At(bake)), Picture.Of(At(bake, new() { Kitchen = bake.Recipe.Home with { Name = "another name" } }))),
         iter: Bakes / 2);
 
-    /// <summary>A run elsewhere whose kitchen is the same in all that matters gives the author's minutes again, by the other way through the models.</summary>
+    /// <summary>A kitchen elsewhere that is the same in all that matters gives the author's minutes again, by the other way through the models.</summary>
     [Fact]
     public void HomeByAnotherWay_GivesTheSameMinutes() => Bake.Any.Sample(bake =>
     {

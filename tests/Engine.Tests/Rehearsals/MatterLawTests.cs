@@ -13,14 +13,18 @@ public class MatterLawTests
 {
     private const int Bakes = 60;
 
-    private static RunResult RunOf(Bake bake, int lanes) =>
-        Run.Of(new(bake.Formula, bake.Recipe.Home, Request.Home, Priors.For(lanes, RisePriors.For(RisePriors.StrongWhiteCeiling)), isHome: true), new Dictionary<string, Anchor>());
+    private static RunResult RunOf(Bake bake, int lanes)
+    {
+        var priors = Priors.For(lanes, RisePriors.For(RisePriors.StrongWhiteCeiling));
+        return Run.Of(new(bake.Formula, bake.Recipe.Home, Request.Home, priors, isHome: true), new Dictionary<string, Anchor>());
+    }
 
     [Fact]
     public void Mass_IsConservedFromFormulaToTheOven() => Bake.Any.Sample(bake =>
     {
         var formula = bake.Formula;
-        var lines = formula.Recipe.Components.SelectMany(component => component.Lines).Where(line => line.Uses is null).Sum(line => line.Mass!.Value.Grams);
+        var weighed = formula.Recipe.Components.SelectMany(component => component.Lines).Where(line => line.Uses is null);
+        var lines = weighed.Sum(line => line.Mass!.Value.Grams);
         Assert.Equal(lines, formula.Dough.Grams, 1e-9 * lines);
         var run = RunOf(bake, 2);
         foreach (var (step, outcome) in run.Each().Where(pair => pair.Step.Component == "dough" && !StepGraph.IsBeside(pair.Step)))
@@ -34,7 +38,8 @@ public class MatterLawTests
     public void OrderOfListing_ChangesNothing() => Gen.Select(Bake.Any, Bake.AnyKitchen).Sample((bake, kitchen) =>
     {
         var recipe = (bake with { Order = false }).Recipe;
-        var turned = recipe with { Components = [.. recipe.Components.Select(component => component with { Lines = [.. component.Lines.Reverse()] })] };
+        var components = recipe.Components.Select(component => component with { Lines = [.. component.Lines.Reverse()] });
+        var turned = recipe with { Components = [.. components] };
         var one = Rehearser.Rehearse(recipe, Larder.Shipped, new() { Kitchen = kitchen });
         var two = Rehearser.Rehearse(turned, Larder.Shipped, new() { Kitchen = kitchen });
         AssertSame(one, two, 1e-6);
@@ -46,7 +51,7 @@ public class MatterLawTests
     {
         var recipe = new Bake { Scald = true, Puree = true, Enriched = true }.Recipe;
         var scald = recipe.Steps.Where(step => step.Component == "scald").ToList();
-        var turned = recipe with { Steps = [.. scald, .. recipe.Steps.Except(scald)], Components = [.. recipe.Components.OrderBy(component => component.Id == "dough").ThenByDescending(component => component.Id)] };
+        var turned = recipe with { Steps = [.. scald, .. recipe.Steps.Except(scald)], Components = [.. recipe.Components.Reverse()] };
         AssertSame(Rehearser.Rehearse(recipe, Larder.Shipped), Rehearser.Rehearse(turned, Larder.Shipped), 1e-9);
     }
 

@@ -19,16 +19,19 @@ internal static class Picture
 
         foreach (var solution in rehearsal.Solutions)
         {
-            var meets = string.Join(' ', solution.Meets.Select(meeting => FormattableString.Invariant($"{meeting.What} {meeting.Temperature.Celsius:R}")));
-            text.AppendLine(CultureInfo.InvariantCulture, $"{string.Join(',', solution.Lines)} {Of(solution.Warmth)} {solution.Offered} {meets}");
+            text.AppendLine(CultureInfo.InvariantCulture, $"{string.Join(',', solution.Lines)} {Of(solution.Warmth)} {solution.Offered}");
+            foreach (var (what, warmth) in solution.Meets)
+            {
+                text.AppendLine(CultureInfo.InvariantCulture, $"  {what} {warmth.Celsius:R}");
+            }
         }
 
         foreach (var step in rehearsal.Steps)
         {
-            text.AppendLine(CultureInfo.InvariantCulture, $"{step.Id} {step.Basis} at {step.Start?.Minutes:R} for {Of(step.Time)} hands {step.Hands.Minutes:R}");
-            text.AppendLine(
-                CultureInfo.InvariantCulture,
-                $"  {step.StartTemperature?.Celsius:R} {step.EndTemperature?.Celsius:R} {step.SettlesAt?.Celsius:R} {step.Growth:R} {step.HomeTime?.Minutes:R} {step.Dial?.Here}");
+            text.AppendLine(CultureInfo.InvariantCulture, $"{step.Id} {step.Basis} {step.Dial?.Here}");
+            text.AppendLine(CultureInfo.InvariantCulture, $"  at {step.Start?.Minutes:R} for {Of(step.Time)} hands {step.Hands.Minutes:R} home {step.HomeTime?.Minutes:R}");
+            text.AppendLine(CultureInfo.InvariantCulture, $"  from {step.StartTemperature?.Celsius:R} to {step.EndTemperature?.Celsius:R}");
+            text.AppendLine(CultureInfo.InvariantCulture, $"  settles {step.SettlesAt?.Celsius:R} growth {step.Growth:R}");
             text.AppendJoin('\n', step.Events.Select(happening => $"  {happening.What} {Of(happening.After)}"));
             Reason(text, step.Why(), 1);
         }

@@ -12,7 +12,8 @@ public class TimelineTests
     private const double Hair = 1e-9;
 
     /// <summary>Work whose needs come before it in the list, some of it with hands, some in the oven.</summary>
-    private static readonly Gen<Work[]> Any = Gen.Select(Gen.Double[1, 120], Gen.Double[0, 1], Gen.Double[0, 1], Gen.Int[0, 9], Gen.Int[0, 1000], Gen.Int[0, 1000])
+    private static readonly Gen<Work[]> Any = Gen
+        .Select(Gen.Double[1, 120], Gen.Double[0, 1], Gen.Double[0, 1], Gen.Int[0, 9], Gen.Int[0, 1000], Gen.Int[0, 1000])
         .Array[1, 9]
         .Select(pieces => pieces.Select((piece, index) =>
         {
@@ -29,8 +30,8 @@ public class TimelineTests
     public void Hands_NeverOverlap() => Any.Sample(work =>
     {
         var starts = Timeline.Lay(work);
-        var busy = work.SelectMany((piece, index) => piece.Hands.Select(hands => (From: starts[index] + hands.Offset, To: starts[index] + hands.Offset + hands.Minutes)));
-        AssertApart(busy);
+        AssertApart(work.SelectMany((piece, index) => piece.Hands.Select(hands =>
+            (From: starts[index] + hands.Offset, To: starts[index] + hands.Offset + hands.Minutes))));
     });
 
     [Fact]

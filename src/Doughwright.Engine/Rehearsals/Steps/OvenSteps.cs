@@ -81,7 +81,8 @@ internal static class OvenSteps
         var pace = input.Anchor?.Scale ?? PerLane.Same(1, input.Lanes);
         // A lane in which the core never got there has no pace, and stays open in every other kitchen.
         var perMinute = piece.FourierPerMinute * pace;
-        var here = new PerLane(fourier).With(perMinute, (needed, each) => double.IsFinite(needed) && double.IsFinite(each) ? needed / each : double.PositiveInfinity);
+        var here = new PerLane(fourier).With(
+            perMinute, (needed, each) => double.IsFinite(needed) && double.IsFinite(each) ? needed / each : double.PositiveInfinity);
         if (stage.Kitchen.Oven != stage.Recipe.Home.Oven)
         {
             here *= stage.Priors.OtherOven;
@@ -97,7 +98,12 @@ internal static class OvenSteps
         var core = Temperature.FromCelsius(target.Celsius(start, stage.Boils).Central);
         var finding = StepFindings.About(step, "core-never-reached", Grade.Warning, false, ("core", core), ("dial", step.Oven!.Dial));
         var authors = PlainSteps.Stated(input, after, start, null);
-        return authors with { Minutes = stage.IsHome ? authors.Minutes : null, Dial = dial, Findings = [finding, .. CoreTarget.Unusual(step, stage)] };
+        return authors with
+        {
+            Minutes = stage.IsHome ? authors.Minutes : null,
+            Dial = dial,
+            Findings = [finding, .. CoreTarget.Unusual(step, stage)],
+        };
     }
 
     private static StepOutcome Outcome(StepInput input, Portion after, Dial? dial, PerLane start, CoreTarget target, PerLane minutes, Anchor? anchor) => new()
