@@ -14,6 +14,7 @@ internal static class RehearsalFindings
         .. ButterCheck.Of(here),
         .. CoolerBoil.Of(here, home),
         .. OvenTrays.Of(here),
+        .. LowCore.Of(here),
         .. ScaldCheck.Of(here),
         .. SugarCheck.Of(here.Stage),
         .. SafetyClock.Of(here),

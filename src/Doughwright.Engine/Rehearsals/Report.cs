@@ -23,9 +23,19 @@ internal static class Report
             Solutions = solutions,
             Total = here.Times.Total is { } total ? TimeOf(total) : null,
             Hands = HandsOf(here),
-            Findings = [.. stage.Formula.Findings, .. findings, .. here.Outcomes.SelectMany(outcome => outcome.Findings), .. RehearsalFindings.Of(here, home)],
+            Findings = [.. FindingsOf(here, home, findings).DistinctBy(finding => finding.Id)],
         };
     }
+
+    /// <summary>What the home run finds about the author's own measurements holds wherever the recipe is rehearsed.</summary>
+    private static IEnumerable<Finding> FindingsOf(RunResult here, RunResult home, IReadOnlyList<Finding> asked) =>
+    [
+        .. here.Stage.Formula.Findings,
+        .. asked,
+        .. here.Outcomes.SelectMany(outcome => outcome.Findings),
+        .. home.Outcomes.SelectMany(outcome => outcome.Findings).Where(finding => finding.Kind != "mixing-bowl-not-said"),
+        .. RehearsalFindings.Of(here, home),
+    ];
 
     public static Estimate<Duration>? TimeOf(PerLane minutes)
     {

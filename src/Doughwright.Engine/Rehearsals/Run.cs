@@ -15,7 +15,7 @@ internal static class Run
     /// <param name="anchors">What the author's measurements fixed, by step id; empty in the home run.</param>
     public static RunResult Of(Stage stage, IReadOnlyDictionary<string, Anchor> anchors)
     {
-        var graph = StepGraph.Of(stage.Recipe);
+        var graph = StepGraph.Of(stage.Recipe, stage.Kitchen);
         var starts = new double?[graph.Steps.Count];
         for (var pass = 1; ; pass++)
         {
@@ -32,7 +32,7 @@ internal static class Run
     /// <summary>What lies in the bowl of a mix when its turn comes, each part as warm as its own steps leave it.</summary>
     public static Bowl UntilBowl(Stage stage, IReadOnlyDictionary<string, Anchor> anchors, Step mix)
     {
-        var graph = StepGraph.Of(stage.Recipe);
+        var graph = StepGraph.Of(stage.Recipe, stage.Kitchen);
         var starts = stage.Kitchen.Air.IsConstant ? new double?[graph.Steps.Count] : [.. Of(stage, anchors).Times.Starts];
         var portions = new Dictionary<string, Portion>();
         for (var index = 0; graph.Steps[index].Id != mix.Id; index++)

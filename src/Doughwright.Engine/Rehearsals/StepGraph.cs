@@ -1,4 +1,6 @@
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -25,9 +27,9 @@ internal sealed class StepGraph
     /// <summary>For each step the component whose portion it changes: for a wash the dough it goes onto.</summary>
     public string[] WorksOn { get; }
 
-    public static StepGraph Of(Recipe recipe)
+    public static StepGraph Of(Recipe recipe, Kitchen kitchen)
     {
-        var steps = WithAdded(recipe);
+        var steps = WithAdded(recipe, kitchen);
         var before = new int[steps.Count][];
         var worksOn = new string[steps.Count];
         var last = new Dictionary<string, int>();
@@ -82,8 +84,11 @@ internal sealed class StepGraph
     /// <summary>Whether a step takes something out of the fridge early.</summary>
     public static bool IsTakeOut(Step step) => step.Kind == StepKind.Warm && step.Id.EndsWith(TakeOutSuffix, StringComparison.Ordinal);
 
-    /// <summary>Butter that the author wants soft lies in the fridge until somebody takes it out.</summary>
-    private static IEnumerable<Step> TakeOuts(Recipe recipe, Step mix) => (recipe.FindComponent(mix.Component)?.Lines ?? [])
+    /// <summary>
+    /// Butter that the author wants soft lies in the fridge until somebody takes it out. In a room where it never softens, or where it would
+    /// run, its own check says so and nothing is put in.
+    /// </summary>
+    private static IEnumerable<Step> TakeOuts(Recipe recipe, Step mix, Kitchen kitchen) => !TakeOutStep.Suits(kitchen) ? [] : (recipe.FindComponent(mix.Component)?.Lines ?? [])
         .Where(line => line.Uses is null && line.Warmth.Kind == WarmthKind.AsTheRoom && (line.Is("soft") || line.Is("softened")))
         .Select(line => new Step
         {
@@ -118,14 +123,14 @@ internal sealed class StepGraph
             ?? step.Component;
     }
 
-    private static List<Step> WithAdded(Recipe recipe)
+    private static List<Step> WithAdded(Recipe recipe, Kitchen kitchen)
     {
         var steps = new List<Step>();
         foreach (var step in recipe.Steps)
         {
             if (step.Kind == StepKind.Mix)
             {
-                steps.AddRange(TakeOuts(recipe, step));
+                steps.AddRange(TakeOuts(recipe, step, kitchen));
             }
 
             if (step.Kind == StepKind.Bake && !steps.Any(earlier => earlier.Kind == StepKind.Preheat))

@@ -53,7 +53,7 @@ internal static class DoughMissed
             {
                 return StepFindings.About(
                     step,
-                    "dough-temperature-missed",
+                    warmth.Likely < here.Stage.Kitchen.Air.At(Duration.Zero) ? "dough-temperature-missed-warm" : "dough-temperature-missed",
                     Grade.Warning,
                     false,
                     [.. arguments, ("free", offer.Lines.Select(line => bowl.Lines.First(other => other.Id == line).Name).ToArray()), ("offered", warmth.Likely)]);

@@ -23,9 +23,33 @@ internal static class CoolStep
     public static StepOutcome From(StepInput input, Portion before, PerLane? start)
     {
         var outcome = Towards(input, before, start);
-        return input.Stage.Request.At.TryGetValue(input.Step.Component, out var asked)
-            ? outcome with { After = outcome.After with { Celsius = PerLane.Same(asked.Celsius, input.Lanes) } }
-            : outcome;
+        if (!input.Stage.Request.At.TryGetValue(input.Step.Component, out var asked))
+        {
+            return outcome;
+        }
+
+        var goesIn = outcome with { After = outcome.After with { Celsius = PerLane.Same(asked.Celsius, input.Lanes) } };
+        return outcome.SettlesAtCelsius is null ? goesIn : AnotherWay(input, goesIn, asked);
+    }
+
+    /// <summary>The room never gets it there, and it was asked for all the same: it is taken as cooled in a bath of tap water, else in the fridge.</summary>
+    private static StepOutcome AnotherWay(StepInput input, StepOutcome never, Temperature asked)
+    {
+        var ways = WaysOut.Of(input.Step, never, input.Stage, asked);
+        if ((ways.Bath ?? ways.Fridge) is not { } time)
+        {
+            return never;
+        }
+
+        var kind = ways.Bath is null ? "cooled-in-fridge" : "cooled-in-bath";
+        return never with
+        {
+            Minutes = PerLane.Same(time.Minutes, input.Lanes),
+            EndCelsius = never.After.Celsius,
+            SettlesAtCelsius = null,
+            Why = () => Reason.Leaf(kind, time.Minutes, "min"),
+            Findings = [.. never.Findings, StepFindings.About(input.Step, kind, Grade.Hint, false, ("target", asked), ("time", time))],
+        };
     }
 
     private static StepOutcome Towards(StepInput input, Portion before, PerLane? start)

@@ -42,7 +42,11 @@ internal static class MixReasons
             reasons.Add(Reason.Leaf("butter-melts", melting, "K", source: "butter-melting"));
         }
 
-        reasons.Add(Reason.Leaf("handling-rise", riseKelvins, "K", source: "handling-rise"));
+        if (riseKelvins != 0)
+        {
+            reasons.Add(Reason.Leaf("handling-rise", riseKelvins, "K", source: "handling-rise"));
+        }
+
         return Reason.Sum("dough-temperature", doughCelsius, "°C", reasons);
     }
 }

@@ -1,4 +1,5 @@
 using Doughwright.Engine.Heat;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
@@ -9,6 +10,17 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// </summary>
 internal static class TakeOutStep
 {
+    /// <summary>Whether butter left standing in this room becomes soft and stays in shape.</summary>
+    public static bool Suits(Kitchen kitchen) =>
+        SoftIn(kitchen) >= ButterStates.Softens && kitchen.Air.At(Duration.Zero) <= ButterStates.CreamsTo + TemperatureDelta.FromKelvins(3);
+
+    /// <summary>Warm enough to be creamed, or nearly as warm as a cooler room.</summary>
+    private static Temperature SoftIn(Kitchen kitchen)
+    {
+        var nearly = kitchen.Air.At(Duration.Zero) - TemperatureDelta.FromKelvins(1);
+        return nearly < ButterStates.CreamsFrom ? nearly : ButterStates.CreamsFrom;
+    }
+
     public static StepOutcome Run(StepInput input)
     {
         var stage = input.Stage;
@@ -32,11 +44,11 @@ internal static class TakeOutStep
         var start = PerLane.Same(fridge, input.Lanes);
         var exchange = ExchangeCoefficient.Covered;
         var cooling = new Cooling(
-            body, new(CoolingDirection.Warm, ButterStates.Softens), input.Air, stage.Kitchen.Fridge, exchange.WattsPerSquareMetreKelvin);
+            body, new(CoolingDirection.Warm, SoftIn(stage.Kitchen)), input.Air, stage.Kitchen.Fridge, exchange.WattsPerSquareMetreKelvin);
         var times = cooling.TimeToReach(Bodies.LanesOf(body, start, Bodies.Draw(exchange, stage.Priors), stage.Priors));
         if (times.NeverEnds(0))
         {
-            // A room in which butter never softens is told by the check of the butter itself.
+            // The air cools down before the butter is soft: it counts as one that was out already, which the text says of it.
             return nothing;
         }
 
