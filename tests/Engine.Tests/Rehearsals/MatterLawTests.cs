@@ -42,7 +42,9 @@ public class MatterLawTests
         var turned = recipe with { Components = [.. components] };
         var one = Rehearser.Rehearse(recipe, Larder.Shipped, new() { Kitchen = kitchen });
         var two = Rehearser.Rehearse(turned, Larder.Shipped, new() { Kitchen = kitchen });
-        AssertSame(one, two, 1e-6);
+
+        // Sums in another order differ in the last digit, and that can move a crossing into the next step of the grid: far below a second.
+        AssertSame(one, two, 1e-4);
     }, iter: Bakes);
 
     /// <summary>Parts may be made in any order: their steps written before or after one another.</summary>
