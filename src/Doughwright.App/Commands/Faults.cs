@@ -1,4 +1,5 @@
 using Doughwright.App.Wording;
+using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Commands;
 
@@ -28,7 +29,7 @@ internal sealed class Faults(Voice voice)
     public void AddUnknown(string kind, string given, IReadOnlyCollection<string> known, params ReadOnlySpan<(string Name, object? Value)> arguments)
     {
         var there = known.Count == 0 ? voice.Words["nothing"] : voice.List(known);
-        var nearest = Nearest.Of(given, known) is { } near ? voice.Say("nearest", ("name", near)) : "";
+        var nearest = Nearest.Within(given, known) is { } near ? voice.Say("nearest", ("name", near)) : "";
         Add(kind, [("given", given), ("known", there), ("nearest", nearest), .. arguments]);
     }
 

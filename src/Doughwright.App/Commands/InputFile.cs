@@ -1,5 +1,6 @@
 using System.Text;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Commands;
 
@@ -90,7 +91,7 @@ internal sealed record InputFile(string Name, string Text, IReadOnlyList<Finding
         {
             var folder = Path.GetDirectoryName(path) is { Length: > 0 } named ? named : ".";
             var names = Directory.EnumerateFiles(folder, "*.yaml").Take(1000).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
-            return Nearest.Of(Path.GetFileName(path), names) is { } near ? Path.Join(folder == "." ? "" : folder, near) : null;
+            return Nearest.Within(Path.GetFileName(path), names) is { } near ? Path.Join(folder == "." ? "" : folder, near) : null;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
         {

@@ -13,6 +13,7 @@ internal static class RehearsalFindings
         .. DelicateThings.Of(here),
         .. ButterCheck.Of(here),
         .. CoolerBoil.Of(here, home),
+        .. RestNotCarried.Of(here, home),
         .. OvenTrays.Of(here),
         .. LowCore.Of(here),
         .. ScaldCheck.Of(here),

@@ -1,19 +1,19 @@
 namespace Doughwright.Engine.TextForm;
 
 /// <summary>The known word that a person may have meant. Offered, never taken.</summary>
-internal static class Nearest
+public static class Nearest
 {
     /// <summary>The known word with the fewest letters changed, added, lost or swapped; the first of equals.</summary>
-    public static string Of(string written, IEnumerable<string> known) => known.MinBy(word => Distance(written, word)) ?? "";
+    internal static string Of(string written, IEnumerable<string> known) => known.MinBy(word => Distance(written, word)) ?? "";
 
     /// <summary>The nearest known word, if its slips are few for its length.</summary>
     public static string? Within(string written, IEnumerable<string> known) =>
-        Of(written, known) is var near && Distance(written, near) <= Math.Max(1, Math.Min(written.Length, near.Length) / 3) ? near : null;
+        Of(written, known) is { Length: > 0 } near && Distance(written, near) <= Math.Max(1, Math.Min(written.Length, near.Length) / 3) ? near : null;
 
     /// <summary>
     /// Letters changed, added, lost, or swapped with their neighbour. Long words are cut: no known word has more than 40 letters.
     /// </summary>
-    public static int Distance(string a, string b)
+    internal static int Distance(string a, string b)
     {
         a = a[..Math.Min(a.Length, 40)].ToLowerInvariant();
         b = b[..Math.Min(b.Length, 40)].ToLowerInvariant();
