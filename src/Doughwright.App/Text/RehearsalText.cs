@@ -56,9 +56,19 @@ internal sealed class RehearsalText
                 ("range", voice.Range(total.Low, total.High, inSentence: true)),
                 ("hands", rehearsal.Hands))
             : voice.Say("total-unknown", ("hands", rehearsal.Hands)));
+        WriteBefore();
         if (rehearsal.Components.LastOrDefault(component => component.Kind == ComponentKind.Dough)?.Mixed is { } dough)
         {
             page.Paragraph(voice.Say("dough-after-mixing", ("dough", Show.Temperature(dough.Likely, voice.Measures))));
+        }
+    }
+
+    /// <summary>What must happen before the first hand; the total does not count it.</summary>
+    private void WriteBefore()
+    {
+        foreach (var step in rehearsal.Steps.Where(step => step.Start is { Minutes: < 0 }))
+        {
+            page.Paragraph(voice.Say("before-start", ("step", StepName.Of(step, voice)), ("time", step.Start!.Value * -1)));
         }
     }
 

@@ -22,6 +22,14 @@ internal sealed record Portion
     /// <summary>Yeast and gas; null when it does not rise.</summary>
     public DoughState? Dough { get; init; }
 
+    /// <summary>
+    /// The same, divided as the recipe makes it, where no step divides it: a proof and a bake are of pieces even when nobody wrote the shaping.
+    /// </summary>
+    public Portion Divided(Stage stage, string component) =>
+        Pieces == 1 && stage.Recipe.Make is { Pieces: > 1 } make && !stage.Recipe.Steps.Any(step => step.Kind == Recipes.StepKind.Shape && step.Component == component)
+            ? this with { Pieces = make.Pieces }
+            : this;
+
     /// <summary>Pieces it has been divided into; 1 before.</summary>
     public int Pieces { get; init; } = 1;
 }

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Heat;
 using Doughwright.Engine.Numerics;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -29,7 +30,8 @@ internal sealed class Priors
         Core = Normal(3, lanes);
         Melting = Draw(new("melting heat of butterfat", "J/g", FatMelting.Butter.JoulesPerGram, FatMelting.Butter.Sd, PriorLaw.Normal, "butter-melting"), 14, lanes);
         Oven = Draw(new("oven coefficient", "W/(m2 K)", 20, 0.25, PriorLaw.LogNormal, "oven-coefficient"), 4, lanes);
-        Crumb = Draw(new("diffusivity of crumb, against its law", "1", 1, 0.15, PriorLaw.LogNormal, "zanoni-diffusivity"), 22, lanes);
+        Crumb = Draw(new("diffusivity of crumb, against its law", "1", 2.1, 0.15, PriorLaw.LogNormal, "house-bake"), 22, lanes);
+        BakePace = Normal(26, lanes).Map(z => Elementary.Exp(OvenPiece.PaceSpread * z));
         Preheat = Draw(new("preheating, against its default", "1", 1, 0.20, PriorLaw.LogNormal, "oven-preheat"), 23, lanes);
         var rows = RiseDimensions.Select(dimension => Draws.Normal(dimension, lanes)).ToArray();
         Rise = RiseParameters.Draw(rise, lanes, dimension => rows[dimension]);
@@ -51,6 +53,9 @@ internal sealed class Priors
     /// Source: elsewhere-air.
     /// </summary>
     public PerLane Elsewhere { get; }
+
+    /// <summary>How far ovens and shapes differ from the model's where no bake was measured, as a factor on the pace. Source: house-bake.</summary>
+    public PerLane BakePace { get; }
 
     /// <summary>Error of judging a bake by its colour, as a factor on the time. Source: bake-reading.</summary>
     public PerLane BakeReading { get; }

@@ -1,6 +1,7 @@
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Rehearsals;
@@ -34,8 +35,11 @@ public static class Rehearser
         return Report.Of(here, home, answers.Solutions, answers.Findings);
     }
 
+    /// <summary>A kitchen without its name, and with what is left to a default written out: two that are the same are equal.</summary>
+    private static Kitchen Told(Kitchen kitchen) => kitchen with { Name = "", Ingredients = kitchen.Shelf };
+
     private static bool IsHome(Recipe recipe, Request request) =>
-        (request.Kitchen is null || request.Kitchen with { Name = "" } == recipe.Home with { Name = "" })
+        (request.Kitchen is null || Told(request.Kitchen) == Told(recipe.Home))
         && request is { Pour: null, Dough: null, At.Count: 0, Bowls.Count: 0, Ways.Count: 0, Weighed.Count: 0, Free.Count: 0 };
 
     /// <summary>What the author's measurements fixed. Another way of mixing has its own rise, so the author's does not go with it.</summary>

@@ -83,7 +83,7 @@ internal static class Report
             Cue = step.Cue,
             Dial = outcome.Dial,
             Events = [.. outcome.Folds.Where(fold => double.IsFinite(fold.Minutes.Central)).Select(fold => new StepEvent("fold", TimeOf(fold.Minutes)!.Value, fold.Hands))],
-            Why = outcome.Why ?? (() => Reason.Leaf(outcome.Minutes is null ? "cannot-be-told" : "stated-by-author", outcome.Minutes?.Central, "min")),
+            Why = outcome.Why ?? (() => Reason.Leaf(outcome.Minutes is null ? "cannot-be-told" : "stated-by-author", outcome.Minutes is { } told && double.IsFinite(told.Central) ? told.Central : null, "min")),
         };
     }
 

@@ -23,9 +23,16 @@ internal sealed class RunResult(Stage stage, StepGraph graph, StepOutcome[] outc
         }
 
         var component = Stage.Component(step.Component);
+        var index = Graph.Steps.ToList().IndexOf(step);
+        var before = Array.LastIndexOf(Graph.WorksOn, step.Component, Math.Max(0, index - 1));
         var parts = component.Lines.Select(line => line.UsesComponent).OfType<string>()
             .Where(used => Graph.WorksOn.Contains(used))
             .ToDictionary(used => used, used => Outcomes[Array.LastIndexOf(Graph.WorksOn, used)].After);
+        if (before >= 0 && before < index)
+        {
+            parts[step.Component] = Outcomes[before].After;
+        }
+
         return Bowl.Of(step, component, parts, Stage);
     }
 

@@ -18,7 +18,7 @@ internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
             total[lane] = NeverEnds(outcomes, lane) ? double.PositiveInfinity : Lay(graph, outcomes, open, lane, out _);
         }
 
-        return new([.. starts.Select((start, index) => open[index] ? (double?)null : start)], open.Any(isOpen => isOpen) ? null : new PerLane(total));
+        return new([.. starts.Select((start, index) => open[index] ? (double?)null : start)], open.Any(isOpen => isOpen) || outcomes.Any(HasNoEnd) ? null : new PerLane(total));
     }
 
     /// <summary>Hands of a step in one lane: at its start, and at its folds.</summary>
@@ -74,7 +74,7 @@ internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
         {
             var (step, outcome) = (graph.Steps[index], outcomes[index]);
             var minutes = open[index] || HasNoEnd(outcome) ? 0 : outcome.Minutes!.Value[lane];
-            work[index] = new(minutes, graph.Before[index], HandsOf(step, outcome, lane), step.Kind is StepKind.Preheat or StepKind.Bake);
+            work[index] = new(minutes, graph.Before[index], HandsOf(step, outcome, lane), step.Kind is StepKind.Preheat or StepKind.Bake || step.Where == Where.Oven);
         }
 
         starts = Timeline.Lay(work);

@@ -64,7 +64,28 @@ internal sealed class StepGraph
             before[index] = [.. needs];
         }
 
+        ReadyBefore(recipe, steps, before, worksOn);
         return new(steps, before, worksOn);
+    }
+
+    /// <summary>A filling or icing that is made on its own is ready before the next step of the dough that is listed after it.</summary>
+    private static void ReadyBefore(Recipe recipe, IReadOnlyList<Step> steps, int[][] before, string[] worksOn)
+    {
+        for (var index = 0; index < steps.Count; index++)
+        {
+            var own = worksOn[index];
+            if (IsBeside(steps[index]) || recipe.FindComponent(own) is not { BelongsToDough: false })
+            {
+                continue;
+            }
+
+            var next = Enumerable.Range(index + 1, steps.Count - index - 1)
+                .FirstOrDefault(later => !IsBeside(steps[later]) && recipe.FindComponent(worksOn[later]) is { BelongsToDough: true }, -1);
+            if (next >= 0 && !before[next].Contains(index))
+            {
+                before[next] = [.. before[next], index];
+            }
+        }
     }
 
     /// <summary>Whether this is the step in which a component takes in the components it uses: its first mix, or its first step when it is never mixed.</summary>
@@ -92,7 +113,7 @@ internal sealed class StepGraph
         .Where(line => line.Uses is null && line.Warmth.Kind == WarmthKind.AsTheRoom && (line.Is("soft") || line.Is("softened")))
         .Select(line => new Step
         {
-            Id = line.Id + TakeOutSuffix,
+            Id = $"{mix.Component}-{line.Id}{TakeOutSuffix}",
             Name = line.Name,
             Kind = StepKind.Warm,
             Component = mix.Component,
@@ -114,7 +135,7 @@ internal sealed class StepGraph
     private static string Target(Recipe recipe, IReadOnlyList<Step> steps, int index)
     {
         var step = steps[index];
-        if (step.Kind is not StepKind.Glaze || recipe.FindComponent(step.Component) is { BelongsToDough: true })
+        if (step.Kind is not (StepKind.Glaze or StepKind.Finish) || recipe.FindComponent(step.Component) is { BelongsToDough: true })
         {
             return step.Component;
         }

@@ -10,7 +10,8 @@ namespace Doughwright.Engine.Rehearsals.Findings;
 /// </summary>
 internal static class SafetyClock
 {
-    private const double RunsFromCelsius = 60;
+    // A scald in a heavy bowl starts below 60 °C, which is where the clock of the rule begins: it is warm from its first minute.
+    private const double RunsFromCelsius = 40;
     private static readonly Temperature HotKitchen = Temperature.FromCelsius(32);
     private static readonly Duration Quiet = Duration.FromHours(2);
     private static readonly Duration QuietWhenHot = Duration.FromHours(1);
@@ -18,9 +19,11 @@ internal static class SafetyClock
 
     public static IEnumerable<Finding> Of(RunResult run)
     {
-        foreach (var (step, outcome) in run.Each())
+        for (var index = 0; index < run.Graph.Steps.Count; index++)
         {
-            if (outcome.StartCelsius is not { Central: >= RunsFromCelsius } || step is not { Kind: StepKind.Cool or StepKind.Scald, Where: not Where.Fridge }
+            var (step, outcome) = (run.Graph.Steps[index], run.Outcomes[index]);
+            if (step is not { Kind: StepKind.Cool or StepKind.Scald, Where: not Where.Fridge }
+                || outcome.StartCelsius is not { Central: >= RunsFromCelsius }
                 || run.Stage.Recipe.FindComponent(step.Component) is not { BelongsToDough: true, Kind: not ComponentKind.Dough })
             {
                 continue;
@@ -31,13 +34,23 @@ internal static class SafetyClock
             {
                 yield return StepFindings.About(step, "stays-warm", Grade.Hint, true, ("limit", quiet));
             }
-            else if (outcome.Minutes is { } minutes && minutes.Central > quiet.Minutes)
+            else if (WarmFor(run, index) is { } time && time > quiet)
             {
-                var time = Duration.FromMinutes(minutes.Central);
                 yield return time > Caution
                     ? StepFindings.About(step, "warm-for-too-long", Grade.Hint, true, ("time", time))
                     : StepFindings.About(step, "warm-for-long", Grade.Hint, true, ("time", time));
             }
         }
+    }
+
+    /// <summary>From the start of the cooling until something takes the part in, without its time in the fridge.</summary>
+    private static Duration? WarmFor(RunResult run, int index)
+    {
+        var component = run.Graph.Steps[index].Component;
+        var own = Enumerable.Range(index, run.Graph.Steps.Count - index).Where(other => run.Graph.WorksOn[other] == component).ToList();
+        var cold = own.Where(other => run.Graph.Steps[other].Where == Where.Fridge).Sum(other => run.Outcomes[other].Minutes?.Central ?? 0);
+        var taker = Enumerable.Range(index, run.Graph.Steps.Count - index).FirstOrDefault(other => run.Graph.Before[other].Contains(own[^1]), -1);
+        var end = taker >= 0 ? run.Times.Starts[taker] : run.Times.Starts[own[^1]] + run.Outcomes[own[^1]].Minutes?.Central;
+        return end - run.Times.Starts[index] - cold is { } minutes && double.IsFinite(minutes) ? Duration.FromMinutes(minutes) : null;
     }
 }

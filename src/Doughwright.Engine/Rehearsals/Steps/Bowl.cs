@@ -28,10 +28,10 @@ internal sealed class Bowl
     /// <param name="parts">Portions of the components that go in.</param>
     public static Bowl Of(Step step, ComponentFormula component, IReadOnlyDictionary<string, Portion> parts, Stage stage)
     {
-        var lines = InOrder(step, component);
+        var lines = InOrder(step, MixLines.Of(step, component, parts, stage));
         var balance = new MixingBalance(
             [.. lines.Select(line => Matter.PartOf(line, parts))],
-            step.Vessel is { } vessel ? DefaultHeats.JoulesPerKelvinOf(vessel) ?? 0 : 0,
+            step.Vessel is { } vessel && !MixLines.GoesOn(lines, component) ? DefaultHeats.JoulesPerKelvinOf(vessel) ?? 0 : 0,
             FatMelting.Butter);
         var warmths = lines.Select(line => WarmthOf(component.Id, line, parts, stage)).ToList();
         return new(balance, lines, warmths, step.Vessel is { } bowl ? stage.WarmthOf(bowl) : stage.Kitchen.Shelf.Celsius, stage.Priors);
@@ -88,7 +88,7 @@ internal sealed class Bowl
         return new(answers);
     }
 
-    private static List<LineFormula> InOrder(Step step, ComponentFormula component) => [.. component.Lines.OrderBy(line => Rank(step, line))];
+    private static List<LineFormula> InOrder(Step step, IReadOnlyList<LineFormula> lines) => [.. lines.OrderBy(line => Rank(step, line))];
 
     private static int Rank(Step step, LineFormula line)
     {

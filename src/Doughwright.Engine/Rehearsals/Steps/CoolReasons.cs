@@ -3,7 +3,7 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// <summary>Why a cooling takes as long as it does, and why a scald starts where it does.</summary>
 internal static class CoolReasons
 {
-    public static Reason Of(StepInput input, double start, double target, double minutes, double coefficient) => Reason.From(
+    public static Reason Of(StepInput input, double start, double target, double minutes, double coefficient, bool isSolved) => Reason.From(
         "cooling-minutes",
         minutes,
         "min",
@@ -11,7 +11,7 @@ internal static class CoolReasons
             Reason.Leaf("starts-at", start, "°C"),
             Reason.Leaf("ends-at", target, "°C"),
             Reason.Leaf("air", input.Air.Knots[0].Air.Celsius, "°C"),
-            Reason.Leaf("outer-coefficient", coefficient, "W/(m² K)", source: "exchange-defaults"),
+            Reason.Leaf("outer-coefficient", coefficient, "W/(m² K)", source: isSolved ? null : "exchange-defaults"),
         ]);
 
     public static Reason OfScald(Bowl bowl, double celsius, StepOutcome cooled)

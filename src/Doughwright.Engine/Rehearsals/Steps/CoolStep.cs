@@ -86,8 +86,11 @@ internal static class CoolStep
         var fit = cooling.SolveCoefficient(expected, PerLane.Same(minutes, input.Lanes).Values);
         if (!fit.Found.All(found => found))
         {
-            var stated = Elsewhere(input, before, start, cooling, expected);
-            return stated with { Findings = [.. stated.Findings, CoolFindings.Impossible(input, cooling.Target.Temperature, minutes)] };
+            var said = PerLane.Same(cooling.Target.Temperature.Celsius, input.Lanes);
+            return PlainSteps.Stated(input, before with { Celsius = said }, start, said) with
+            {
+                Findings = [CoolFindings.Impossible(input, cooling.Target.Temperature, minutes)],
+            };
         }
 
         var coefficient = new PerLane(fit.WattsPerSquareMetreKelvin);
@@ -101,7 +104,7 @@ internal static class CoolStep
             EndCelsius = end,
             Anchor = new(coefficient, [], PerLane.Same(minutes, input.Lanes)),
             Findings = CoolFindings.Unusual(input, start, cooling, expected, coefficient.Central, minutes),
-            Why = () => CoolReasons.Of(input, start.Central, end.Central, minutes, coefficient.Central),
+            Why = () => CoolReasons.Of(input, start.Central, end.Central, minutes, coefficient.Central, isSolved: true),
         };
     }
 
@@ -120,7 +123,7 @@ internal static class CoolStep
             SettlesAtCelsius = never ? times.SettlesAtCelsius : null,
             Why = never
                 ? () => Reason.Leaf("settles-at-air", times.SettlesAtCelsius, "°C")
-                : () => CoolReasons.Of(input, start.Central, end.Central, minutes.Central, lanes.WattsPerSquareMetreKelvin[0]),
+                : () => CoolReasons.Of(input, start.Central, end.Central, minutes.Central, lanes.WattsPerSquareMetreKelvin[0], input.Anchor?.Scale is not null),
         };
     }
 
@@ -138,6 +141,7 @@ internal static class CoolStep
             Basis = isMeasured && input.Step.Measured?.Time is not null ? Basis.Measured : isMeasured ? Basis.Stated : Basis.Computed,
             EndCelsius = end is { } reached ? PerLane.Same(reached, input.Lanes) : null,
             SettlesAtCelsius = end is null ? air : null,
+            Findings = isMeasured ? [] : [StepFindings.About(input.Step, "start-not-known", Grade.Hint)],
         };
     }
 

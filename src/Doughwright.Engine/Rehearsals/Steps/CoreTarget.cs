@@ -65,8 +65,8 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
     /// <summary>Two half normals that meet at the likely core and end at the edges of the band.</summary>
     private static PerLane Drawn(Stage stage)
     {
-        var percent = stage.Formula.Percent;
-        var enriched = (percent.TrueSugar?.Value ?? 0) + (percent.TrueFat?.Value ?? 0) > LeanLimit;
+        // What is known of sugar and fat is enough: more of it would only make the dough richer.
+        var enriched = 100 * ((stage.Formula.Sugar.AtLeast + stage.Formula.Fat.AtLeast) / stage.Formula.Flour) > LeanLimit;
         var (low, likely, high) = enriched ? Enriched : Lean;
         return stage.Priors.Core.Map(z => likely + (z < 0 ? (likely - low) : (high - likely)) * (z / (1 + Math.Abs(z))));
     }

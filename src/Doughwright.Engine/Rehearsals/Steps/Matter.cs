@@ -43,6 +43,22 @@ internal static class Matter
         Celsius = celsius,
     };
 
+    /// <summary>What a bowl holds, mixed: the whole component, or as much of it as has gone in so far.</summary>
+    public static Portion Of(ComponentFormula component, Bowl bowl, PerLane? celsius)
+    {
+        var whole = Of(component, bowl.Balance.Parts, celsius);
+        if (bowl.Lines.Count == component.Lines.Count && !MixLines.GoesOn(bowl.Lines, component))
+        {
+            return whole;
+        }
+
+        return whole with
+        {
+            Mass = Mass.FromGrams(bowl.Lines.Sum(line => line.Mass.Grams)),
+            Composition = Ingredients.Composition.Mix([.. bowl.Lines.Select(line => (line.Mass.Grams, line.Composition))]),
+        };
+    }
+
     /// <summary>A component nobody has touched yet: its lines side by side, at their mean warmth.</summary>
     public static Portion Raw(string component, Stage stage)
     {

@@ -35,7 +35,7 @@ internal static class MixStep
         var minutes = StatedTime.Of(step);
         return new()
         {
-            After = Matter.Of(component, bowl.Balance.Parts, mixed) with { Dough = input.Before?.Dough },
+            After = Matter.Of(component, bowl, mixed) with { Dough = input.Before?.Dough },
             Minutes = minutes is { } time ? PerLane.Same(time, input.Lanes) : null,
             Basis = Basis.Stated,
             StartCelsius = null,

@@ -11,7 +11,7 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 internal sealed class OvenPiece
 {
     /// <summary>Spread of the pace in ln: oven and shape together. Source: house-bake.</summary>
-    public const double PaceSpread = 0.6;
+    public const double PaceSpread = 0.4;
 
     private readonly BakeLanes lanes;
 

@@ -46,7 +46,7 @@ internal static class OvenSteps
     public static StepOutcome Bake(StepInput input)
     {
         var (step, stage) = (input.Step, input.Stage);
-        var before = input.Before ?? Matter.Raw(step.Component, stage);
+        var before = (input.Before ?? Matter.Raw(step.Component, stage)).Divided(stage, step.Component);
         var dial = DialOf(step, stage);
         if (step.Oven is null || before.Celsius is not { } start)
         {
@@ -78,7 +78,7 @@ internal static class OvenSteps
             { Findings = [.. PaceFindings(step, scale.Central), .. CoreTarget.Unusual(step, stage)] };
         }
 
-        var pace = input.Anchor?.Scale ?? PerLane.Same(1, input.Lanes);
+        var pace = input.Anchor?.Scale ?? stage.Priors.BakePace;
         // A lane in which the core never got there has no pace, and stays open in every other kitchen.
         var perMinute = piece.FourierPerMinute * pace;
         var here = new PerLane(fourier).With(

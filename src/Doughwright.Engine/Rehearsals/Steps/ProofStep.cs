@@ -12,7 +12,7 @@ internal static class ProofStep
     public static StepOutcome Run(StepInput input)
     {
         var (step, stage) = (input.Step, input.Stage);
-        var before = input.Before ?? Matter.Raw(step.Component, stage);
+        var before = (input.Before ?? Matter.Raw(step.Component, stage)).Divided(stage, step.Component);
         if (RisePhase.Of(input, before) is not { } phase)
         {
             return RisePhase.NotComputed(input, before);
@@ -65,6 +65,7 @@ internal static class ProofStep
         return phase.Outcome(state, scale, minutes, folds, Basis.Computed) with
         {
             Growth = growth,
+            Findings = minutes.Central <= 0 ? [StepFindings.About(input.Step, "proof-passed", Grade.Warning)] : [],
             Why = () => RiseReasons.Of("proof-minutes", phase, anchor, minutes.Central),
         };
     }

@@ -10,9 +10,14 @@ internal static class RestStep
     {
         var before = input.Before ?? Matter.Raw(input.Step.Component, input.Stage);
         var stated = PlainSteps.Stated(input, before, before.Celsius, before.Celsius);
-        if (before.Celsius is not { } start || stated.Minutes is not { Central: > 0 } minutes || Bodies.Of(input.Step, before) is not { } body)
+        if (before.Celsius is not { } start || stated.Minutes is not { Central: > 0 } minutes)
         {
             return stated;
+        }
+
+        if (Bodies.Of(input.Step, before) is not { } body)
+        {
+            return stated with { After = before with { Celsius = null }, EndCelsius = null };
         }
 
         var drift = Rising.Drift(input, body, start, Duration.FromMinutes(minutes.Central));

@@ -42,10 +42,14 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
     }
 
     /// <summary>The step where nothing can be computed: the author's own time, said to be that.</summary>
-    public static StepOutcome NotComputed(StepInput input, Portion before) => PlainSteps.NotCarried(input, before, before.Celsius) with
+    public static StepOutcome NotComputed(StepInput input, Portion before)
     {
-        Findings = [StepFindings.About(input.Step, "rise-not-computed", Grade.Warning)],
-    };
+        var stated = PlainSteps.NotCarried(input, before, before.Celsius);
+        var drifted = stated.Minutes is null
+            ? stated with { After = before with { Celsius = null, Dough = null } }
+            : RestStep.Run(input) with { Basis = stated.Basis };
+        return drifted with { Findings = [.. drifted.Findings, StepFindings.About(input.Step, "rise-not-computed", Grade.Warning)] };
+    }
 
     /// <summary>The dough with a rate: as it stands, or new after mixing.</summary>
     public RiseState Begin(PerLane scale) => Before.Dough?.State.Copy()

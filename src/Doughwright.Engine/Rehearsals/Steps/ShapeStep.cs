@@ -12,9 +12,14 @@ internal static class ShapeStep
         var before = input.Before ?? Matter.Raw(input.Step.Component, stage);
         var divided = before with { Pieces = stage.Recipe.Make?.Pieces ?? 1 };
         var stated = PlainSteps.Stated(input, divided, before.Celsius, before.Celsius);
-        if (before.Celsius is not { } start || stated.Minutes is not { Central: > 0 } minutes || Bodies.Of(input.Step, divided) is not { } body)
+        if (before.Celsius is not { } start || stated.Minutes is not { Central: > 0 } minutes)
         {
             return stated;
+        }
+
+        if (Bodies.Of(input.Step, divided) is not { } body)
+        {
+            return stated with { After = divided with { Celsius = null }, EndCelsius = null };
         }
 
         var drift = Rising.Drift(input, body, start, Duration.FromMinutes(minutes.Central));
