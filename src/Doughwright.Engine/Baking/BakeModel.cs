@@ -16,7 +16,9 @@ internal static class BakeModel
     internal static BakeGrid Working { get; } = new(cells: 20, step: 0.01, opening: 10, parts: 4);
 
     /// <summary>Fo at which each lane's core has come <paramref name="share"/> of the way from its start to boiling; infinite when it has not by Fo 4.</summary>
-    public static double[] TimeToShare(BakeLanes lanes, double[] share)
+    public static double[] TimeToShare(BakeLanes lanes, double[] share) => TimeToShare(Working, lanes, share);
+
+    internal static double[] TimeToShare(BakeGrid grid, BakeLanes lanes, double[] share)
     {
         var target = new double[lanes.Count];
         for (var lane = 0; lane < target.Length; lane++)
@@ -24,15 +26,15 @@ internal static class BakeModel
             target[lane] = lanes.Start[lane] + (share[lane] * (lanes.Boil[lane] - lanes.Start[lane]));
         }
 
-        var kernel = new TimeKernel(lanes, target, new double[lanes.Count]);
+        var kernel = new TimeKernel(grid, lanes, target, new double[lanes.Count]);
         Lanes.Run(ref kernel);
         return kernel.Times;
     }
 
-    private readonly record struct TimeKernel(BakeLanes BakeLanes, double[] Target, double[] Times) : ILaneKernel
+    private readonly record struct TimeKernel(BakeGrid Grid, BakeLanes BakeLanes, double[] Target, double[] Times) : ILaneKernel
     {
         [MethodImpl(MethodImplOptions.NoInlining)]
         public void Run<T>() where T : struct, ILane<T> =>
-            BakeKernel.TimeTo<T>(Working, BakeLanes, Target, (int)(LongestFourier / Working.Step), Times);
+            BakeKernel.TimeTo<T>(Grid, BakeLanes, Target, (int)(LongestFourier / Grid.Step), Times);
     }
 }

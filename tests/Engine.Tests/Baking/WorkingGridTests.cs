@@ -19,7 +19,11 @@ public class WorkingGridTests
     [InlineData(20.0)]
     public void Core_StaysWithinThreeTenthsOfAKelvin(double biot)
     {
-        var bakes = (from start in (double[])[4, 15, 24, 35] from oven in (double[])[130, 170, 190, 230, 280] from boil in (double[])[88, 95, 100] select (start, oven, boil, biot)).ToList();
+        var bakes = (
+            from start in (double[])[4, 15, 24, 35]
+            from oven in (double[])[130, 170, 190, 230, 280]
+            from boil in (double[])[88, 95, 100]
+            select (start, oven, boil, biot)).ToList();
         var lanes = Bakes.Many(bakes);
         const double End = 2;
         var (working, fine) = (Bakes.Core(BakeModel.Working, lanes, End), Bakes.Core(Fine, lanes, End));
@@ -36,5 +40,23 @@ public class WorkingGridTests
 
         TestContext.Current.TestOutputHelper?.WriteLine($"Bi {biot}: at most {worst:F3} K, at Fo {at:F3} in {where}");
         Assert.InRange(worst, 0, 0.3);
+    }
+
+    /// <summary>What a rehearsal reads off: the time at which the core has come its share of the way.</summary>
+    [Theory]
+    [InlineData(0.3)]
+    [InlineData(1.0)]
+    [InlineData(4.0)]
+    [InlineData(20.0)]
+    public void TimeToShare_IsWithinHalfAPerCent(double biot)
+    {
+        var lanes = Bakes.Many([.. from oven in (double[])[130, 190, 280] from boil in (double[])[88, 96, 100] select (24.0, oven, boil, biot)]);
+        foreach (var share in (double[])[0.8, 0.9, 0.97])
+        {
+            double[] shares = [.. Enumerable.Repeat(share, lanes.Count)];
+            var working = BakeModel.TimeToShare(lanes, shares);
+            var fine = BakeModel.TimeToShare(Fine, lanes, shares);
+            Assert.All(working.Zip(fine), pair => Assert.Equal(1, pair.First / pair.Second, 5e-3));
+        }
     }
 }
