@@ -16,70 +16,44 @@ internal static class BakeKernel
     /// <summary>Temperatures at the core after each step, at [step x lanes + lane], for steps 1 to the length of <paramref name="core"/>.</summary>
     public static void Run<T>(BakeGrid grid, BakeLanes lanes, Span<double> core) where T : struct, ILane<T>
     {
-        var steps = core.Length / lanes.Count;
-        var now = new T[grid.Cells];
-        var before = new T[grid.Cells];
-        var partial = new T[grid.Cells];
+        var run = new BakeRun<T>(grid);
         for (var lane = 0; lane < lanes.Count; lane += T.Width)
         {
-            Pack(grid, lanes, lane, steps, core, now, before, partial);
+            run.Begin(lanes, lane);
+            for (int at = lane, step = 0; at < core.Length; at += lanes.Count, step++)
+            {
+                run.Advance(step);
+                run.Core.Store(core, at);
+            }
         }
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Pack<T>(BakeGrid grid, BakeLanes lanes, int lane, int steps, Span<double> core, T[] now, T[] before, T[] partial)
+    /// <summary>Fo at which the core of each lane passes its target in °C; infinite where it has not within so many steps.</summary>
+    public static void TimeTo<T>(BakeGrid grid, BakeLanes lanes, ReadOnlySpan<double> target, int mostSteps, Span<double> times)
         where T : struct, ILane<T>
     {
-        var start = T.Load(lanes.Start, lane);
-        var oven = T.Load(lanes.Oven, lane);
-        var boil = T.Load(lanes.Boil, lane);
-        var biot = T.Load(lanes.Biot, lane);
-        Array.Fill(now, start);
-        Array.Fill(before, start);
-        var half = T.Of(grid.HalfCell);
-        var into = half * biot / (half + biot);
-        var last = grid.Cells - 1;
-        for (var step = 0; step < steps; step++)
+        var run = new BakeRun<T>(grid);
+        for (var lane = 0; lane < lanes.Count; lane += T.Width)
         {
-            var factors = step == 0 ? grid.First : grid.Later;
-            var (newer, older) = step == 0 ? (T.Of(1), T.Of(0)) : (T.Of(2), T.Of(0.5));
-            var carried = T.Of(0);
-            for (var cell = 0; cell < last; cell++)
-            {
-                var held = T.Of(grid.Capacity[cell]) * ((newer * now[cell]) - (older * before[cell]));
-                carried = (held + carried) * T.Of(factors.Share[cell]);
-                partial[cell] = carried;
-                carried = carried * T.Of(grid.Conductance[cell]);
-            }
-
-            var held0 = T.Of(grid.Capacity[last]) * ((newer * now[last]) - (older * before[last]));
-            var right = held0 + carried;
-            var own = T.Of(factors.LastOwn);
-            var heated = (right + (into * oven)) / (own + into);
-            var surface = ((half * heated) + (biot * oven)) / (half + biot);
-            var boiling = (right + (half * boil)) / (own + half);
-            var next = T.WhereLess(boil, surface, boiling, heated);
-            before[last] = now[last];
-            now[last] = next;
-            for (var cell = last - 1; cell >= 0; cell--)
-            {
-                next = (T.Of(factors.Follow[cell]) * next) + partial[cell];
-                before[cell] = now[cell];
-                now[cell] = next;
-            }
-
-            var middle = ((T.Of(9) * now[0]) - now[1]) / T.Of(8);
-            middle.Store(core, (step * lanes.Count) + lane);
+            run.Begin(lanes, lane);
+            Watch(ref run, grid.Step, T.Load(target, lane), mostSteps, times.Slice(lane, T.Width));
         }
     }
-}
 
-/// <summary>What each lane brings to the oven; all arrays of the same length, a multiple of the widest pack.</summary>
-/// <param name="Start">Dough on entering, °C.</param>
-/// <param name="Oven">Oven air, °C.</param>
-/// <param name="Boil">Boiling point, °C.</param>
-/// <param name="Biot">hR/k.</param>
-internal sealed record BakeLanes(double[] Start, double[] Oven, double[] Boil, double[] Biot)
-{
-    public int Count => Start.Length;
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Watch<T>(ref BakeRun<T> run, double length, T target, int mostSteps, Span<double> times) where T : struct, ILane<T>
+    {
+        var never = T.Of(double.PositiveInfinity);
+        var found = never;
+        found.Store(times, 0);
+        for (var step = 0; step < mostSteps && times.Contains(double.PositiveInfinity); step++)
+        {
+            var before = run.Core;
+            run.Advance(step);
+            var share = T.Max(T.Of(0), (target - before) / (run.Core - before));
+            var passed = T.WhereLess(target, run.Core, T.Of(length) * (T.Of(step) + share), never);
+            found = T.WhereLess(found, never, found, passed);
+            found.Store(times, 0);
+        }
+    }
 }

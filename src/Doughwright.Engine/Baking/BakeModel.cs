@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Doughwright.Engine.Numerics;
 
 namespace Doughwright.Engine.Baking;
@@ -9,70 +10,31 @@ namespace Doughwright.Engine.Baking;
 /// </remarks>
 internal static class BakeModel
 {
-    private const int Cells = 20;
-    private const double Step = 0.008;
-    private const int StepsAtATime = 125;
-    private static readonly BakeGrid Grid = new(Cells, Step);
+    private const double LongestFourier = 4;
+
+    /// <summary>The grid of every rehearsal: the core within 0.3 K of a fine grid at every moment of a bake.</summary>
+    internal static BakeGrid Working { get; } = new(cells: 20, step: 0.01, opening: 10, parts: 4);
 
     /// <summary>Fo at which each lane's core has come <paramref name="share"/> of the way from its start to boiling; infinite when it has not by Fo 4.</summary>
-    public static double[] TimeToShare(BakeLanes lanes, double[] share) => TimeToShare(Grid, lanes, share);
+    public static double[] TimeToShare(BakeLanes lanes, double[] share) => TimeToShare(Working, lanes, share);
 
     internal static double[] TimeToShare(BakeGrid grid, BakeLanes lanes, double[] share)
     {
-        var times = new double[lanes.Count];
-        Array.Fill(times, double.PositiveInfinity);
-        foreach (var rounds in (ReadOnlySpan<int>)[1, 4])
+        var target = new double[lanes.Count];
+        for (var lane = 0; lane < target.Length; lane++)
         {
-            var steps = (int)(StepsAtATime * rounds * Step / grid.Step);
-            var core = new double[steps * lanes.Count];
-            Run(grid, lanes, core);
-            for (var lane = 0; lane < lanes.Count; lane++)
-            {
-                times[lane] = Crossing(grid, lanes, share[lane], core, lane);
-            }
-
-            if (times.All(double.IsFinite))
-            {
-                break;
-            }
+            target[lane] = lanes.Start[lane] + (share[lane] * (lanes.Boil[lane] - lanes.Start[lane]));
         }
 
-        return times;
+        var kernel = new TimeKernel(grid, lanes, target, new double[lanes.Count]);
+        Lanes.Run(ref kernel);
+        return kernel.Times;
     }
 
-    private static void Run(BakeGrid grid, BakeLanes lanes, double[] core)
+    private readonly record struct TimeKernel(BakeGrid Grid, BakeLanes BakeLanes, double[] Target, double[] Times) : ILaneKernel
     {
-        switch (Lanes.Widest)
-        {
-            case 8:
-                BakeKernel.Run<Lane8>(grid, lanes, core);
-                break;
-            case 4:
-                BakeKernel.Run<Lane4>(grid, lanes, core);
-                break;
-            case 2:
-                BakeKernel.Run<Lane2>(grid, lanes, core);
-                break;
-            default:
-                BakeKernel.Run<Lane1>(grid, lanes, core);
-                break;
-        }
-    }
-
-    private static double Crossing(BakeGrid grid, BakeLanes lanes, double share, double[] core, int lane)
-    {
-        var target = lanes.Start[lane] + (share * (lanes.Boil[lane] - lanes.Start[lane]));
-        var before = lanes.Start[lane];
-        for (var index = lane; index < core.Length; index += lanes.Count)
-        {
-            if (core[index] >= target)
-            {
-                return grid.Step * ((index / lanes.Count) + ((target - before) / (core[index] - before)));
-            }
-
-            before = core[index];
-        }
-
-        return double.PositiveInfinity;
+        [MethodImpl(MethodImplOptions.NoInlining)]
+        public void Run<T>() where T : struct, ILane<T> =>
+            BakeKernel.TimeTo<T>(Grid, BakeLanes, Target, (int)(LongestFourier / Grid.Step), Times);
     }
 }
