@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Doughwright.Engine.Baking;
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Heat;
 using Doughwright.Engine.Numerics;
@@ -30,7 +31,7 @@ internal sealed class Priors
         Core = Normal(3, lanes);
         Melting = Draw(new("melting heat of butterfat", "J/g", FatMelting.Butter.JoulesPerGram, FatMelting.Butter.Sd, PriorLaw.Normal, "butter-melting"), 14, lanes);
         Oven = Draw(new("oven coefficient", "W/(m2 K)", 20, 0.25, PriorLaw.LogNormal, "oven-coefficient"), 4, lanes);
-        Crumb = Draw(new("diffusivity of crumb, against its law", "1", 2.1, 0.15, PriorLaw.LogNormal, "house-bake"), 22, lanes);
+        Crumb = Draw(new("diffusivity of crumb, against its law", "1", CrumbDiffusivity.OfRisenPiece, 0.15, PriorLaw.LogNormal, "zhang-2005-loaf"), 22, lanes);
         BakePace = Normal(26, lanes).Map(z => Elementary.Exp(OvenPiece.PaceSpread * z));
         Preheat = Draw(new("preheating, against its default", "1", 1, 0.20, PriorLaw.LogNormal, "oven-preheat"), 23, lanes);
         var rows = RiseDimensions.Select(dimension => Draws.Normal(dimension, lanes)).ToArray();

@@ -18,8 +18,8 @@ public class PublishedBakeTests
     private const double CubicMetres = Math.PI * 0.045 * 0.045 * 0.050;
 
     /// <summary>
-    /// The model alone is slow, because steam is only in it as a factor on the diffusivity and the risen piece is taken as a ball. It must be
-    /// off by no more than the spread it admits: the pace, which the author's bake then fixes.
+    /// The factor on the diffusivity was fitted to this loaf, so this holds the program to its fit. The coefficient is 10 in the case and 20
+    /// in the model: both must stay within the spread the model admits, the pace, which the author's bake then fixes.
     /// </summary>
     [Theory]
     [InlineData(10)]
@@ -49,7 +49,7 @@ public class PublishedBakeTests
     {
         var radius = Elementary.Pow(3 * CubicMetres / (4 * Math.PI), 1.0 / 3);
         var gas = 1 - (Grams * 0.83e-6 / CubicMetres);
-        var diffusivity = CrumbDiffusivity.AtPorosity(gas);
+        var diffusivity = CrumbDiffusivity.OfRisenPiece * CrumbDiffusivity.AtPorosity(gas);
         var conductivity = diffusivity * Grams * JoulesPerGramKelvin / CubicMetres;
         var lanes = Bakes.One(23.7, oven, 100, coefficient * radius / conductivity);
         var share = (93 - 23.7) / (100 - 23.7);
