@@ -40,7 +40,7 @@ internal static class RequestOptions
         foreach (var (name, value) in given.Pairs(options.At))
         {
             var line = names.Line(options.At.Name, name);
-            var temperature = given.Temperature(options.At.Name, value, Limits.Matter);
+            var temperature = given.Temperature(options.At.Name, value, Limits.Line);
             if (line is not null && temperature is { } warmth && !at.TryAdd(line, warmth))
             {
                 given.Faults.Add("name-twice", ("option", options.At.Name), ("name", name));

@@ -30,8 +30,17 @@ public static class Limits
 
     public static Limit<Temperature> Oven { get; } = Celsius("oven-outside-limits", 80, 330);
 
-    /// <summary>What goes in, what is poured and what a step ends at.</summary>
+    /// <summary>What is poured and what a step ends at.</summary>
     public static Limit<Temperature> Matter { get; } = Celsius("temperature-outside-limits", -30, 150);
+
+    /// <summary>What goes in. Water boils at the upper end, and everything else in a dough is wet.</summary>
+    public static Limit<Temperature> Line { get; } = Celsius("line-outside-limits", -30, 100);
+
+    /// <summary>A dough right after mixing.</summary>
+    public static Limit<Temperature> Mixed { get; } = Celsius("mixed-outside-limits", 0, 60);
+
+    /// <summary>The core of a bake: below, the crumb is raw; above, nothing is left of it but crust.</summary>
+    public static Limit<Temperature> Core { get; } = Celsius("core-outside-limits", 50, 120);
 
     public static Limit<Mass> Dough { get; } = new("dough-outside-limits", Mass.FromGrams(20), Mass.FromKilograms(500));
 
@@ -44,11 +53,16 @@ public static class Limits
 
     public static Limit<Mass> Scale { get; } = new("scale-outside-limits", Mass.FromGrams(0.001), Mass.FromKilograms(1));
 
-    public static Limit<Duration> Step { get; } = new("step-outside-limits", Duration.Zero, Duration.FromHours(14 * 24));
+    /// <summary>Hands, folds and changes of the air: times that may be zero.</summary>
+    public static Limit<Duration> Hands { get; } = new("hands-outside-limits", Duration.Zero, Duration.FromHours(14 * 24));
 
-    public static Limit<Length> Depth { get; } = new("depth-outside-limits", Length.FromMillimetres(1), Length.FromMillimetres(500));
+    /// <summary>How long a step lasts: one that takes no time is a slip of the finger.</summary>
+    public static Limit<Duration> Step { get; } = new("step-outside-limits", Duration.FromMinutes(0.5), Duration.FromHours(14 * 24));
 
-    public static Limit<double> Growth { get; } = new("growth-outside-limits", 1, 10);
+    public static Limit<Length> Depth { get; } = new("depth-outside-limits", Length.FromMillimetres(1), Length.FromMillimetres(300));
+
+    /// <summary>A rise that can be seen, up to far more than any dough does.</summary>
+    public static Limit<double> Growth { get; } = new("growth-outside-limits", 1.05, 20);
 
     public static Limit<int> Pieces { get; } = new("pieces-outside-limits", 1, 100_000);
 

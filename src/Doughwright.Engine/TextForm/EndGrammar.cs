@@ -22,12 +22,12 @@ internal static class EndGrammar
 
         if (words.After(After) is { } time)
         {
-            return time.Duration() is { } duration ? new StepEnd.AfterTime(duration) : null;
+            return time.Duration(Limits.Step) is { } duration ? new StepEnd.AfterTime(duration) : null;
         }
 
         if (words.After(CoreAt) is { } core)
         {
-            return core.Temperature(Limits.Matter) is { } temperature ? new StepEnd.AtCore(temperature) : null;
+            return core.Temperature(Limits.Core) is { } temperature ? new StepEnd.AtCore(temperature) : null;
         }
 
         if (words.After(At) is { } reached)
@@ -38,7 +38,7 @@ internal static class EndGrammar
 
         if (words.Split() is [{ Text: ByItsCue }, var about] && about.After(About) is { } estimate)
         {
-            return estimate.Duration() is { } duration ? new StepEnd.ByCue(duration) : null;
+            return estimate.Duration(Limits.Step) is { } duration ? new StepEnd.ByCue(duration) : null;
         }
 
         words.Fault(FormFaults.EndNotUnderstood);

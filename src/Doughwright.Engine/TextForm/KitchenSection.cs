@@ -53,7 +53,7 @@ internal static class KitchenSection
         var knots = new List<(Duration From, Temperature Air)>();
         foreach (var piece in words.Split())
         {
-            var (said, from) = piece.Around(After) is var (before, after) ? (before, after.Duration()) : (piece, Duration.Zero);
+            var (said, from) = piece.Around(After) is var (before, after) ? (before, after.Duration(Limits.Hands)) : (piece, Duration.Zero);
             if (said.Temperature(Limits.Air) is not { } air || from is not { } time)
             {
                 return null;

@@ -88,7 +88,7 @@ internal sealed class LineGrammar
         FromTheTap => (true, new(WarmthKind.Tap, null)),
         AtRoomTemperature => (true, LineWarmth.AsTheRoom),
         _ => piece.After("at") is { } stated
-            ? (true, stated.Temperature(Limits.Matter) is { } temperature ? LineWarmth.At(temperature) : null)
+            ? (true, stated.Temperature(Limits.Line) is { } temperature ? LineWarmth.At(temperature) : null)
             : (false, null),
     };
 

@@ -12,7 +12,8 @@ internal static class MeasuredGrammar
     public const string Seen = "seen";
     public const string Times = "times";
 
-    public static Measured? Read(Phrase words)
+    /// <param name="limit">Of the temperature, which means another thing in each kind of step.</param>
+    public static Measured? Read(Phrase words, Limit<Temperature> limit)
     {
         var (rest, timesSeen) = SeenTimes(words);
         var (quantities, on) = rest.Around(On) is var (before, after) ? (before, after.Text) : (rest, null);
@@ -23,11 +24,11 @@ internal static class MeasuredGrammar
             // A temperature is known by its unit; everything else is read, and told, as a time.
             if (temperature is null && QuantityText.TryDuration(quantity.Text).Fault == QuantityFault.UnitOfAnotherKind)
             {
-                temperature = quantity.Temperature(Limits.Matter);
+                temperature = quantity.Temperature(limit);
             }
             else if (time is null)
             {
-                time = quantity.Duration();
+                time = quantity.Duration(Limits.Step);
             }
             else
             {

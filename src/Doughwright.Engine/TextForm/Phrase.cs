@@ -15,7 +15,7 @@ internal sealed record Phrase(string Text, Position Position, string Place, Find
     public Temperature? Temperature(Limit<Temperature> limit) =>
         Quantity(QuantityText.TryTemperature(Text), QuantityKind.Temperature, limit);
 
-    public Duration? Duration() => Quantity(QuantityText.TryDuration(Text), QuantityKind.Duration, Limits.Step);
+    public Duration? Duration(Limit<Duration> limit) => Quantity(QuantityText.TryDuration(Text), QuantityKind.Duration, limit);
 
     public Length? Length(Limit<Length> limit) => Quantity(QuantityText.TryLength(Text), QuantityKind.Length, limit);
 

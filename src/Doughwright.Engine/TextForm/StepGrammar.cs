@@ -53,8 +53,8 @@ internal static class StepGrammar
             return null;
         }
 
-        var hands = pieces.Count == 2 ? (pieces[1].Before(ByHand) ?? pieces[1]).Duration() : Duration.Zero;
-        return after.Duration() is { } time && hands is { } busy ? new(time, busy) : null;
+        var hands = pieces.Count == 2 ? (pieces[1].Before(ByHand) ?? pieces[1]).Duration(Limits.Hands) : Duration.Zero;
+        return after.Duration(Limits.Hands) is { } time && hands is { } busy ? new(time, busy) : null;
     }
 
     /// <summary>"170 C fan", "375 F static", "190 C".</summary>

@@ -58,7 +58,7 @@ internal static class StepsSection
             Name = section.Words(Name)?.Text ?? Slug.InWords(id),
             Kind = kind ?? default,
             Component = part ?? "",
-            Hands = section.Words(Hands)?.Duration() ?? Duration.Zero,
+            Hands = section.Words(Hands)?.Duration(Limits.Hands) ?? Duration.Zero,
             Way = section.Words(Way) is { } way ? StepGrammar.Way(way) : null,
             Where = section.Words(Where)?.Word<Where>() ?? default,
             Oven = section.Words(Oven) is { } oven ? StepGrammar.Oven(oven) : null,
@@ -69,7 +69,7 @@ internal static class StepsSection
             Order = part is not null && section.Items(Order) is { } order ? ReadOrder(order, part, parts) : [],
             Folds = [.. Items(section, Fold).Concat(Items(section, Folds)).Select(StepGrammar.Fold).OfType<Fold>()],
             End = section.Words(Ends) is { } end ? EndGrammar.Read(end) : null,
-            Measured = section.Words(Measured) is { } measured ? MeasuredGrammar.Read(measured) : null,
+            Measured = section.Words(Measured) is { } measured ? MeasuredGrammar.Read(measured, MeasuredLimit(kind)) : null,
             Cue = section.Prose(Cue),
             Tools = [.. (section.Items(Tools) ?? []).Select(tool => tool.Text)],
             Words = section.Prose(Words),
@@ -77,6 +77,14 @@ internal static class StepsSection
         };
         return kind is null || part is null ? null : step;
     }
+
+    /// <summary>A mix is measured in the dough, a bake in its core.</summary>
+    private static Limit<Temperature> MeasuredLimit(StepKind? kind) => kind switch
+    {
+        StepKind.Mix => Limits.Mixed,
+        StepKind.Bake => Limits.Core,
+        _ => Limits.Matter,
+    };
 
     private static string? ReadPart(Section section, TextEntry entry, PartsSection parts)
     {

@@ -28,7 +28,7 @@ public class EdgeScenarios
         ["--air", "45C@00:00,-5C@12:00", "--start", "11:59"],
         ["--air", "-5C", .. Asked],
         ["--air", "45C", .. Asked],
-        ["--at", "potato=-30C", "--at", "scald=150C"],
+        ["--at", "potato=-30C", "--at", "scald=100C"],
         ["--pour", "-30C"],
         ["--dough", "150C", "--free", "potato"],
         ["--dough", "-30C", "--free", "scald"],

@@ -59,7 +59,7 @@ public class FormFaultTests
     [InlineData("    salt: 7 g\n", "    salt: 7 g, boilin\n", "nearly-known-word", false)]
     [InlineData("    salt: 7 g\n", "    salt: 7 g, boiling, from the tap\n", "warmth-twice", true)]
     [InlineData("    salt: 7 g\n", "    salt: 7 g, weighed twice\n", "weighed-not-understood", true)]
-    [InlineData("    salt: 7 g\n", "    salt: 7 g, at 200 C\n", "temperature-outside-limits", false)]
+    [InlineData("    salt: 7 g\n", "    salt: 7 g, at 200 C\n", "line-outside-limits", false)]
     [InlineData("    salt: 7 g\n", "    salt: 7 g\n    Salt: 8 g\n", "same-id-twice", true)]
     [InlineData("    salt: 7 g\n", "    salt: 7 g\n    \"?\": 8 g\n", "id-missing", true)]
     [InlineData("    salt: 7 g\n", "    salt: 7 g\n    malt: 8 g\n", "order-leaves-out", false)]
@@ -71,8 +71,19 @@ public class FormFaultTests
     [InlineData("    order: scald, potato, egg,", "    order: scald, potato, egg, egg,", "order-twice", false)]
     [InlineData("    order: scald, potato, egg,", "    order: scald, potato, egg, oil,", "order-unknown-line", false)]
     [InlineData("    ends: at 2 times its volume\n", "    ends: when ready\n", "end-not-understood", true)]
-    [InlineData("    ends: at 2 times its volume\n", "    ends: at 12 times its volume\n", "growth-outside-limits", false)]
+    [InlineData("    ends: at 2 times its volume\n", "    ends: at 21 times its volume\n", "growth-outside-limits", false)]
     [InlineData("    ends: at 2 times its volume\n", "    ends: after 15 d\n", "step-outside-limits", false)]
+    [InlineData("    ends: at 2 times its volume\n", "    ends: at 0.5 times its volume\n", "growth-outside-limits", false)]
+    [InlineData("    ends: at 2 times its volume\n", "    ends: at 1 times its volume\n", "growth-outside-limits", false)]
+    [InlineData("    ends: at 2 times its volume\n", "    ends: after 0 min\n", "step-outside-limits", false)]
+    [InlineData("    ends: at 2 times its volume\n", "    ends: by its cue, about 20 s\n", "step-outside-limits", false)]
+    [InlineData("    ends: at 2 times its volume\n", "    ends: at 200 C\n", "temperature-outside-limits", false)]
+    [InlineData("    ends: at 2 times its volume\n", "    ends: core at 45 C\n", "core-outside-limits", false)]
+    [InlineData("    measured: 105 min on 9 November\n", "    measured: 0 min\n", "step-outside-limits", false)]
+    [InlineData("    measured: 19 min on 9 November\n", "    measured: 19 min and 210 C\n", "core-outside-limits", false)]
+    [InlineData("    measured: 26 C on 9 November\n", "    measured: 78 C\n", "mixed-outside-limits", false)]
+    [InlineData("    hands: 8 min\n", "    hands: 15 d\n", "hands-outside-limits", false)]
+    [InlineData("    salt: 7 g\n", "    salt: 7 g, at 100.1 C\n", "line-outside-limits", false)]
     [InlineData("    measured: 26 C on 9 November\n", "    measured: 26 C and 28 C\n", "unit-of-another-kind", true)]
     [InlineData("    measured: 26 C on 9 November\n", "    measured: 2 min and 3 min\n", "measured-not-understood", true)]
     [InlineData("    fold: at 45 min, 2 min by hand\n", "    fold: once\n", "fold-not-understood", true)]
@@ -82,7 +93,8 @@ public class FormFaultTests
     [InlineData("    oven: 170 C fan\n", "    oven: 331 C\n", "oven-outside-limits", false)]
     [InlineData("    oven: 170 C fan\n", "    oven: 170 C hot\n", "more-than-a-quantity", true)]
     [InlineData("    way: by hand\n", "    way: by foot\n", "unknown-word", true)]
-    [InlineData("    depth: 1 cm\n", "    depth: 1 m\n", "depth-outside-limits", false)]
+    [InlineData("    depth: 1 cm\n", "    depth: 31 cm\n", "depth-outside-limits", false)]
+    [InlineData("    depth: 1 cm\n", "    depth: 0 cm\n", "depth-outside-limits", false)]
     public void Slip_GivesOneFinding(string piece, string instead, string kind, bool notUnderstood)
     {
         var reading = RecipeText.Read(Texts.PotatoRollsWith(piece, instead));
@@ -92,6 +104,25 @@ public class FormFaultTests
         Assert.Equal(!notUnderstood, reading.Understood);
         Assert.NotNull(finding.Quoted);
     }
+
+    /// <summary>The ends of a range belong to it.</summary>
+    [Theory]
+    [InlineData("    ends: at 2 times its volume\n", "    ends: at 1.05 times its volume\n")]
+    [InlineData("    ends: at 2 times its volume\n", "    ends: at 20 times its volume\n")]
+    [InlineData("    ends: at 2 times its volume\n", "    ends: after 30 s\n")]
+    [InlineData("    ends: at 2 times its volume\n", "    ends: by its cue, about 0.5 min\n")]
+    [InlineData("    measured: 105 min on 9 November\n", "    measured: 0.5 min\n")]
+    [InlineData("    measured: 19 min on 9 November\n", "    measured: 19 min and 50 C\n")]
+    [InlineData("    measured: 19 min on 9 November\n", "    measured: 19 min and 120 C\n    ends: core at 120 C\n")]
+    [InlineData("    measured: 26 C on 9 November\n", "    measured: 60 C\n")]
+    [InlineData("    measured: 26 C on 9 November\n", "    measured: 0 C\n")]
+    [InlineData("    hands: 8 min\n", "    hands: 0 min\n")]
+    [InlineData("    fold: at 45 min, 2 min by hand\n", "    fold: at 45 min, 0 min by hand\n")]
+    [InlineData("    salt: 7 g\n", "    salt: 7 g, at 212 F\n")]
+    [InlineData("    depth: 1 cm\n", "    depth: 1 mm\n")]
+    [InlineData("    depth: 1 cm\n", "    depth: 30 cm\n")]
+    public void AtTheLimit_IsSound(string piece, string instead) =>
+        Assert.Empty(RecipeText.Read(Texts.PotatoRollsWith(piece, instead)).Findings);
 
     [Theory]
     [InlineData("poolish", "preferment")]

@@ -30,10 +30,13 @@ internal static class RecipeGen
         Gen.Int[32, 100].Select(fahrenheit => Temperature.FromFahrenheit(fahrenheit)),
         Double(0, 12).Select(Temperature.FromCelsius));
 
+    /// <summary>Cores of a bake.</summary>
+    private static readonly Gen<Temperature> Hot = Double(50, 120).Select(Temperature.FromCelsius);
+
     private static readonly Gen<Duration> Time = Gen.OneOf(
         Gen.Int[1, 20_160].Select(minutes => Duration.FromMinutes(minutes)),
         Gen.Int[1, 14].Select(days => Duration.FromHours(days * 24)),
-        Double(0.1, 600).Select(Duration.FromMinutes));
+        Double(0.5, 600).Select(Duration.FromMinutes));
 
     private static readonly Gen<AirProfile> Air = Gen.Select(Warm, Warm.Array[0, 3], Gen.Int[1, 600]).Select((first, later, step) =>
         AirProfile.Of(later.Select((air, i) => (Duration.FromMinutes((i + 1) * step), air)).Prepend((Duration.Zero, first))));
@@ -81,12 +84,14 @@ internal static class RecipeGen
         Pick.From<StepEnd?>((StepEnd?)null),
         Time.Select(time => (StepEnd?)new StepEnd.AfterTime(time)),
         Warm.Select(warm => (StepEnd?)new StepEnd.AtTemperature(warm)),
-        Double(1, 10).Select(times => (StepEnd?)new StepEnd.AtGrowth(times)),
-        Warm.Select(warm => (StepEnd?)new StepEnd.AtCore(warm)),
+        Double(1.05, 20).Select(times => (StepEnd?)new StepEnd.AtGrowth(times)),
+        Hot.Select(core => (StepEnd?)new StepEnd.AtCore(core)),
         Time.Select(time => (StepEnd?)new StepEnd.ByCue(time)));
 
-    private static readonly Gen<Measured?> Measured =
-        Gen.Select(Maybe(Time), Maybe(Warm), Pick.From<string?>(null, "9 November", "Monday, late"), Gen.Int[1, 4])
+    private static readonly Gen<(Measured? Baked, Measured? Other)> Measured = Gen.Select(MeasuredAt(Hot), MeasuredAt(Warm));
+
+    private static Gen<Measured?> MeasuredAt(Gen<Temperature> temperatures) =>
+        Gen.Select(Maybe(Time), Maybe(temperatures), Pick.From<string?>(null, "9 November", "Monday, late"), Gen.Int[1, 4])
             .Select((time, warm, on, times) => time is null && warm is null ? null : new Measured(time, warm, on, times));
 
     private static readonly Gen<Vessel?> Vessel =
@@ -109,7 +114,7 @@ internal static class RecipeGen
             Gen.Select(Gen.Enum<StepKind>(), Name, Gen.OneOf(Pick.From(Duration.Zero), Time), Gen.Enum<Where>(), Gen.Enum<Cover>()),
             Gen.Select(End, Measured, Vessel, Folds, Oven),
             Gen.Select(MaybeText(Prose), MaybeText(Prose), Tool.Array[0, 3], Maybe(Gen.Int[1, 9])),
-            Gen.Select(Maybe(Gen.Enum<MixingWay>()), Maybe(Gen.Int[1, 500])))
+            Gen.Select(Maybe(Gen.Enum<MixingWay>()), Maybe(Gen.Int[1, 300])))
             .Select((what, how, words, more) => new Step
             {
                 Id = "",
@@ -120,7 +125,7 @@ internal static class RecipeGen
                 Where = what.Item4,
                 Cover = what.Item5,
                 End = how.Item1,
-                Measured = how.Item2,
+                Measured = what.Item1 == StepKind.Bake ? how.Item2.Baked : how.Item2.Other,
                 Vessel = how.Item3,
                 Folds = how.Item4,
                 Oven = how.Item5,
