@@ -33,22 +33,24 @@ internal static class StepsSection
     public static IReadOnlyList<Step> Read(TextMapping? mapping, PartsSection parts, string place, FindingLog log)
     {
         var steps = new List<Step>();
+        var orders = new OrderReader(parts);
         var taken = new Dictionary<string, Position>();
         foreach (var entry in mapping?.Entries ?? [])
         {
             var isFirst = IdCheck.Take(entry, taken, place, log);
             var id = Slug.Of(entry.Key);
             if (Section.KeysOf(entry, $"{place}.{id}", log) is { } keys
-                && ReadStep(new(keys, $"{place}.{id}", log, Keys), id, entry, parts) is { } step && isFirst)
+                && ReadStep(new(keys, $"{place}.{id}", log, Keys), id, entry, parts, orders) is { } step && isFirst)
             {
                 steps.Add(step);
             }
         }
 
+        orders.TellLeftOut();
         return steps;
     }
 
-    private static Step? ReadStep(Section section, string id, TextEntry entry, PartsSection parts)
+    private static Step? ReadStep(Section section, string id, TextEntry entry, PartsSection parts, OrderReader orders)
     {
         var kind = KindWord.Read<StepKind>(section, id, entry);
         var part = ReadPart(section, entry, parts);
@@ -66,7 +68,7 @@ internal static class StepsSection
             Vessel = section.Words(Vessel) is { } vessel ? StepGrammar.Vessel(vessel) : null,
             Depth = section.Words(Depth)?.Length(Limits.Depth),
             Cover = section.Words(Cover)?.Word<Cover>() ?? default,
-            Order = part is not null && section.Items(Order) is { } order ? ReadOrder(order, part, parts) : [],
+            Order = part is not null && section.Items(Order) is { } order ? orders.Read(order, part) : [],
             Folds = [.. Items(section, Fold).Concat(Items(section, Folds)).Select(StepGrammar.Fold).OfType<Fold>()],
             End = section.Words(Ends) is { } end ? EndGrammar.Read(end) : null,
             Measured = section.Words(Measured) is { } measured ? MeasuredGrammar.Read(measured, MeasuredLimit(kind)) : null,
@@ -112,40 +114,6 @@ internal static class StepsSection
             words.Position,
             [("part", words.Text), .. Phrase.UnknownWord(words.Text, [.. parts.Ids])]);
         return null;
-    }
-
-    private static IReadOnlyList<string> ReadOrder(IReadOnlyList<Phrase> names, string part, PartsSection parts)
-    {
-        var order = new List<string>();
-        var told = new HashSet<string>();
-        var there = parts.LinesOf(part);
-        var readable = parts.Components.FirstOrDefault(component => component.Id == part)?.Lines.Select(line => line.Id).ToHashSet() ?? [];
-        foreach (var name in names)
-        {
-            var id = Slug.Of(name.Text);
-            if (!there.Contains(id))
-            {
-                var unknown = Phrase.UnknownWord(name.Text, [.. there]);
-                name.Log.Wrong(FormFaults.OrderUnknownLine, name.Place, name.Position, [("part", part), .. unknown]);
-            }
-            else if (!told.Add(id))
-            {
-                name.Log.Wrong(FormFaults.OrderTwice, name.Place, name.Position, ("line", name.Text));
-            }
-            else if (readable.Contains(id))
-            {
-                order.Add(id);
-            }
-        }
-
-        var leftOut = readable.Where(id => !told.Contains(id)).ToArray();
-        if (leftOut.Length > 0 && names.Count > 0)
-        {
-            var first = names[0];
-            first.Log.Warn(FormFaults.OrderLeavesOut, first.Place, first.Position, ("lines", string.Join(", ", leftOut)), ("part", part));
-        }
-
-        return order;
     }
 
     /// <summary>One line of words, or a list of such.</summary>
