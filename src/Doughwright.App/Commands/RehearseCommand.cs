@@ -37,6 +37,13 @@ internal static class RehearseCommand
         }
 
         var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped, request);
+        // Where water boils is known once the kitchen has been worked out.
+        given.Temperature(run.Options.Pour, RequestOptions.Pourable(rehearsal.Boils));
+        if (given.Faults.Any)
+        {
+            return Answer.None;
+        }
+
         var all = FindingList.Of(file.Text, kitchenFindings, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
         var output = run.Json
             ? RehearsalJson.Write(Stamp.Of(recipe), rehearsal, all, run.Voice)

@@ -34,6 +34,10 @@ internal static class RequestOptions
         };
     }
 
+    /// <summary>Water, up to where it boils in the kitchen. A thermometer in whole degrees shows 100 for 99.98, and that may be typed.</summary>
+    public static Limit<Temperature> Pourable(Temperature boils) =>
+        new("pour-outside-limits", Temperature.FromCelsius(0), Temperature.FromCelsius(Math.Max(boils.Celsius, Math.Round(boils.Celsius))));
+
     private static Dictionary<string, Temperature> At(Given given, Options options, Names names)
     {
         var at = new Dictionary<string, Temperature>();

@@ -43,6 +43,20 @@ public class OptionTests
         Assert.Contains(high, run.Messages, StringComparison.Ordinal);
     }
 
+    /// <summary>Water boils at 100 °C at the sea and near 96 °C at 1,200 m.</summary>
+    [Theory]
+    [InlineData("5m", "100C", 0)]
+    [InlineData("5m", "101C", 2)]
+    [InlineData("1200m", "96C", 0)]
+    [InlineData("1200m", "97C", 2)]
+    [InlineData("5m", "-1C", 2)]
+    public void Pour_EndsWhereWaterBoilsInTheKitchenAskedFor(string altitude, string poured, int code)
+    {
+        var run = Rehearse("--altitude", altitude, "--pour", poured);
+        Assert.Equal(code, run.ExitCode);
+        Assert.Equal(code == 2, run.Messages.Contains("boils", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("--at", "pottato=20C", "potato")]
     [InlineData("--bowl", "scalt=none", "scald")]

@@ -29,7 +29,7 @@ public class EdgeScenarios
         ["--air", "-5C", .. Asked],
         ["--air", "45C", .. Asked],
         ["--at", "potato=-30C", "--at", "scald=100C"],
-        ["--pour", "-30C"],
+        ["--pour", "0C"],
         ["--dough", "150C", "--free", "potato"],
         ["--dough", "-30C", "--free", "scald"],
         ["--air", "0C", "--at", "scald=0C", "--at", "potato=0C"],

@@ -22,6 +22,22 @@ public class OwnRecipeScenarios
         Assert.DoesNotContain("Warning", findings.Output, StringComparison.Ordinal);
     }
 
+    /// <summary>What the page shows whole can be copied, and then nothing is left to put right.</summary>
+    [Fact]
+    public void WholeExamplesOfTheForm_AreRehearsedWithoutAWarning()
+    {
+        var page = File.ReadAllText(House.PathTo("docs", "text-form.md"));
+        var examples = page.Split("```yaml\n").Skip(1).Select(rest => rest.Split("```")[0]).Where(text => text.Contains("\nparts:\n", StringComparison.Ordinal));
+        Assert.NotEmpty(examples);
+        Assert.All(examples, text =>
+        {
+            var findings = Run.WithInput(text, "findings", "-");
+            Assert.Equal(0, findings.ExitCode);
+            Assert.DoesNotContain("Warning", findings.Output, StringComparison.Ordinal);
+            Assert.Equal(0, Run.WithInput(text, "rehearse", "-").ExitCode);
+        });
+    }
+
     /// <summary>The law that home is home holds for every recipe.</summary>
     [Theory]
     [MemberData(nameof(All))]

@@ -65,8 +65,8 @@ public class FormulaFindingTests
     public void WashThatNoStepUses()
     {
         var recipe = PotatoRolls.Sound with { Steps = [.. PotatoRolls.Sound.Steps.Where(step => step.Id != "brush")] };
-        Assert.Contains(Balance(recipe).Findings, finding => finding.Id == "component-not-used@parts.wash");
-        Assert.DoesNotContain(Balance(PotatoRolls.Sound).Findings, finding => finding.Kind == "component-not-used");
+        Assert.Contains(Balance(recipe).Findings, finding => finding.Id == "component-without-step@parts.wash");
+        Assert.DoesNotContain(Balance(PotatoRolls.Sound).Findings, finding => finding.Kind.StartsWith("component-", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -124,6 +124,25 @@ public class FormulaFindingTests
     {
         Assert.Contains("yeast-not-known", Kinds(Dough(Flour, Of("honey", 5) with { CountsAs = "yeast" })));
         Assert.DoesNotContain("yeast-not-known", Kinds(Dough(Flour, Of("fresh yeast", 5))));
+    }
+
+    [Theory]
+    [InlineData("instant yeast", 4000, true)]
+    [InlineData("instant yeast", 151, true)]
+    [InlineData("fresh yeast", 150, false)]
+    [InlineData("instant yeast", 4, false)]
+    public void YeastAboveThreeTenthsOfTheFlour(string name, double grams, bool speaks)
+    {
+        var said = Balance(Dough(Flour, Of(name, grams))).Findings.SingleOrDefault(finding => finding.Kind == "yeast-too-much");
+        Assert.Equal(speaks ? $"Error parts.dough.{name.Replace(' ', '-')}" : null, said is null ? null : $"{said.Grade} {said.Place}");
+    }
+
+    [Fact]
+    public void YeastStirredIntoWater_IsHeldAgainstTheFlourOfTheDough()
+    {
+        static Component Stirred(double grams) => Part("soaker", ComponentKind.Soaker, Of("water", 50), Of("fresh yeast", grams));
+        Assert.DoesNotContain("yeast-too-much", Kinds(Stirred(20), Dough(Flour, AllOf("soaker"))));
+        Assert.Contains("yeast-too-much", Kinds(Stirred(200), Dough(Flour, AllOf("soaker"))));
     }
 
     [Fact]

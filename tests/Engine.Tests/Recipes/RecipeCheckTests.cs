@@ -11,6 +11,8 @@ public class RecipeCheckTests
 
     private static string[] Ids(Recipe recipe) => [.. RecipeChecks.Of(recipe).Select(finding => finding.Id)];
 
+    private static Duration Minutes(double minutes) => Duration.FromMinutes(minutes);
+
     [Fact]
     public void SoundRecipe_HasNoFinding() => Assert.Empty(RecipeChecks.Of(PotatoRolls.Sound));
 
@@ -35,6 +37,62 @@ public class RecipeCheckTests
     {
         Assert.Contains("bowl-not-said@steps.scald", Ids(PotatoRolls.WithStep("scald", it => it with { Vessel = null })));
         Assert.DoesNotContain("bowl-not-said", Kinds(PotatoRolls.WithStep("scald", it => it with { Vessel = Vessel.None })));
+    }
+
+    [Fact]
+    public void Steps_None() => Assert.Equal(["no-steps@steps"], Ids(PotatoRolls.Sound with { Steps = [], Tools = null }));
+
+    [Theory]
+    [InlineData("bulk")]
+    [InlineData("proof")]
+    [InlineData("bake")]
+    public void Step_BeforeItsMix(string id)
+    {
+        var steps = PotatoRolls.Sound.Steps;
+        var moved = PotatoRolls.Sound with { Steps = [PotatoRolls.Sound.FindStep(id)!, .. steps.Where(step => step.Id != id)] };
+        Assert.Equal([$"order-of-steps@steps.{id}"], Ids(moved));
+    }
+
+    [Fact]
+    public void Step_WithoutAnyMix_HasNoOrder() =>
+        Assert.DoesNotContain("order-of-steps", Kinds(PotatoRolls.Sound with { Steps = [.. PotatoRolls.Sound.Steps.Where(step => step.Id != "mix")] }));
+
+    [Theory]
+    [InlineData(105, true)]
+    [InlineData(120, true)]
+    [InlineData(104, false)]
+    public void Fold_AfterTheEnd(double minutes, bool speaks)
+    {
+        Step Folded(Step step) => step with { Folds = [new(Minutes(minutes), Minutes(2))] };
+        string[] told = speaks ? ["fold-after-end@steps.bulk"] : [];
+        var measured = new Measured(Minutes(105), null, null, 1);
+        Assert.Equal(told, Ids(PotatoRolls.WithStep("bulk", it => Folded(it) with { Measured = measured })));
+        Assert.Equal(told, Ids(PotatoRolls.WithStep("bulk", it => Folded(it) with { End = new StepEnd.AfterTime(Minutes(105)) })));
+        Assert.Empty(Ids(PotatoRolls.WithStep("bulk", Folded)));
+    }
+
+    [Theory]
+    [InlineData(21, true)]
+    [InlineData(20, false)]
+    public void Hands_LongerThanTheirStep(double minutes, bool speaks) =>
+        Assert.Equal(
+            speaks ? ["hands-longer-than-step@steps.boil"] : [],
+            Ids(PotatoRolls.WithStep("boil", it => it with { Hands = Minutes(minutes) })));
+
+    [Fact]
+    public void Pieces_ThatNothingDivides()
+    {
+        var undivided = PotatoRolls.Sound with { Steps = [.. PotatoRolls.Sound.Steps.Where(step => step.Id != "shape")] };
+        Assert.Equal(["nothing-divides@steps.proof"], Ids(undivided));
+        Assert.Empty(Ids(undivided with { Make = new(1, "loaf", Mass.FromGrams(800)) }));
+    }
+
+    [Fact]
+    public void Piece_NotSaid()
+    {
+        var unsaid = PotatoRolls.Sound with { Make = null };
+        Assert.Equal(["piece-not-said@steps.bake"], Ids(unsaid));
+        Assert.DoesNotContain("piece-not-said", Kinds(unsaid with { Steps = [.. unsaid.Steps.Where(step => step.Id != "bake")] }));
     }
 
     [Theory]

@@ -18,7 +18,9 @@ internal static class ComponentUse
             {
                 if (!StandsAlone(formula, component))
                 {
-                    yield return About(formula, component, "component-not-used", Grade.Warning);
+                    yield return IsWorkedOn(component)
+                        ? About(formula, component, "component-without-step", Grade.Warning, ("id", component.Id))
+                        : About(formula, component, "component-not-used", Grade.Warning, ("id", component.Id));
                 }
             }
             else if (used > component.Mass * 1.0001)
@@ -50,8 +52,12 @@ internal static class ComponentUse
     private static bool StandsAlone(Formula formula, ComponentFormula component) =>
         component.Kind == ComponentKind.Dough
         || formula.Components.Count == 1
-        || (component.Kind is not (ComponentKind.Scald or ComponentKind.Preferment or ComponentKind.Puree or ComponentKind.Soaker)
+        || (IsWorkedOn(component)
             && (formula.Recipe.Steps.Count == 0 || formula.Recipe.Steps.Any(step => step.Component == component.Id)));
+
+    /// <summary>Whether a step uses it up, and not a line of the dough.</summary>
+    private static bool IsWorkedOn(ComponentFormula component) =>
+        component.Kind is ComponentKind.Filling or ComponentKind.Icing or ComponentKind.Wash or ComponentKind.Syrup or ComponentKind.Topping;
 
     private static Finding About(
         Formula formula, ComponentFormula component, string kind, Grade grade, params (string, object)[] arguments) =>

@@ -11,6 +11,7 @@ internal static class FormulaChecks
         MadeAgainstAsked.Check,
         UnknownTotals.Check,
         UnknownYeast.Check,
+        TooMuchYeast.Check,
         WeighedWater.Check,
         DoseBelowScale.Check,
         EggParts.Check,

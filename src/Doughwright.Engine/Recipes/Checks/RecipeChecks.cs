@@ -5,6 +5,10 @@ public static class RecipeChecks
 {
     private static readonly Func<Recipe, IEnumerable<Finding>>[] All =
     [
+        NoSteps.Check,
+        OrderOfSteps.Check,
+        StepTimes.Check,
+        Pieces.Check,
         MissingCue.Check,
         OvenSaid.Check,
         ScaldBowl.Check,
