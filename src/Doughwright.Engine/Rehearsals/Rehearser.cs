@@ -19,6 +19,7 @@ public static class Rehearser
     /// <summary>Rehearses a recipe whose formula is known.</summary>
     public static Rehearsal Rehearse(Formula formula, Larder larder, Request request, int lanes = OrdinaryLanes)
     {
+        formula = formula with { Recipe = Believable.Of(formula.Recipe) };
         var priors = Priors.For(lanes, RisePriorsOf(formula));
         var home = Run.Of(new(formula, formula.Recipe.Home, Request.Home, priors, isHome: true), new Dictionary<string, Anchor>());
         if (IsHome(formula.Recipe, request))

@@ -81,6 +81,12 @@ internal static class Rising
         }
 
         var yeast = Yeast(component, formula);
+        if (yeast.Fresh > component.Flour)
+        {
+            // More yeast than flour is a slip of the pen that its own check tells.
+            return null;
+        }
+
         var salt = (composition.Salt ?? 0) * grams;
         var sugar = Math.Max(0, sugars - (composition.Lactose ?? 0)) * grams;
         var other = component.Mass.Grams - component.Flour.Grams - water.Grams - salt - sugar - (fat * grams) - yeast.Dry.Grams;
