@@ -18,7 +18,7 @@ internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
             total[lane] = NeverEnds(outcomes, lane) ? double.PositiveInfinity : Lay(graph, outcomes, open, lane, out _);
         }
 
-        return new([.. starts.Select((start, index) => open[index] ? (double?)null : start)], open.Any(isOpen => isOpen) || outcomes.Any(HasNoEnd) ? null : new PerLane(total));
+        return new([.. starts.Select((start, index) => open[index] || IsLoose(graph, outcomes, index) ? (double?)null : start)], open.Any(isOpen => isOpen) || outcomes.Any(HasNoEnd) ? null : new PerLane(total));
     }
 
     /// <summary>Hands of a step in one lane: at its start, and at its folds.</summary>
@@ -63,6 +63,10 @@ internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
 
         return open;
     }
+
+    /// <summary>Whether nothing says when a step starts: nothing comes before it, and how long before the next one it must begin cannot be told.</summary>
+    private static bool IsLoose(StepGraph graph, IReadOnlyList<StepOutcome> outcomes, int index) =>
+        graph.Before[index].Length == 0 && HasNoEnd(outcomes[index]);
 
     private static bool HasNoEnd(StepOutcome outcome) => outcome.Minutes is not { } minutes || double.IsInfinity(minutes.Central);
 
