@@ -27,13 +27,16 @@ internal static class Report
         };
     }
 
-    /// <summary>What the home run finds about the author's own measurements holds wherever the recipe is rehearsed.</summary>
+    /// <summary>
+    /// What the home run finds about the author's own measurements holds wherever they are carried to: for every step but those that are done
+    /// another way here.
+    /// </summary>
     private static IEnumerable<Finding> FindingsOf(RunResult here, RunResult home, IReadOnlyList<Finding> asked) =>
     [
         .. here.Stage.Formula.Findings,
         .. asked,
         .. here.Outcomes.SelectMany(outcome => outcome.Findings),
-        .. home.Outcomes.SelectMany(outcome => outcome.Findings).Where(finding => finding.Kind != "mixing-bowl-not-said"),
+        .. home.Each().Where(pair => !here.Stage.Request.Changes(pair.Step.Id)).SelectMany(pair => pair.Outcome.Findings),
         .. RehearsalFindings.Of(here, home),
     ];
 

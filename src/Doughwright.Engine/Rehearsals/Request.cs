@@ -18,6 +18,9 @@ public sealed record Request
     /// </summary>
     public IReadOnlyDictionary<string, Temperature> At { get; init; } = new Dictionary<string, Temperature>();
 
+    /// <summary>Whether a step is done in another vessel or another way than the author's.</summary>
+    internal bool Changes(string step) => Bowls.ContainsKey(step) || Ways.ContainsKey(step);
+
     /// <summary>Names one line of one part.</summary>
     public static string LineOf(string component, string line) => $"{component}/{line}";
 
