@@ -1,8 +1,8 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Json;
 using Doughwright.App.Text;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App;
 

@@ -17,6 +17,10 @@ internal static class House
         .Where(file => !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
         .Order(StringComparer.Ordinal);
 
+    /// <summary>The source of everything that speaks: program and publishing, components included.</summary>
+    public static IEnumerable<string> Speaking => Sources("Doughwright.App").Concat(Sources("Doughwright.Publishing")).Concat(Directory
+        .EnumerateFiles(PathTo("src", "Doughwright.App"), "*.razor", SearchOption.AllDirectories));
+
     private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);

@@ -1,5 +1,5 @@
 using System.Text;
-using Doughwright.App.Wording;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests;
 

@@ -1,8 +1,8 @@
 using Doughwright.App.Json;
 using Doughwright.App.Text;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Commands;
 

@@ -1,5 +1,5 @@
-using Doughwright.App.Wording;
 using Doughwright.Engine.TextForm;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Commands;
 

@@ -1,8 +1,8 @@
 using System.Text;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Commands;
 
@@ -17,7 +17,7 @@ internal static class KitchenShelf
     public readonly record struct Found(Kitchen? Kitchen, IReadOnlyList<Finding> Findings, bool Understood);
 
     public static IReadOnlyList<string> Names =>
-        [.. EmbeddedFile.Under(Folder).Select(name => name[Folder.Length..^Ending.Length]).Order(StringComparer.Ordinal)];
+        [.. EmbeddedFile.Under(typeof(KitchenShelf).Assembly, Folder).Select(name => name[Folder.Length..^Ending.Length]).Order(StringComparer.Ordinal)];
 
     /// <summary>A kitchen by name, or in a file. Null with a fault when there is none.</summary>
     public static Found? Find(string given, Faults faults)
@@ -50,7 +50,7 @@ internal static class KitchenShelf
     }
 
     private static Kitchen ReadShipped(string name) =>
-        KitchenText.Read(Encoding.UTF8.GetString(EmbeddedFile.Bytes(Folder + name + Ending))).Kitchen
+        KitchenText.Read(Encoding.UTF8.GetString(EmbeddedFile.Bytes(typeof(KitchenShelf).Assembly, Folder + name + Ending))).Kitchen
         ?? throw new InvalidOperationException($"The kitchen {name} that comes with the program cannot be read.");
 
     private static Found Read(InputFile file)

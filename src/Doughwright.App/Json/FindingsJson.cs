@@ -1,7 +1,6 @@
 using System.Text.Json;
-using Doughwright.App.Text;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
 

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using Doughwright.App.Text;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
 

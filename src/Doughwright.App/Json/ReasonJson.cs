@@ -1,7 +1,7 @@
 using System.Text.Json;
 using Doughwright.App.Text;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
 

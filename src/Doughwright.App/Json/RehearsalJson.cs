@@ -1,10 +1,9 @@
 using System.Text.Json;
-using Doughwright.App.Text;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Baking;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
 

@@ -1,5 +1,5 @@
 using Doughwright.App.Commands;
-using Doughwright.App.Wording;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
 

@@ -1,5 +1,5 @@
-using Doughwright.App.Wording;
 using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
 

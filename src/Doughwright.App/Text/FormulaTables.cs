@@ -1,6 +1,6 @@
-using Doughwright.App.Wording;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
 

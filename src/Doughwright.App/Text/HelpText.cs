@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Doughwright.App.Commands;
-using Doughwright.App.Wording;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
 

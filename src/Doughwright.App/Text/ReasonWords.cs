@@ -1,6 +1,6 @@
-using Doughwright.App.Wording;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
 

@@ -1,7 +1,7 @@
-using Doughwright.App.Wording;
 using Doughwright.Engine.Baking;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
 

@@ -1,7 +1,7 @@
 using Doughwright.App.Commands;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Commands;
 

@@ -1,8 +1,8 @@
 using Doughwright.App.Commands;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Commands;
 

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using Doughwright.App.Json;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Wording;
 using Json.Schema;
 
 namespace Doughwright.App.Tests.Json;

@@ -1,6 +1,6 @@
 using Doughwright.App.Text;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Text;
 

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using Doughwright.App.Text;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Wording;
 

@@ -1,4 +1,4 @@
-using Doughwright.App.Wording;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Wording;
 

@@ -1,10 +1,10 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using Doughwright.App.Wording;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Wording;
 
@@ -29,7 +29,7 @@ public partial class WordsTests
 
     /// <summary>Keys that stand in the source of the program: Say("key"), Words["key"].</summary>
     [Fact]
-    public void EveryKeyInTheSource_HasWords() => Missing(House.Sources("Doughwright.App")
+    public void EveryKeyInTheSource_HasWords() => Missing(House.Speaking
         .SelectMany(file => Key().Matches(File.ReadAllText(file)))
         .Select(match => match.Groups["key"].Value));
 
@@ -82,7 +82,7 @@ public partial class WordsTests
     [Fact]
     public void FilesOfWords_AreJson()
     {
-        foreach (var file in Directory.EnumerateFiles(House.PathTo("src", "Doughwright.App", "Words"), "*.json"))
+        foreach (var file in Directory.EnumerateFiles(House.PathTo("src", "Doughwright.Publishing", "Words"), "*.json"))
         {
             using var json = JsonDocument.Parse(File.ReadAllText(file));
             Assert.Equal(JsonValueKind.Object, json.RootElement.ValueKind);

@@ -12,7 +12,7 @@ public partial class FindingWordsTests
 {
     private static readonly Dictionary<string, Dictionary<string, string>> Words =
         JsonSerializer.Deserialize<Dictionary<string, Dictionary<string, string>>>(
-            Texts.Read("src/Doughwright.App/Words/findings.text.json"))!;
+            Texts.Read("src/Doughwright.Publishing/Words/findings.text.json"))!;
 
     [Fact]
     public void EveryKind_HasWords_AndNoWordsAreLeftOver() =>

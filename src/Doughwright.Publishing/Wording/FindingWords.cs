@@ -1,7 +1,6 @@
-using Doughwright.App.Wording;
 using Doughwright.Engine.Recipes;
 
-namespace Doughwright.App.Text;
+namespace Doughwright.Publishing.Wording;
 
 /// <summary>A finding in words.</summary>
 internal static class FindingWords

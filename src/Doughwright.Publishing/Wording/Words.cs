@@ -1,7 +1,7 @@
 using System.Reflection;
 using System.Text.Json;
 
-namespace Doughwright.App.Wording;
+namespace Doughwright.Publishing.Wording;
 
 /// <summary>All words the program says, by key. They lie as JSON beside the program; code holds keys only.</summary>
 /// <remarks>Two shapes of entry: "key": "words", and for findings and faults "key": { "message": "...", "wayOut": "..." }, kept as key.message and key.wayOut.</remarks>
@@ -61,11 +61,12 @@ internal sealed class Words
     private static Dictionary<string, string> ReadShipped()
     {
         var into = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var name in Assembly.GetExecutingAssembly().GetManifestResourceNames())
+        var assembly = Assembly.GetExecutingAssembly();
+        foreach (var name in assembly.GetManifestResourceNames())
         {
             if (name.EndsWith(".json", StringComparison.Ordinal))
             {
-                Read(EmbeddedFile.Bytes(name), into);
+                Read(EmbeddedFile.Bytes(assembly, name), into);
             }
         }
 

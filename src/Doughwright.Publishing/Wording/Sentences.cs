@@ -1,4 +1,4 @@
-namespace Doughwright.App.Wording;
+namespace Doughwright.Publishing.Wording;
 
 /// <summary>Sentences of words that carry arguments.</summary>
 internal static class Sentences

@@ -4,7 +4,7 @@ using System.Text;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 
-namespace Doughwright.App.Wording;
+namespace Doughwright.Publishing.Wording;
 
 /// <summary>Says things: words of one language, figures in one system of measures. Words carry their arguments as {name} or {name:asked}.</summary>
 internal sealed class Voice(Words words, MeasureSystem measures)

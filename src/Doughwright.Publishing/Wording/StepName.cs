@@ -1,7 +1,6 @@
-using Doughwright.App.Wording;
 using Doughwright.Engine.Rehearsals;
 
-namespace Doughwright.App.Text;
+namespace Doughwright.Publishing.Wording;
 
 /// <summary>What a step is called: the author's words, or the tool's for a step that the tool put in.</summary>
 internal static class StepName
