@@ -1,4 +1,6 @@
+using System.Globalization;
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Hosting;
 using Doughwright.App.Json;
 using Doughwright.App.Text;
 using Doughwright.Engine.Quantities;
@@ -9,18 +11,25 @@ namespace Doughwright.App;
 /// <summary>The command line: from words typed to an exit code. Data goes to standard output, messages to standard error.</summary>
 internal static class Cli
 {
-    private static readonly Dictionary<string, MeasureSystem> Systems = new()
+    internal static readonly Dictionary<string, MeasureSystem> Systems = new()
     {
         ["metric"] = MeasureSystem.Metric,
         ["us"] = MeasureSystem.Us,
     };
 
-    public static int Run(string[] arguments, Stream input, TextWriter output, TextWriter messages, Words? words = null)
+    /// <param name="openDesk">Opens the desk and keeps it open; without it, no command at all is told what the program can do.</param>
+    public static int Run(
+        string[] arguments, Stream input, TextWriter output, TextWriter messages, Words? words = null, Func<DeskOptions, Voice, int>? openDesk = null)
     {
         words ??= Words.Shipped;
         try
         {
             var answer = Answer(arguments, input, words);
+            if (answer.Desk is { } desk && openDesk is not null)
+            {
+                return openDesk(desk, new(words, MeasureSystem.Metric));
+            }
+
             output.Write(answer.Output);
             messages.Write(answer.Messages);
             return answer.ExitCode;
@@ -73,7 +82,10 @@ internal static class Cli
         Strays.Report(parsed, options, faults);
         if (command == options.Root)
         {
-            return faults.Any ? Refused(faults, given.Has(options.Json)) : new(HelpText.Write(options.Root, options, voice), "", ExitCode.Done);
+            var desk = Desk(given, options);
+            return faults.Any
+                ? Refused(faults, given.Has(options.Json))
+                : new(HelpText.Write(options.Root, options, voice), "", ExitCode.Done) { Desk = given.Has(options.Json) ? null : desk };
         }
 
         var run = new CommandRun(given, options, input);
@@ -81,6 +93,21 @@ internal static class Cli
             : command == options.Formula ? FormulaCommand.Run(run)
             : RehearseCommand.Run(run);
         return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;
+    }
+
+    private static DeskOptions Desk(Given given, Options options)
+    {
+        int? port = null;
+        if (given.One(options.Port) is { } typed)
+        {
+            port = int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is >= 1024 and <= 65535 ? number : null;
+            if (port is null)
+            {
+                given.Faults.Add("port-wanted", ("given", typed));
+            }
+        }
+
+        return new(port, given.One(options.Folder), !given.Has(options.NoBrowser));
     }
 
     private static Answer Refused(Faults faults, bool json) =>

@@ -16,6 +16,14 @@ internal sealed class Options
 
     public Option<string[]> Measures { get; } = Value("--measures", recursive: true);
 
+    /// <summary>Port of the desk.</summary>
+    public Option<string[]> Port { get; } = Value("--port");
+
+    /// <summary>Folder of the desk's recipes and kitchens.</summary>
+    public Option<string[]> Folder { get; } = Value("--folder");
+
+    public Option<bool> NoBrowser { get; } = new("--no-browser");
+
     public Argument<string[]> File { get; } = new("FILE") { Arity = ArgumentArity.ZeroOrMore };
 
     public Option<string[]> Kitchen { get; } = Value("--kitchen");
@@ -64,7 +72,7 @@ internal sealed class Options
     {
         Root.Options.Clear();
         Root.TreatUnmatchedTokensAsErrors = false;
-        AddTo(Root, Help, Version, Json, Measures);
+        AddTo(Root, Help, Version, Json, Measures, Port, Folder, NoBrowser);
         foreach (var command in Commands)
         {
             command.TreatUnmatchedTokensAsErrors = false;

@@ -1,0 +1,18 @@
+namespace Doughwright.App.Desk.Hosting;
+
+/// <summary>Where the desk keeps recipes and kitchens: plain texts in a folder of the user's.</summary>
+internal sealed class DataFolder(string root)
+{
+    public string Root => root;
+
+    public string Recipes => Path.Join(root, "recipes");
+
+    public string Kitchens => Path.Join(root, "kitchens");
+
+    /// <summary>Results that can be computed again at any time.</summary>
+    public string Kept => Path.Join(root, "kept");
+
+    /// <summary>The folder that the system keeps for programs' data of this user.</summary>
+    public static DataFolder OfUser() => new(Path.Join(
+        Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "doughwright"));
+}

@@ -1,0 +1,63 @@
+using System.Net;
+using Doughwright.App.Desk.Layout;
+using Doughwright.App.Desk.Recipes;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.ResponseCompression;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
+
+namespace Doughwright.App.Desk.Hosting;
+
+/// <summary>The desk as a web program on this machine: what it is made of, and what guards it.</summary>
+internal static class DeskHost
+{
+    /// <param name="port">A free port of this machine.</param>
+    public static WebApplication Build(int port, DataFolder folder, Words words)
+    {
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.Listen(IPAddress.Loopback, port);
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = Guards.LargestForm;
+        });
+        builder.Logging.SetMinimumLevel(LogLevel.Error);
+        AddServices(builder.Services, folder, words);
+
+        var app = builder.Build();
+        app.UseResponseCompression();
+        app.Use(Guards.For(port));
+        app.UseExceptionHandler("/fault", createScopeForErrors: true);
+        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);
+        return app;
+    }
+
+    private static void AddServices(IServiceCollection services, DataFolder folder, Words words)
+    {
+        services.AddRazorComponents().AddInteractiveServerComponents();
+        // Keys live as long as the desk: a page of yesterday's desk asks to be loaded again.
+        services.AddDataProtection().UseEphemeralDataProtectionProvider();
+        services.AddAntiforgery(antiforgery =>
+        {
+            antiforgery.Cookie.Name = "desk";
+            antiforgery.Cookie.SameSite = SameSiteMode.Strict;
+            antiforgery.Cookie.HttpOnly = true;
+        });
+        services.AddResponseCompression(compression => compression.MimeTypes = ResponseCompressionDefaults.MimeTypes);
+        services.AddSingleton(folder);
+        services.AddSingleton(words);
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton<ShelfFolder>();
+        services.AddScoped<Speaker>();
+        services.AddScoped<RecipeDesk>();
+    }
+}

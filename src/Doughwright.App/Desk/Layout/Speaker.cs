@@ -1,0 +1,43 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.WebUtilities;
+
+namespace Doughwright.App.Desk.Layout;
+
+/// <summary>The voice of a page: the words of the desk, in the measures that the address asks for.</summary>
+internal sealed class Speaker(Words words, NavigationManager navigation)
+{
+    /// <summary>Name of the measures in an address, the same as on the command line.</summary>
+    public const string MeasuresName = "measures";
+
+    private const string Us = "us";
+
+    /// <summary>Language of the words.</summary>
+    public string Language => words["language"];
+
+    public Voice Voice => new(words, Measures);
+
+    public MeasureSystem Measures => Query.TryGetValue(MeasuresName, out var asked) && asked == Us ? MeasureSystem.Us : MeasureSystem.Metric;
+
+    public IReadOnlyList<MeasureChoice> MeasureChoices =>
+    [
+        new(words["desk.metric"], navigation.GetUriWithQueryParameter(MeasuresName, (string?)null), Current(MeasureSystem.Metric)),
+        new(words["desk.us"], navigation.GetUriWithQueryParameter(MeasuresName, Us), Current(MeasureSystem.Us)),
+    ];
+
+    /// <summary>"page" when this is the page shown, for aria-current.</summary>
+    public string? CurrentIf(string path) => new Uri(navigation.Uri).AbsolutePath == path ? "page" : null;
+
+    /// <summary>A title for the window.</summary>
+    public string TitleOf(string key) => Titled(words[key]);
+
+    public string Titled(string title) => Voice.Say("desk.title", ("page", title));
+
+    private Dictionary<string, Microsoft.Extensions.Primitives.StringValues> Query => QueryHelpers.ParseQuery(new Uri(navigation.Uri).Query);
+
+    private string? Current(MeasureSystem system) => Measures == system ? "true" : null;
+
+    /// <summary>A link that changes the measures.</summary>
+    internal sealed record MeasureChoice(string Name, string Address, string? Current);
+}
