@@ -14,6 +14,14 @@ internal sealed class LabelPlan(double width)
 
     private readonly List<Box> taken = [];
 
+    /// <summary>A plan to try something on.</summary>
+    public LabelPlan Copy()
+    {
+        var copy = new LabelPlan(width);
+        copy.taken.AddRange(taken);
+        return copy;
+    }
+
     public static Box Line(double x, double y, string text, Lettering lettering, Anchor anchor = Anchor.Start)
     {
         var length = lettering.WidthOf(text);
@@ -35,6 +43,8 @@ internal sealed class LabelPlan(double width)
     public bool IsFree(Box box) => box.Left >= 0 && box.Right <= width && !taken.Any(box.Overlaps);
 
     public void Take(Box box) => taken.Add(box);
+
+    public void TakeAll(LabelPlan other) => taken.AddRange(other.taken[taken.Count..]);
 
     /// <summary>Takes the place if nothing stands there.</summary>
     public bool TryTake(Box box)

@@ -17,62 +17,96 @@ internal sealed class HeatLabels(HeatLayout layout, LabelPlan plan, Voice voice)
 
     /// <summary>A name with its value, and where it stands.</summary>
     /// <param name="Edge">Height of the edge of its block, for a line that leads there when the label stands apart.</param>
-    /// <param name="HasLead">Whether such a line can be drawn without crossing another text.</param>
-    public sealed record Label(string Name, string Value, double X, double Y, bool Above, Anchor Anchor, bool IsFree, double LeadX, double Edge, bool HasLead);
+    /// <param name="Lead">Where such a line stands; null where the label is at its block.</param>
+    public sealed record Label(string Name, string Value, double X, double Y, bool Above, Anchor Anchor, bool IsFree, double? Lead, double Edge);
 
     public IReadOnlyList<Label> Place() => [.. Side(above: true), .. Side(above: false)];
 
-    private IEnumerable<Label> Side(bool above)
+    /// <summary>As many blocks as can be are named on their own; those that cannot are told together, and that label must stand near them as well.</summary>
+    private IReadOnlyList<Label> Side(bool above)
     {
         var blocks = layout.Blocks.Where(block => block.IsAbove == above).ToList();
-        var labels = new List<Label>();
-        var together = new List<HeatBlock>();
-        foreach (var block in blocks.OrderByDescending(block => block.Share.IsFree))
+        var ranked = blocks
+            .Where(block => block.Share.IsFree || block.Width >= NarrowestNamed)
+            .OrderByDescending(block => block.Share.IsFree)
+            .ThenByDescending(block => Math.Abs(block.Share.Kilojoules))
+            .ToList();
+        var free = ranked.Count(block => block.Share.IsFree);
+        for (var named = ranked.Count; named >= free; named--)
         {
-            var wanted = block.Share.IsFree || block.Width >= NarrowestNamed;
-            if (wanted && Put([block], Lettering.Name.Fitted(block.Name, LongestName), block.Value, block.Share.IsFree, block.Share.IsFree ? AllRows : Rows) is { } label)
+            if (Try(blocks, [.. ranked.Take(named)], Rows) is { } labels)
             {
-                labels.Add(label);
-            }
-            else
-            {
-                together.Add(block);
+                return labels;
             }
         }
 
+        return Try(blocks, [.. ranked.Take(free)], AllRows) ?? throw new InvalidOperationException("No row of a picture is endless.");
+    }
+
+    private List<Label>? Try(IReadOnlyList<HeatBlock> blocks, HashSet<HeatBlock> named, int rows)
+    {
+        var trial = plan.Copy();
+        var labels = new List<Label>();
+        foreach (var block in blocks.Where(named.Contains))
+        {
+            if (Put(trial, [block], Lettering.Name.Fitted(block.Name, LongestName), block.Value, block.Share.IsFree, rows) is not { } label)
+            {
+                return null;
+            }
+
+            labels.Add(label);
+        }
+
+        var together = blocks.Where(block => !named.Contains(block)).ToList();
         if (together.Count > 0)
         {
-            var (first, second) = Told(together);
-            labels.Add(Put(together, first, second, false, AllRows) ?? throw new InvalidOperationException("No row of a picture is endless."));
+            var (first, second) = together.Count == 1 ? (Lettering.Name.Fitted(together[0].Name, LongestName), together[0].Value) : Told(together);
+            if (Put(trial, together, first, second, false, rows) is not { } label)
+            {
+                return null;
+            }
+
+            labels.Add(label);
         }
 
+        plan.TakeAll(trial);
         return labels;
     }
 
-    /// <summary>Left edge of the block first, then its right edge, then the edge of the picture; near the block first, then further away.</summary>
-    private Label? Put(IReadOnlyList<HeatBlock> blocks, string first, string second, bool isFree, int rows)
+    /// <summary>Near the block first, then further away with a line that leads to it: left edge of the block, or right edge of the last.</summary>
+    private Label? Put(LabelPlan trial, IReadOnlyList<HeatBlock> blocks, string first, string second, bool isFree, int rows)
     {
         var above = blocks[0].IsAbove;
         var name = isFree ? Lettering.Free : Lettering.Name;
         var value = isFree ? Lettering.Free : Lettering.Value;
         var edge = -blocks.MaxBy(block => Math.Abs(block.Kelvins))!.Kelvins * layout.PixelsPerKelvin;
-        (double X, Anchor Anchor)[] places = [(blocks[0].X + 3, Anchor.Start), (blocks[^1].Right, Anchor.End), (HeatLayout.Width, Anchor.End)];
-        var leadX = blocks[0].X + Math.Min(3, blocks[0].Width / 2);
+        double[] leads = [blocks[0].X + Math.Min(3, blocks[0].Width / 2), blocks[^1].Right - Math.Min(3, blocks[^1].Width / 2)];
         for (var row = 0; row < rows; row++)
         {
             var y = edge + (above ? -row * RowHeight : row * RowHeight);
-            var leadIsFree = plan.IsFree(Box.Of(leadX - 1, edge, leadX + 1, y));
-            foreach (var (x, anchor) in leadIsFree || row >= Rows ? places : [])
+            double? lead = leads.Where(x => trial.IsFree(Box.Of(x - 1, edge, x + 1, y))).Select(x => (double?)x).FirstOrDefault();
+            foreach (var (x, anchor) in Places(blocks, row))
             {
                 var box = LabelPlan.TwoLines(x, y, first, second, above, name, value, anchor);
-                if (!Covers(box) && plan.TryTake(box))
+                if ((lead is not null || row >= Rows) && !Covers(box) && trial.TryTake(box))
                 {
-                    return new(first, second, x, y, above, anchor, isFree, leadX, edge, row > 0 && leadIsFree);
+                    return new(first, second, x, y, above, anchor, isFree, row > 0 ? lead : null, edge);
                 }
             }
         }
 
         return null;
+    }
+
+    private static IEnumerable<(double X, Anchor Anchor)> Places(IReadOnlyList<HeatBlock> blocks, int row)
+    {
+        yield return (blocks[0].X + 3, Anchor.Start);
+        yield return (blocks[^1].Right, Anchor.End);
+        if (row >= Rows)
+        {
+            yield return (HeatLayout.Width, Anchor.End);
+            yield return (HeatLayout.Left, Anchor.Start);
+        }
     }
 
     private bool Covers(Box box) => layout.Blocks.Any(block =>

@@ -12,8 +12,12 @@ internal sealed class HeatLayout
     /// <summary>Left edge of the drawing; the figures of the axis stand left of it.</summary>
     public const double Left = 46;
 
-    /// <summary>Height of a share without a heat capacity where nothing else is higher, in K.</summary>
+    /// <summary>Least height of a share without a heat capacity, in K; above a lower neighbour by as much as two lines of text.</summary>
     private const double AgreedKelvins = 8;
+    private const double OverNeighbour = 4.5;
+
+    /// <summary>Beside what is much higher it is drawn lower, and so wide enough to be seen.</summary>
+    private const double HighNeighbour = 10;
 
     private const double TallestPixelsPerKelvin = 11;
     private const double PlotHeight = 200;
@@ -45,8 +49,8 @@ internal sealed class HeatLayout
     public static HeatLayout Of(HeatBalance balance, Rehearsal rehearsal, Voice voice)
     {
         var shares = balance.Shares.Where(share => share.Kilojoules != 0 || share.IsFree).ToList();
-        var furthest = shares.Select(share => Math.Abs(OwnKelvins(share, balance) ?? 0)).DefaultIfEmpty().Max();
-        var agreed = Math.Max(AgreedKelvins, furthest / 2.5);
+        var highest = shares.Select(share => OwnKelvins(share, balance) ?? 0).DefaultIfEmpty().Max();
+        var agreed = highest <= HighNeighbour ? Math.Max(AgreedKelvins, highest + OverNeighbour) : Math.Max(AgreedKelvins, highest / 2.5);
         var sized = shares
             .Select(share => (Share: share, Kelvins: OwnKelvins(share, balance) ?? Math.CopySign(agreed, share.Kilojoules), Capacity: CapacityOf(share, agreed)))
             .OrderBy(block => block.Kelvins <= 0)

@@ -104,9 +104,9 @@ internal static class HeatPicture
     {
         foreach (var label in labels)
         {
-            if (label.HasLead)
+            if (label.Lead is { } lead)
             {
-                svg.Line("lead", label.LeadX, line + label.Edge, label.LeadX, line + label.Y);
+                svg.Line("lead", lead, line + label.Edge, lead, line + label.Y);
             }
 
             svg.TwoLines(

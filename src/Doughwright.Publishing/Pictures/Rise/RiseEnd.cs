@@ -11,9 +11,6 @@ internal static class RiseEnd
 {
     private const double Dot = 4.5;
 
-    /// <summary>Room that a cue may take, from all of it down to a few words.</summary>
-    private static readonly double[] CueWidths = [400, 300, 220, 160, 110];
-
     public static void Draw(Svg svg, LabelPlan plan, RiseLabels places, RiseCurve own, RehearsedStep step, RiseFrame frame, Voice voice)
     {
         var level = own.Target is { } target && !frame.IsProof ? frame.Y(target) : RiseFrame.Foot;
@@ -37,7 +34,7 @@ internal static class RiseEnd
 
         if (CueOf(own, step, frame, voice) is { } cue)
         {
-            Cue(svg, plan, places, frame, level, step.Time, cue);
+            RiseCue.Draw(svg, plan, places, level, step.Time is { } known ? Math.Min(RiseFrame.Right, frame.X(known.High ?? known.Likely)) : RiseFrame.Right, cue);
         }
     }
 
@@ -79,30 +76,6 @@ internal static class RiseEnd
                 if (places.IsClear(box, avoidLines: avoidLines) && plan.TryTake(box))
                 {
                     svg.TwoLines(x, y, first, second ?? "", above, anchor, Lettering.Head.Class, Lettering.Value.Class);
-                    return;
-                }
-            }
-        }
-    }
-
-    private static void Cue(Svg svg, LabelPlan plan, RiseLabels places, RiseFrame frame, double level, Estimate<Duration>? time, string cue)
-    {
-        var end = time is { } known ? Math.Min(RiseFrame.Right, frame.X(known.High ?? known.Likely)) : RiseFrame.Right;
-        foreach (var width in CueWidths)
-        {
-            var text = Lettering.Cue.Fitted(cue, width);
-            (double X, double Y, Anchor Anchor)[] ways =
-            [
-                (RiseFrame.Left + 8, level - 8, Anchor.Start), (RiseFrame.Left + 8, level + 20, Anchor.Start), (end, level - 56, Anchor.End),
-                (RiseFrame.Right, level - 8, Anchor.End), (RiseFrame.Right, level - 56, Anchor.End), (RiseFrame.Right, level + 38, Anchor.End), (RiseFrame.Left + 8, level - 56, Anchor.Start),
-                (RiseFrame.Left + 8, RiseFrame.Head + 10, Anchor.Start),
-            ];
-            foreach (var (x, y, anchor) in ways)
-            {
-                var box = LabelPlan.Line(x, y, text, Lettering.Cue, anchor);
-                if (places.IsClear(box) && plan.TryTake(box))
-                {
-                    svg.Text(Lettering.Cue.Class, x, y, text, anchor);
                     return;
                 }
             }

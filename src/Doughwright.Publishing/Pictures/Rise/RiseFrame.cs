@@ -21,6 +21,9 @@ internal sealed class RiseFrame
 
     private const double LongestMinutes = 7 * 24 * 60;
 
+    /// <summary>How much longer than the own curve the axis may be for the sake of others.</summary>
+    private const double MostOfOthers = 1.6;
+
     private static readonly double[] MinuteSteps = [1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440];
     private static readonly double[] GrowthSteps = [0.1, 0.25, 0.5, 1, 2, 5];
 
@@ -60,7 +63,7 @@ internal sealed class RiseFrame
         // A curve that is worth half an hour is not pressed into a corner by another that takes a day: that one runs out of the picture.
         var mine = new List<double>();
         Add(mine, own, step.Time);
-        var wanted = Math.Clamp(ends.Max(), 5, Math.Max(5, Math.Min(LongestMinutes, mine.Max() * 2.5)));
+        var wanted = Math.Clamp(ends.Max(), 5, Math.Max(5, Math.Min(LongestMinutes, mine.Max() * MostOfOthers)));
         var stepMinutes = MinuteSteps.FirstOrDefault(minutes => wanted / minutes <= 6, MinuteSteps[^1]);
         var axis = Math.Ceiling((wanted - 1e-9) / stepMinutes) * stepMinutes;
         var growths = others.SelectMany(other => other.Curve.Likely).Concat(own.Likely).Where(point => point.After.Minutes <= axis).Select(point => point.Growth).ToList();
