@@ -13,7 +13,8 @@ internal sealed record RowMark(string Mark, string Words)
         return new(Shape(shape), voice.Say("shelf.mark." + Voice.Kebab(count.Mark) + (count.Count == 1 ? "" : "s"), ("count", count.Count)));
     }
 
-    private static string Shape(MarkShape shape) => "<svg class=\"mk\" viewBox=\"0 0 26 26\" aria-hidden=\"true\">" + shape switch
+    /// <summary>Markup of a shape.</summary>
+    public static string Shape(MarkShape shape) => "<svg class=\"mk\" viewBox=\"0 0 26 26\" aria-hidden=\"true\">" + shape switch
     {
         MarkShape.Wrong => "<rect class=\"solid\" x=\"2\" y=\"2\" width=\"22\" height=\"22\"/>",
         MarkShape.Missing => "<rect x=\"2\" y=\"2\" width=\"22\" height=\"22\" stroke-dasharray=\"4 2.6\"/>",
