@@ -11,7 +11,7 @@ namespace Doughwright.App;
 /// <summary>The command line: from words typed to an exit code. Data goes to standard output, messages to standard error.</summary>
 internal static class Cli
 {
-    private static readonly Dictionary<string, MeasureSystem> Systems = new()
+    internal static readonly Dictionary<string, MeasureSystem> Systems = new()
     {
         ["metric"] = MeasureSystem.Metric,
         ["us"] = MeasureSystem.Us,

@@ -61,7 +61,7 @@ internal static class KitchenShelf
     }
 
     /// <summary>Lines and columns of such a finding are those of the kitchen's own file, so its place says so.</summary>
-    private static Finding InKitchen(Finding finding) =>
+    internal static Finding InKitchen(Finding finding) =>
         finding with { Place = finding.Place.Length == 0 ? "kitchen-file" : $"kitchen-file.{finding.Place}" };
 
     private static bool LooksLikeFile(string given) => given.Contains('/') || given.Contains('\\') || given.EndsWith(Ending, StringComparison.OrdinalIgnoreCase);

@@ -1,4 +1,3 @@
-using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
@@ -17,23 +16,25 @@ public static class Rehearser
         Rehearse(Formula.Balance(recipe, larder), larder, request ?? Request.Home, lanes);
 
     /// <summary>Rehearses a recipe whose formula is known.</summary>
-    public static Rehearsal Rehearse(Formula formula, Larder larder, Request request, int lanes = OrdinaryLanes)
+    public static Rehearsal Rehearse(Formula formula, Larder larder, Request request, int lanes = OrdinaryLanes) =>
+        Rehearse(HomeRun.Of(formula, lanes), larder, request);
+
+    /// <summary>Rehearses a recipe whose home run is known.</summary>
+    internal static Rehearsal Rehearse(HomeRun home, Larder larder, Request request)
     {
-        formula = formula with { Recipe = Believable.Of(formula.Recipe) };
-        var priors = Priors.For(lanes, RisePriorsOf(formula));
-        var home = Run.Of(new(formula, formula.Recipe.Home, Request.Home, priors, isHome: true), new Dictionary<string, Anchor>());
+        var formula = home.Formula;
         if (IsHome(formula.Recipe, request))
         {
-            return Report.Of(home, home, [], []);
+            return Report.Of(home.Result, home.Result, [], []);
         }
 
         var changed = Changes.Apply(formula, larder, request);
         var kitchen = request.Kitchen ?? formula.Recipe.Home;
-        var anchors = AnchorsOf(home, request);
-        var stage = new Stage(changed, kitchen, request, priors, isHome: false);
+        var anchors = AnchorsOf(home.Result, request);
+        var stage = new Stage(changed, kitchen, request, home.Priors, isHome: false);
         var answers = HeatAnswer.Of(stage, anchors);
         var here = Run.Of(stage.With(answers.Applied), anchors);
-        return Report.Of(here, home, answers.Solutions, answers.Findings);
+        return Report.Of(here, home.Result, answers.Solutions, answers.Findings);
     }
 
     /// <summary>A kitchen without its name, and with what is left to a default written out: two that are the same are equal.</summary>
@@ -47,23 +48,4 @@ public static class Rehearser
     private static Dictionary<string, Anchor> AnchorsOf(RunResult home, Request request) => home.Each()
         .Where(pair => pair.Outcome.Anchor is not null && !request.Ways.ContainsKey(pair.Step.Id))
         .ToDictionary(pair => pair.Step.Id, pair => pair.Outcome.Anchor!);
-
-    /// <summary>How far the dough's main flour can rise.</summary>
-    private static RisePriors RisePriorsOf(Formula formula)
-    {
-        var flours = formula.Components.Where(component => component.ShareInDough > 0)
-            .SelectMany(component => component.Lines)
-            .Where(line => line.Role == Role.Flour && line.Ingredient is not null)
-            .ToList();
-        var main = flours.MaxBy(line => line.Mass.Grams)?.Ingredient;
-        var ceiling = main switch
-        {
-            null => RisePriors.StrongWhiteCeiling,
-            { Id: var id } when id.Contains("rye", StringComparison.Ordinal) => RisePriors.RyeCeiling,
-            { Id: var id } when id.Contains("wholemeal", StringComparison.Ordinal) => RisePriors.WholemealCeiling,
-            { Id: var id } when id.Contains("bread", StringComparison.Ordinal) => RisePriors.StrongWhiteCeiling,
-            _ => RisePriors.PlainCeiling,
-        };
-        return RisePriors.For(ceiling);
-    }
 }

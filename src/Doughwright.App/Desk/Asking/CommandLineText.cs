@@ -1,0 +1,27 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Shelf;
+
+namespace Doughwright.App.Desk.Asking;
+
+/// <summary>A question as it is typed into a terminal.</summary>
+internal static class CommandLineText
+{
+    private const string Program = "./doughwright rehearse";
+    private const string Plain = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_./,:=@%+";
+
+    /// <param name="recipe">Name of the recipe's file.</param>
+    public static string Of(string recipe, IEnumerable<Asked> asked, ShelfFolder shelf) => string.Join(' ', asked
+        .Select(item => $"--{item.Name} {Quoted(item.Name == Question.Kitchen ? Kitchen(item.Value, shelf) : item.Value)}")
+        .Prepend($"{Program} {Quoted(recipe + ".yaml")}"));
+
+    /// <summary>A kitchen that came with the program goes by its name, one of the user's own by its file.</summary>
+    private static string Kitchen(string asked, ShelfFolder shelf)
+    {
+        var file = KitchenAsked.FileOf(asked, shelf) ?? asked;
+        return KitchenShelf.Names.Contains(file) ? file : Path.Join(shelf.Folder.Kitchens, file + ".yaml");
+    }
+
+    /// <summary>As a shell takes it: what is not plain stands in single quotes.</summary>
+    private static string Quoted(string value) =>
+        value.Length > 0 && value.All(letter => Plain.Contains(letter)) ? value : $"'{value.Replace("'", "'\\''", StringComparison.Ordinal)}'";
+}

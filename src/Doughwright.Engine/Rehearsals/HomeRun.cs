@@ -1,0 +1,36 @@
+using Doughwright.Engine.Fermentation;
+using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Ingredients;
+
+namespace Doughwright.Engine.Rehearsals;
+
+/// <summary>The recipe in its own kitchen, where what the author measured fixes what is carried elsewhere: the same for every rehearsal of it.</summary>
+/// <param name="Formula">With what nobody can believe left out.</param>
+internal sealed record HomeRun(Formula Formula, Priors Priors, RunResult Result)
+{
+    public static HomeRun Of(Formula formula, int lanes)
+    {
+        formula = formula with { Recipe = Believable.Of(formula.Recipe) };
+        var priors = Priors.For(lanes, RisePriorsOf(formula));
+        return new(formula, priors, Run.Of(new(formula, formula.Recipe.Home, Request.Home, priors, isHome: true), new Dictionary<string, Anchor>()));
+    }
+
+    /// <summary>How far the dough's main flour can rise.</summary>
+    private static RisePriors RisePriorsOf(Formula formula)
+    {
+        var flours = formula.Components.Where(component => component.ShareInDough > 0)
+            .SelectMany(component => component.Lines)
+            .Where(line => line.Role == Role.Flour && line.Ingredient is not null)
+            .ToList();
+        var main = flours.MaxBy(line => line.Mass.Grams)?.Ingredient;
+        var ceiling = main switch
+        {
+            null => RisePriors.StrongWhiteCeiling,
+            { Id: var id } when id.Contains("rye", StringComparison.Ordinal) => RisePriors.RyeCeiling,
+            { Id: var id } when id.Contains("wholemeal", StringComparison.Ordinal) => RisePriors.WholemealCeiling,
+            { Id: var id } when id.Contains("bread", StringComparison.Ordinal) => RisePriors.StrongWhiteCeiling,
+            _ => RisePriors.PlainCeiling,
+        };
+        return RisePriors.For(ceiling);
+    }
+}

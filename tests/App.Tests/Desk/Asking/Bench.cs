@@ -1,0 +1,36 @@
+using Doughwright.App.Desk.Asking;
+using Doughwright.App.Desk.Hosting;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.TextForm;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Tests.Desk.Asking;
+
+/// <summary>A folder of recipes and kitchens of its own for a test; gone with it.</summary>
+internal sealed class Bench : IDisposable
+{
+    public Bench()
+    {
+        Folder = new(Directory.CreateTempSubdirectory("doughwright-test").FullName);
+        Shelf = new(Folder);
+        Shelf.Make();
+    }
+
+    public DataFolder Folder { get; }
+
+    public ShelfFolder Shelf { get; }
+
+    public static Recipe Rolls { get; } = RecipeText.Read(File.ReadAllText(House.PotatoRolls)).Recipe!;
+
+    public QuestionReader Reader(Recipe? recipe = null, string name = "potato-rolls") => new(recipe ?? Rolls, name, Shelf, Words.Shipped);
+
+    public Understood Read(string query, MeasureSystem measures = MeasureSystem.Metric) => Reader().Read(Question.Of(query), measures);
+
+    public void WriteKitchen(string name, string text) => File.WriteAllText(Path.Join(Folder.Kitchens, name + ".yaml"), text);
+
+    public void WriteRecipe(string name, string text) => File.WriteAllText(Path.Join(Folder.Recipes, name + ".yaml"), text);
+
+    public void Dispose() => Directory.Delete(Folder.Root, recursive: true);
+}
