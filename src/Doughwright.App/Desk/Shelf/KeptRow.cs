@@ -21,8 +21,8 @@ internal sealed record KeptRow
 
     public double Hands { get; init; }
 
-    /// <summary>Grams times volume where the strip is thickest.</summary>
-    public double Thickest { get; init; }
+    /// <summary>Height of a gram at which its strip just fills a row.</summary>
+    public double MostPixelsPerGram { get; init; } = 1;
 
     /// <summary>What is done before the first hand, the earliest first.</summary>
     public IReadOnlyList<KeptAhead> Ahead { get; init; } = [];

@@ -36,7 +36,7 @@ internal static class RowMaker
             Findings = [.. Enum.GetValues<MarkShape>().Select(mark => new KeptCount(mark.ToString(), all.Count(finding => FindingShapes.Of(finding) == mark))).Where(count => count.Count > 0)],
             Total = rehearsal.Total?.Likely.Minutes,
             Hands = rehearsal.Hands.Minutes,
-            Thickest = ShelfStrips.ThickestOf(rehearsal),
+            MostPixelsPerGram = ShelfStrips.ScaleOf(rehearsal),
             Ahead = [.. rehearsal.Steps.Where(step => step.Start is { } start && start < Duration.Zero).OrderBy(step => step.Start!.Value.Minutes)
                 .Select(step => new KeptAhead(StepName.Of(step, voice), -step.Start!.Value.Minutes))],
         };

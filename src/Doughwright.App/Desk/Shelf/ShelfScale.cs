@@ -7,12 +7,7 @@ namespace Doughwright.App.Desk.Shelf;
 /// <param name="PixelsPerGram">Height of a gram without gas.</param>
 internal sealed record ShelfScale(Duration Span, double PixelsPerGram)
 {
-    /// <summary>Height above the bench that the thickest strip may take.</summary>
-    private const double Room = 42;
-
-    /// <summary>What a gram takes where nothing needs less.</summary>
-    private const double Usual = 0.0205;
-
+    /// <summary>Each step of thickness by this over the next: four of them halve it.</summary>
     private const double StepOfThickness = 1.1892071150027210667;
 
     private static readonly double[] Hours = [6, 8, 10, 12, 15, 18, 21, 24, 30, 36, 48, 60, 72, 96];
@@ -25,14 +20,9 @@ internal sealed record ShelfScale(Duration Span, double PixelsPerGram)
     {
         var drawn = rows.OfType<KeptRow>().Where(row => row.Total is not null).ToList();
         var longest = drawn.Select(row => row.Total!.Value / 60).DefaultIfEmpty(0).Max();
-        var thickest = drawn.Select(row => row.Thickest).DefaultIfEmpty(0).Max();
+        var most = drawn.Select(row => row.MostPixelsPerGram).DefaultIfEmpty(1).Min();
         var hours = Hours.FirstOrDefault(hours => hours > longest, Hours[^1]);
-        var scale = Usual;
-        while (scale * thickest > Room)
-        {
-            scale /= StepOfThickness;
-        }
-
+        var scale = Math.Pow(StepOfThickness, Math.Floor(Math.Log(most, StepOfThickness)));
         return new(Duration.FromHours(hours), scale);
     }
 

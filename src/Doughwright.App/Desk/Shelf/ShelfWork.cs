@@ -87,10 +87,7 @@ internal sealed class ShelfWork
         if (entry.Strip is null && (entry.Rehearsal ?? RowMaker.Make(entry.Bytes!, kitchen, voice).Rehearsal) is { } rehearsal)
         {
             entry.Strip = ShelfStrips.Draw(rehearsal, scale, "m" + entry.Key![..10], voice);
-            if (entry.Strip is { } drawn)
-            {
-                kept.Keep(name, drawn);
-            }
+            kept.Keep(name, entry.Strip);
         }
 
         entry.Rehearsal = null;
