@@ -56,7 +56,7 @@ internal static class SlipsPicture
             Height,
             id,
             voice.Say("slips.title", ("first", firstName), ("second", secondName)),
-            slips.Count == 0 ? null : voice.Say("slips.description", ("slips", string.Join(voice.Words["list-comma"], slips.Select(slip => Words(slip, voice, bare: false))))));
+            slips.Count == 0 ? voice.Say("slips.none") : voice.Say("slips.description", ("slips", string.Join(voice.Words["list-comma"], slips.Select(slip => Words(slip, voice, bare: false))))));
     }
 
     /// <summary>Name and difference where no other line and no other text is; the difference alone where that is too long; else it is left to the description and the table.</summary>
