@@ -21,4 +21,8 @@ internal enum BitKind
 /// <summary>A piece of a sentence.</summary>
 /// <param name="Value">What is behind a figure, unrounded; null for words.</param>
 /// <param name="Of">Where the same figure stands in the command line's JSON, with the side before it: "second.steps.bulk.minutes".</param>
-internal sealed record Bit(string Text, BitKind Kind = BitKind.Plain, double? Value = null, string? Of = null);
+internal sealed record Bit(string Text, BitKind Kind = BitKind.Plain, double? Value = null, string? Of = null)
+{
+    /// <summary>The value as a program reads it: the shortest digits that give the same number back.</summary>
+    public string? Exact => Value?.ToString("R", System.Globalization.CultureInfo.InvariantCulture);
+}
