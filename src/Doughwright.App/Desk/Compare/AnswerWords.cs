@@ -52,10 +52,9 @@ internal sealed class AnswerWords(Comparison comparison, Voice voice)
 
         var measure = Measure.Of(FigureKind.Total, voice.Measures);
         var steps = measure.Steps(one, other);
-        return Rich.Say(
-            voice,
-            steps < 0 ? "compare.ready.sooner" : steps > 0 ? "compare.ready.later" : "compare.ready.same",
-            ("by", new Bit(measure.Size(steps), BitKind.Moved)), ("first", First.Name), ("second", Second.Name));
+        return steps == 0
+            ? Rich.Say(voice, "compare.ready.same", ("second", Second.Name))
+            : Rich.Say(voice, "compare.ready.moved", ("by", Moved(steps < 0 ? "compare.sooner" : "compare.later", measure.Size(steps))), ("second", Second.Name));
     }
 
     private List<Rich> Things()
@@ -121,8 +120,8 @@ internal sealed class AnswerWords(Comparison comparison, Voice voice)
             return [];
         }
 
-        var by = new Bit(measure.Size(steps), BitKind.Moved);
-        return [Rich.Say(voice, steps > 0 ? "compare.thing.longer" : "compare.thing.shorter", ("step", StepName.Of(step, voice)), ("by", by))];
+        var by = Moved(steps > 0 ? "compare.more" : "compare.less", measure.Size(steps));
+        return [Rich.Say(voice, "compare.thing.time", ("step", StepName.Of(step, voice)), ("by", by))];
     }
 
     private IEnumerable<Rich> Oven(string id) =>
@@ -155,6 +154,8 @@ internal sealed class AnswerWords(Comparison comparison, Voice voice)
             : new(voice.Words["not-known"], BitKind.Strong);
 
     private Bit WasDough() => Not(Bare(DoughOf(First.Rehearsal, "first").Text));
+
+    private Bit Moved(string key, string time) => new(voice.Say(key, ("time", time)), BitKind.Moved);
 
     private Bit Not(string what) => new(voice.Say("compare.not", ("what", what)), BitKind.Was);
 

@@ -1,4 +1,5 @@
 using Doughwright.Engine.Rehearsals.Differences;
+using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Compare;
@@ -17,16 +18,12 @@ internal sealed class Because(Voice voice, string? dough)
             return "";
         }
 
-        var words = told.Select(pair => told.Count == 1
+        var figures = measure.Plain([.. told.Select(pair => pair.Second)]);
+        var words = told.Select((pair, index) => told.Count == 1
             ? NameOf(pair.First)
-            : voice.Say("compare.part", ("mover", NameOf(pair.First)), ("by", measure.Plain(pair.Second))));
+            : voice.Say("compare.part", ("mover", NameOf(pair.First)), ("by", figures[index])));
         return Sentence(string.Join(voice.Words["list-comma"], words));
     }
-
-    /// <summary>The movers alone, for figures that cannot be added.</summary>
-    public string Names(Difference difference) => difference.Parts.Count == 0
-        ? ""
-        : Sentence(voice.List(difference.Parts.Select(NameOf)));
 
     /// <summary>Resource key of a move.</summary>
     public static string KeyOf(Move move) => $"compare.mover.{Voice.Kebab(move.Mover.ToString())}.{Voice.Kebab(move.Direction.ToString())}";
@@ -37,5 +34,5 @@ internal sealed class Because(Voice voice, string? dough)
         ? voice.Say("compare.mover.kept", ("dough", dough))
         : voice.Words[KeyOf(move)];
 
-    private string Sentence(string words) => voice.Say("compare.because", ("words", string.Concat(words[..1].ToUpperInvariant(), words.AsSpan(1))));
+    private string Sentence(string words) => voice.Say("compare.because", ("words", Capital.Of(words)));
 }

@@ -1,4 +1,3 @@
-using System.Threading.Tasks;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Publishing.Wording;

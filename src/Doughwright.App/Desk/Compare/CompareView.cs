@@ -1,5 +1,4 @@
 using Doughwright.App.Desk.Asking;
-using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Pictures.Keys;
 using Doughwright.Publishing.Wording;
 
@@ -105,7 +104,7 @@ internal sealed record CompareView
 }
 
 /// <summary>A kitchen that can be picked.</summary>
-internal sealed record CompareChoice(string Value, string Name, bool IsChosen);
+public sealed record CompareChoice(string Value, string Name, bool IsChosen);
 
 /// <summary>A way to another question.</summary>
 internal sealed record CompareLink(string Words, string Address);

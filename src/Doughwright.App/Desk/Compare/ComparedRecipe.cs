@@ -27,7 +27,7 @@ internal sealed class ComparedRecipe
         reader = new(recipe, name, shelf, words);
         formula = Formula.Balance(recipe, Larder.Shipped);
         home = Rehearser.Rehearse(formula, Larder.Shipped, Request.Home);
-        Kitchens = [new(CompareQuestion.Home, recipe.Home), .. shelf.Kitchens.Where(file => file != CompareQuestion.Home).Select(KitchenOf).OfType<NamedKitchen>()];
+        Kitchens = [new(CompareQuestion.Home, recipe.Home), .. shelf.Kitchens.Where(file => file != CompareQuestion.Home).Select(KitchenOf).OfType<NamedKitchen>().Where(kitchen => kitchen.Kitchen != recipe.Home)];
     }
 
     /// <summary>Name of its file.</summary>
@@ -35,7 +35,7 @@ internal sealed class ComparedRecipe
 
     public Recipe Recipe { get; }
 
-    /// <summary>The kitchens that can be set side by side, home first.</summary>
+    /// <summary>The kitchens that can be set side by side, home first; one of the shelf that is home itself is not told twice.</summary>
     public IReadOnlyList<NamedKitchen> Kitchens { get; }
 
     /// <summary>The kitchen set beside home when none is asked for: the first that is another one; home itself when there is none.</summary>
@@ -79,7 +79,8 @@ internal sealed class ComparedRecipe
         var asked = reader.Read(keeping.Question, measures);
         var rehearsal = Rehearser.Rehearse(formula, Larder.Shipped, asked.Request);
         var file = asked.Named is { } named ? KitchenAsked.FileOf(named, shelf) ?? named : CompareQuestion.Home;
-        return new(file, NameOf(asked.Kitchen, file), asked, keeping.State, rehearsal);
+        var choice = Kitchens.Any(kitchen => kitchen.Choice == file) ? file : CompareQuestion.Home;
+        return new(choice, NameOf(asked.Kitchen, file), asked, keeping.State, rehearsal);
     }
 
     private static string NameOf(Kitchen kitchen, string file) => kitchen.Name.Length > 0 ? kitchen.Name : file;

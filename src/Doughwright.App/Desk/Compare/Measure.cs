@@ -13,9 +13,10 @@ internal sealed class Measure
     private readonly Func<double, string> text;
     private readonly Func<double, string> difference;
     private readonly int decimals;
+    private readonly bool isTime;
 
-    private Measure(Func<double, double> steps, double perUnit, int decimals, Func<double, string> text, Func<double, string> difference) =>
-        (this.steps, this.perUnit, this.decimals, this.text, this.difference) = (steps, perUnit, decimals, text, difference);
+    private Measure(Func<double, double> steps, double perUnit, int decimals, Func<double, string> text, Func<double, string> difference, bool isTime = false) =>
+        (this.steps, this.perUnit, this.decimals, this.text, this.difference, this.isTime) = (steps, perUnit, decimals, text, difference, isTime);
 
     public static Measure Of(FigureKind kind, MeasureSystem system) => kind switch
     {
@@ -24,7 +25,9 @@ internal sealed class Measure
         _ => Degrees(system, decimals: 1, celsius => Show.Temperature(Temperature.FromCelsius(celsius), system)),
     };
 
-    private static Measure Minutes { get; } = new(Whole, 1, 0, minutes => Show.Duration(Duration.FromMinutes(minutes)), minutes => Show.Duration(Duration.FromMinutes(minutes)));
+    private static Measure Minutes { get; } = new(Whole, 1, 0, OfMinutes, OfMinutes, isTime: true);
+
+    private static string OfMinutes(double minutes) => Show.Duration(Duration.FromMinutes(minutes));
 
     private static Measure Degrees(MeasureSystem system, int decimals, Func<double, string> text)
     {
@@ -46,8 +49,10 @@ internal sealed class Measure
     /// <summary>A difference in steps with its sign and unit: "+4 min", "−2.3 °C".</summary>
     public string Difference(double count) => (count > 0 ? "+" : "") + difference(count);
 
-    /// <summary>A difference in steps with its sign, for a row whose unit stands beside it: "+13".</summary>
-    public string Plain(double count) => (count > 0 ? "+" : "") + Show.Number(decimals == 0 ? count : count / 10, decimals);
+    /// <summary>Differences in steps with their signs, for a row whose unit stands beside it: "+13"; from an hour on with hours and minutes.</summary>
+    public IReadOnlyList<string> Plain(IReadOnlyList<double> counts) => isTime && counts.Any(count => Math.Abs(count) >= 60)
+        ? [.. counts.Select(Difference)]
+        : [.. counts.Select(count => (count > 0 ? "+" : "") + Show.Number(decimals == 0 ? count : count / 10, decimals))];
 
     /// <summary>A difference without its sign.</summary>
     public string Size(double count) => difference(Math.Abs(count));

@@ -1,7 +1,7 @@
-using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Differences;
+using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Compare;
@@ -90,7 +90,7 @@ internal sealed class RowMaker
         var (first, second) = (cells.Of(comparison.First, difference, "first"), cells.Of(comparison.Second, difference, "second"));
         if (difference.First is not { } one || difference.Second is not { } other)
         {
-            return [new(name, cue, first, second, "", false, cells.WhyUnknown(difference))];
+            return [new(Capital.Of(name), cue, first, second, "", false, cells.WhyUnknown(difference))];
         }
 
         var measure = Measure.Of(difference.Figure.Kind, voice.Measures);
@@ -101,7 +101,7 @@ internal sealed class RowMaker
             words = Kept(difference);
         }
 
-        return [new(name, cue, first, second, steps == 0 ? "" : measure.Difference(steps), steps == 0, words)];
+        return [new(Capital.Of(name), cue, first, second, steps == 0 ? "" : measure.Difference(steps), steps == 0, words)];
     }
 
     /// <summary>Why a dough is as warm as at home, where it is kept so.</summary>
