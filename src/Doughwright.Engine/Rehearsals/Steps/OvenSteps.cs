@@ -73,9 +73,11 @@ internal static class OvenSteps
             // Fo = pace x (α/R²) x t: the author's minutes fix the pace.
             var read = stage.Priors.BakeReading * minutes.Minutes;
             var scale = new PerLane(fourier) / (piece.FourierPerMinute * read);
-            return Outcome(input, after, dial, start, target, read, new(scale, [target.Share], null))
-                with
-            { Findings = [.. PaceFindings(step, scale.Central), .. CoreTarget.Unusual(step, stage)] };
+            return Outcome(input, after, dial, start, target, read, new(scale, [target.Share], null)) with
+            {
+                Way = () => piece.Way(fourier[0], read.Central),
+                Findings = [.. PaceFindings(step, scale.Central), .. CoreTarget.Unusual(step, stage)],
+            };
         }
 
         var pace = input.Anchor?.Scale ?? stage.Priors.BakePace;
@@ -88,7 +90,7 @@ internal static class OvenSteps
             here *= stage.Priors.OtherOven;
         }
 
-        return Outcome(input, after, dial, start, target, here, null);
+        return Outcome(input, after, dial, start, target, here, null) with { Way = () => piece.Way(fourier[0], here.Central) };
     }
 
     /// <summary>An oven in which the core never gets there: at home the author's minutes stand, elsewhere nobody can say.</summary>

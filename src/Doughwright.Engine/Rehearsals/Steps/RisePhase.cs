@@ -28,7 +28,8 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
     /// <summary>How long a run goes on before it says that the step does not end here.</summary>
     public Duration Patience => Duration.FromMinutes(OwnMinutes * Rising.Patience);
 
-    private double OwnMinutes => Input.Anchor?.HomeMinutes?.Central ?? StatedTime.Of(Input.Step) ?? 90;
+    /// <summary>The author's own minutes at home, as far as they are known; else a usual time.</summary>
+    public double OwnMinutes => Input.Anchor?.HomeMinutes?.Central ?? StatedTime.Of(Input.Step) ?? 90;
 
     /// <summary>
     /// The phase that a step begins; null when the dough's temperature or composition is not known, or when it holds no yeast.
