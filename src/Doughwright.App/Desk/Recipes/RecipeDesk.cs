@@ -1,6 +1,7 @@
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
 
@@ -22,6 +23,12 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
     /// <summary>The text that was opened; null when there is none of this name.</summary>
     public RecipeFile? File { get; private set; }
 
+    /// <summary>Kitchens of the folder when the recipe was opened, by the name of their file; null where a text cannot be understood.</summary>
+    public IReadOnlyList<(string Name, Kitchen? Kitchen)> Kitchens { get; private set; } = [];
+
+    /// <summary>The address that shows what lies on the desk.</summary>
+    public string Address => $"/recipes/{Uri.EscapeDataString(File?.Name ?? "")}{setting?.Question.Query()}";
+
     public void Open(string name, Question question, MeasureSystem measures)
     {
         File = RecipeFile.Read(name, shelf);
@@ -30,6 +37,7 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
             return;
         }
 
+        Kitchens = [.. shelf.Kitchens.Select(kitchen => (kitchen, KitchenAsked.Find([kitchen], shelf, new(new(words, measures))).Kitchen))];
         working = new(file, measures, shelf, words);
         setting = working.Opened(question);
         State = working.Done(setting, CancellationToken.None);

@@ -9,7 +9,7 @@ internal sealed record Fig(string Text, double? Value = null, string? Of = null)
     /// <summary>Whether it carries its sentence.</summary>
     public bool Strong { get; init; }
 
-    /// <summary>What it is at home, when that reads otherwise.</summary>
+    /// <summary>What it is at home, when that reads otherwise: "was 27 °C".</summary>
     public string? Was { get; init; }
 
     /// <summary>Whether it is set off as differing from home without saying what it was: in tables, where home is no column.</summary>

@@ -83,7 +83,7 @@ internal sealed class AnswerView(Figures figures)
     private Temperature? HomeWarmth(Solution answer)
     {
         var shares = figures.Home.Steps.Where(step => step.Kind == StepKind.Mix)
-            .Select(step => Pictures.HeatOf(figures.Home, step.Id))
+            .Select(step => figures.Home.HeatOf(step.Id))
             .LastOrDefault(balance => balance is not null)?.Shares;
         var warmths = shares?.Where(share => share.Line is { } line && answer.Lines.Contains(line)).Select(share => share.GoesIn?.Celsius).Distinct().ToArray();
         return warmths is [{ } only] ? Temperature.FromCelsius(only) : null;

@@ -99,7 +99,7 @@ internal sealed class Figures(DeskState state, Voice voice)
     /// <summary>Stands where something is not known: with the finding that says what would make it known, if there is one.</summary>
     public Told NotKnown(string place)
     {
-        var index = state.Findings.ToList().FindIndex(finding => finding.Place == place && FindingMark.SaysWhatWouldHelp(finding));
+        var index = state.Findings.ToList().FindIndex(finding => finding.Place == place && FindingShape.SaysWhatWouldHelp(finding));
         var unknown = new Piece.Unknown(voice.Words["not-known"]);
         return index < 0
             ? Told.Say(voice, "recipe.not-known", ("unknown", unknown))
@@ -119,5 +119,5 @@ internal sealed class Figures(DeskState state, Voice voice)
 
     private static string Setting(double degrees, bool us, string mode) => $"{Show.Number(degrees, 0)}{Gap}{(us ? "°F" : "°C")} {mode}";
 
-    private static Fig Against(Fig here, string? home) => home is null || home == here.Text ? here : here with { Was = home };
+    private Fig Against(Fig here, string? home) => home is null || home == here.Text ? here : here with { Was = voice.Say("recipe.was", ("figure", home)) };
 }

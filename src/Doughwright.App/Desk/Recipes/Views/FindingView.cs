@@ -23,7 +23,7 @@ internal sealed record FindingView(int Number, MarkShape Shape, string Kind, str
 
     private static FindingView Of(Finding finding, int number, Recipe? recipe, Voice voice)
     {
-        var shape = FindingMark.Of(finding);
+        var shape = FindingShape.Of(finding);
         var kind = voice.Words[$"recipe.mark.{Voice.Kebab(shape.ToString())}"];
         return new(
             number,

@@ -40,7 +40,7 @@ internal sealed class GoesIn(Figures figures)
         var shares = new Dictionary<(string, string), HeatShare>();
         foreach (var step in rehearsal.Steps.Where(step => step.Kind == StepKind.Mix))
         {
-            foreach (var share in Pictures.HeatOf(rehearsal, step.Id)?.Shares ?? [])
+            foreach (var share in rehearsal.HeatOf(step.Id)?.Shares ?? [])
             {
                 if (share.Line is { } line)
                 {

@@ -4,7 +4,7 @@ using Doughwright.Publishing.Pictures.Drawing;
 namespace Doughwright.App.Desk.Recipes.Views;
 
 /// <summary>Which mark a finding bears: what is wrong a full square, what is missing a dashed one, what is risky a triangle, what is good to know a circle.</summary>
-internal static class FindingMark
+internal static class FindingShape
 {
     /// <summary>Kinds that say that something is not written; whatever their grade, it can be added.</summary>
     public static IReadOnlySet<string> Missing { get; } = new HashSet<string>(StringComparer.Ordinal)
@@ -17,7 +17,7 @@ internal static class FindingMark
     };
 
     /// <summary>What keeps a figure from being known: told where it would stand.</summary>
-    private static readonly HashSet<string> Hides = ["never-reaches-target"];
+    private static readonly HashSet<string> Hides = ["never-rises-here", "never-warms-here", "never-ends-here", "never-ends-here-but-in-fridge", "never-ends-here-at-all"];
 
     public static MarkShape Of(Finding finding) => Missing.Contains(finding.Kind)
         ? MarkShape.Missing
