@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.Components.Rendering;
 namespace Doughwright.App.Desk.Recipes.Page;
 
 /// <summary>A figure on a page: what stands in the JSON of the command line carries its unrounded value and its place there.</summary>
-internal sealed class Datum : ComponentBase
+public sealed class Datum : ComponentBase
 {
     [Parameter, EditorRequired]
     public Fig? Figure { get; set; }

@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.Components.Rendering;
 namespace Doughwright.App.Desk.Recipes.Page;
 
 /// <summary>A sentence on a page. Written as code because every blank between two words counts.</summary>
-internal sealed class Say : ComponentBase
+public sealed class Say : ComponentBase
 {
     [Parameter, EditorRequired]
     public Told Told { get; set; } = Told.Nothing;
@@ -34,6 +34,9 @@ internal sealed class Say : ComponentBase
                 break;
             case Piece.Cue { Text: var cue }:
                 Element(builder, "i", "cue", cue);
+                break;
+            case Piece.Was { Text: var was }:
+                Element(builder, "span", "was", was);
                 break;
             case Piece.Unknown { Text: var unknown }:
                 Element(builder, "span", "unknown", unknown);

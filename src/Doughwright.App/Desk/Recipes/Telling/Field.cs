@@ -7,7 +7,7 @@ namespace Doughwright.App.Desk.Recipes.Telling;
 /// <param name="Label">What it is, for those who hear the page.</param>
 /// <param name="Text">What stands in it.</param>
 /// <param name="Unit">Stands behind it; empty for none.</param>
-internal sealed record Field(string Option, string Label, string Text, string Unit)
+public sealed record Field(string Option, string Label, string Text, string Unit)
 {
     /// <summary>What can be picked; empty for a field to type into.</summary>
     public IReadOnlyList<Choice> Choices { get; init; } = [];
@@ -24,4 +24,4 @@ internal sealed record Field(string Option, string Label, string Text, string Un
 }
 
 /// <summary>One thing that can be picked.</summary>
-internal sealed record Choice(string Value, string Text);
+public sealed record Choice(string Value, string Text);

@@ -4,7 +4,7 @@ namespace Doughwright.App.Desk.Recipes.Telling;
 /// <param name="Text">As a person reads it.</param>
 /// <param name="Value">Unrounded; null when the figure has none.</param>
 /// <param name="Of">Where the same value stands in the JSON of the command line: "steps.bulk.minutes", "formula.percent.trueWater".</param>
-internal sealed record Fig(string Text, double? Value = null, string? Of = null)
+public sealed record Fig(string Text, double? Value = null, string? Of = null)
 {
     /// <summary>Whether it carries its sentence.</summary>
     public bool Strong { get; init; }

@@ -4,7 +4,7 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.App.Desk.Recipes.Telling;
 
 /// <summary>A sentence with figures, fields, cues and links in it, each in its place.</summary>
-internal sealed record Told(IReadOnlyList<Piece> Pieces)
+public sealed record Told(IReadOnlyList<Piece> Pieces)
 {
     // Letters that no text has: Unicode keeps them for private use, and what an author wrote is cleaned of them.
     private const char Open = '\uE000';
@@ -22,7 +22,7 @@ internal sealed record Told(IReadOnlyList<Piece> Pieces)
     public static Told Of(Fig figure) => new([new Piece.Figure(figure)]);
 
     /// <summary>Words of the resources; arguments may be figures, fields, pieces, or sentences of their own.</summary>
-    public static Told Say(Voice voice, string key, params ReadOnlySpan<(string Name, object? Value)> arguments)
+    internal static Told Say(Voice voice, string key, params ReadOnlySpan<(string Name, object? Value)> arguments)
     {
         var inside = new List<Told>();
         var plain = new (string, object?)[arguments.Length];

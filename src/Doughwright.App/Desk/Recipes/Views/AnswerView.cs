@@ -41,8 +41,7 @@ internal sealed class AnswerView(Figures figures)
             ? Told.Say(
                 voice,
                 "recipe.ready",
-                ("total", figures.Time(total.Likely, "totalMinutes", figures.Home.Total?.Likely)),
-                ("range", figures.Range(total, "totalMinutesLow", "totalMinutesHigh")),
+                ("total", figures.Likely(figures.Time(total.Likely, "totalMinutes", figures.Home.Total?.Likely), figures.Range(total, "totalMinutesLow", "totalMinutesHigh"))),
                 ("hands", hands))
             : Told.Say(voice, "recipe.ready-unknown", ("unknown", new Piece.Unknown(voice.Words["not-known"])), ("hands", hands));
     }
@@ -64,7 +63,7 @@ internal sealed class AnswerView(Figures figures)
         var home = figures.Home.Components.FirstOrDefault(component => component.Id == dough.Id)?.Mixed?.Likely;
         var warmth = figures.Warmth(mixed.Likely, $"components.{dough.Id}.mixedCelsius", home);
         var answer = figures.Here.Solutions.Count > 0 ? figures.Here.Solutions[0] : null;
-        var names = answer is null ? "" : voice.List(answer.Lines.Select(figures.NameOf));
+        var names = answer is null ? "" : figures.NamesOf(answer.Lines);
         return answer switch
         {
             { Warmth: { } free } => Told.Say(
@@ -95,10 +94,10 @@ internal sealed class AnswerView(Figures figures)
         if (figures.Here.Solutions is [{ Offered: false } first, ..])
         {
             return Told.Of(voice.Say(
-                first.Warmth is null && first.Ice is null ? "recipe.asked-out-of-reach" : "recipe.asked-not-advised", ("names", voice.List(first.Lines.Select(figures.NameOf)))));
+                first.Warmth is null && first.Ice is null ? "recipe.asked-out-of-reach" : "recipe.asked-not-advised", ("names", figures.NamesOf(first.Lines))));
         }
 
-        var names = figures.State.Offer is { } offer ? voice.List(offer.Lines.Select(figures.NameOf)) : "";
+        var names = figures.State.Offer is { } offer ? figures.NamesOf(offer.Lines) : "";
         return figures.State.Setting.Keep switch
         {
             KeepState.DoughUnknown => Told.Of(voice.Words["recipe.keep.dough-unknown"]),
@@ -115,8 +114,7 @@ internal sealed class AnswerView(Figures figures)
             voice,
             "recipe.takes",
             ("step", figures.StepName(step)),
-            ("time", figures.Time(time.Likely, $"steps.{step.Id}.minutes", step.HomeTime)),
-            ("range", figures.RangeOf(step)),
+            ("time", figures.Likely(step, time)),
             ("until", figures.Until(step))),
         { SettlesAt: { } settles } => Told.Say(
             voice, "recipe.never", ("step", figures.StepName(step)), ("temperature", figures.Warmth(settles, $"steps.{step.Id}.settlesAtCelsius"))),
@@ -134,8 +132,7 @@ internal sealed class AnswerView(Figures figures)
                 voice,
                 "recipe.bakes",
                 ("step", figures.StepName(step)),
-                ("time", figures.Time(time.Likely, $"steps.{step.Id}.minutes", step.HomeTime)),
-                ("range", figures.RangeOf(step)),
+                ("time", figures.Likely(step, time)),
                 ("dial", dial),
                 ("until", figures.Until(step)),
                 ("core", core))

@@ -10,15 +10,15 @@ namespace Doughwright.App.Desk.Recipes.Views;
 
 /// <summary>A small table beside the formula.</summary>
 /// <param name="Of">What the percentages are of; stands over the names.</param>
-internal sealed record SmallTable(string Head, string Of, string Unit, IReadOnlyList<SmallRow> Rows, SmallRow? Total, string Note);
+public sealed record SmallTable(string Head, string Of, string Unit, IReadOnlyList<SmallRow> Rows, SmallRow? Total, string Note);
 
 /// <summary>One row: null is nothing, and not known is said in the name of the cell.</summary>
-internal sealed record SmallRow(string Name, Told Weight, Told Percent);
+public sealed record SmallRow(string Name, Told Weight, Told Percent);
 
 /// <summary>What stands beside the formula: where the water is, what cooking takes, what is not dough, and what people may be allergic to.</summary>
-internal sealed record BesideView(IReadOnlyList<SmallTable> Tables, IReadOnlyList<string> Contains)
+public sealed record BesideView(IReadOnlyList<SmallTable> Tables, IReadOnlyList<string> Contains)
 {
-    public static BesideView Of(Figures figures)
+    internal static BesideView Of(Figures figures)
     {
         var maker = new BesideMaker(figures);
         return new([.. maker.Tables()], [.. figures.State.Findings.Where(finding => finding.Kind is "allergens" or "allergens-by-label" or "allergens-not-known")

@@ -50,12 +50,6 @@ internal static class DoughView
             all.Add(free);
         }
 
-        return all.Select(ids => new Choice(ids, Names(figures, ids)));
+        return all.Select(ids => new Choice(ids, figures.NamesOf(ids.Split(',').Select(id => id.Trim()))));
     }
-
-    private static string Names(Figures figures, string ids) =>
-        figures.Voice.List(ids.Split(',').Select(id => Lower(figures.NameOf(id.Trim()))));
-
-    /// <summary>A name inside a sentence.</summary>
-    private static string Lower(string name) => name.Length > 1 && char.IsUpper(name[0]) && !char.IsUpper(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
 }

@@ -79,6 +79,14 @@ internal sealed class Figures(DeskState state, Voice voice)
 
     public Told RangeOf(RehearsedStep step) => step.Time is { } time ? Range(time, $"steps.{step.Id}.minutesLow", $"steps.{step.Id}.minutesHigh") : Told.Nothing;
 
+    /// <summary>"1 h 40 min (1 h 26 min to 1 h 52 min) was 1 h 45 min": the range belongs to the figure, so home comes after it.</summary>
+    public Told Likely(Fig figure, Told range) => figure.Was is { } was && !range.IsEmpty
+        ? new([new Piece.Figure(figure with { Was = null, Moved = true }), .. range.Pieces, new Piece.Plain(" "), new Piece.Was(was)])
+        : new([new Piece.Figure(figure), .. range.Pieces]);
+
+    /// <summary>How long a step takes, with its range; only where that is known.</summary>
+    public Told Likely(RehearsedStep step, Estimate<Duration> time) => Likely(Time(time.Likely, $"steps.{step.Id}.minutes", step.HomeTime), RangeOf(step));
+
     /// <summary>The same for a column.</summary>
     public Told ColumnRange(Estimate<Duration> time, string of)
     {
@@ -112,8 +120,15 @@ internal sealed class Figures(DeskState state, Voice voice)
     public string NameOf(string id) =>
         Here.Recipe.FindComponent(id)?.Name ?? Here.Recipe.Components.SelectMany(component => component.Lines).FirstOrDefault(line => line.Id == id)?.Name ?? id;
 
+    /// <summary>Names of lines within a sentence: "scald and potato".</summary>
+    public string NamesOf(IEnumerable<string> ids) => voice.List(ids.Select(id => Small(NameOf(id))));
+
     /// <summary>The last dough that is mixed.</summary>
     public RehearsedComponent? Dough => Here.Components.LastOrDefault(component => component.Kind == ComponentKind.Dough);
+
+    /// <summary>A name inside a sentence; one in capitals stays as it is.</summary>
+    private static string Small(string name) =>
+        name.Length > 1 && char.IsUpper(name[0]) && !char.IsUpper(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
 
     private string Text(Temperature warmth, bool asked) => asked ? Show.TemperatureAsked(warmth, voice.Measures) : Show.Temperature(warmth, voice.Measures);
 

@@ -7,13 +7,13 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <summary>A finding in its list.</summary>
 /// <param name="Kind">What sort it is, in a word: "Missing", "Risky, safety".</param>
 /// <param name="Where">In words: "in Mash and cool"; empty for the recipe as a whole.</param>
-internal sealed record FindingView(int Number, MarkShape Shape, string Kind, string Where, string Message, string WayOut)
+public sealed record FindingView(int Number, MarkShape Shape, string Kind, string Where, string Message, string WayOut)
 {
-    public static IReadOnlyList<FindingView> All(IReadOnlyList<Finding> findings, Recipe? recipe, Voice voice) =>
+    internal static IReadOnlyList<FindingView> All(IReadOnlyList<Finding> findings, Recipe? recipe, Voice voice) =>
         [.. findings.Select((finding, index) => Of(finding, index + 1, recipe, voice))];
 
     /// <summary>"2 missing, 1 risky and 3 to know."</summary>
-    public static string Count(IReadOnlyList<FindingView> all, Voice voice)
+    internal static string Count(IReadOnlyList<FindingView> all, Voice voice)
     {
         var counts = all.GroupBy(finding => finding.Shape).OrderBy(group => group.Key)
             .Select(group => voice.Say($"recipe.count.{Voice.Kebab(group.Key.ToString())}", ("count", group.Count())))

@@ -6,7 +6,7 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <param name="Groups">Heads of the groups of columns, the total first and the final dough last.</param>
 /// <param name="Unit">Head of the columns of weights; empty where every weight carries its own.</param>
 /// <param name="Note">What stands under the table: all water, scalded and prefermented flour, yeast.</param>
-internal sealed record FormulaView(
+public sealed record FormulaView(
     IReadOnlyList<string> Groups, string Unit, string DegreeUnit, IReadOnlyList<FormulaLine> Lines, FormulaLine Total, IReadOnlyList<Told> Note);
 
 /// <summary>One line of the formula.</summary>
@@ -14,7 +14,7 @@ internal sealed record FormulaView(
 /// <param name="GoesIn">How warm it goes in, without unit; null when it does not or is not known.</param>
 /// <param name="Warmth">Class of that temperature's colour.</param>
 /// <param name="IsFree">Whether its warmth is solved for.</param>
-internal sealed record FormulaLine(string Name, IReadOnlyList<FormulaCell?> Cells, Fig? GoesIn, string? Warmth, bool IsFree);
+public sealed record FormulaLine(string Name, IReadOnlyList<FormulaCell?> Cells, Fig? GoesIn, string? Warmth, bool IsFree);
 
 /// <summary>Weight and percentage; the percentage is null when it is not known.</summary>
-internal sealed record FormulaCell(Fig Weight, Fig? Percent);
+public sealed record FormulaCell(Fig Weight, Fig? Percent);

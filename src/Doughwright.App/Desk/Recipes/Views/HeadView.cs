@@ -6,9 +6,9 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <summary>The head of a recipe's page.</summary>
 /// <param name="Facts">What it makes, in a sentence.</param>
 /// <param name="Beside">Address at which two kitchens are set side by side.</param>
-internal sealed record HeadView(string Title, Told Facts, string Beside)
+public sealed record HeadView(string Title, Told Facts, string Beside)
 {
-    public static HeadView Of(Figures figures)
+    internal static HeadView Of(Figures figures)
     {
         var (state, voice) = (figures.State, figures.Voice);
         var formula = figures.Here.Formula;

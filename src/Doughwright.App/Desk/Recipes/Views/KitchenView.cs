@@ -11,10 +11,10 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <summary>The kitchen as a sentence, and the kitchens there are to pick from.</summary>
 /// <param name="Picks">Home first.</param>
 /// <param name="Note">What no field can say: air that changes; nothing when all is said.</param>
-internal sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence, Told Note, IReadOnlyList<Refusal> Refusals)
+public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence, Told Note, IReadOnlyList<Refusal> Refusals)
 {
     /// <param name="kitchens">Kitchens of the user's folder, by the name of their file; null where a text cannot be read.</param>
-    public static KitchenView Of(Figures figures, IReadOnlyList<(string Name, Kitchen? Kitchen)> kitchens)
+    internal static KitchenView Of(Figures figures, IReadOnlyList<(string Name, Kitchen? Kitchen)> kitchens)
     {
         var state = figures.State;
         return new(Picking(figures, kitchens), Saying(figures), Changing(figures), state.Setting.Refusals);
@@ -106,4 +106,4 @@ internal sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Senten
 
 /// <summary>A kitchen to rehearse in.</summary>
 /// <param name="Name">Name of its file; null is home.</param>
-internal sealed record KitchenPick(string? Name, string Title, bool IsPicked);
+public sealed record KitchenPick(string? Name, string Title, bool IsPicked);

@@ -1,6 +1,5 @@
 using Doughwright.App.Desk.Recipes.Telling;
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Publishing.Wording;
 

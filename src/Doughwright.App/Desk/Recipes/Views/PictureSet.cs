@@ -9,14 +9,14 @@ using Doughwright.Publishing.Pictures.Strips;
 namespace Doughwright.App.Desk.Recipes.Views;
 
 /// <summary>The pictures of a page as markup; null where what they show is not known.</summary>
-internal sealed class PictureSet
+public sealed class PictureSet
 {
     private readonly Figures figures;
     private readonly Course here;
     private readonly Course? home;
     private readonly Makeup? makeup;
 
-    public PictureSet(Figures figures)
+    internal PictureSet(Figures figures)
     {
         this.figures = figures;
         here = figures.Here.Course();

@@ -58,7 +58,7 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
             ? Told.Say(
                 voice,
                 "recipe.fact.solved",
-                ("names", Capital.Of(voice.List(answer.Lines.Select(figures.NameOf)))),
+                ("names", Capital.Of(figures.NamesOf(answer.Lines))),
                 ("warmth", figures.Warmth(warmth.Likely, "solve.0.celsius", asked: true)),
                 ("dough", dough with { Strong = false }))
             : Told.Say(voice, "recipe.fact.mixed", ("name", Capital.Of(figures.NameOf(component.Id))), ("dough", dough));
@@ -86,8 +86,7 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
             { Time: { } time } => Told.Say(
                 voice,
                 step is { StartTemperature: { } from, EndTemperature: { } to, Kind: StepKind.Cool } && voice.Degrees(from) != voice.Degrees(to) ? "recipe.fact.cools" : "recipe.fact.takes",
-                ("time", figures.Time(time.Likely, $"steps.{step.Id}.minutes", step.HomeTime)),
-                ("range", figures.RangeOf(step)),
+                ("time", figures.Likely(step, time)),
                 ("until", figures.Until(step)),
                 ("start", step.StartTemperature is { } start ? figures.Warmth(start, $"steps.{step.Id}.startCelsius") with { Strong = false } : ""),
                 ("end", step.EndTemperature is { } end ? figures.Warmth(end, $"steps.{step.Id}.endCelsius") with { Strong = false } : "")),

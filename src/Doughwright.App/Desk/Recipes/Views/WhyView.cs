@@ -6,8 +6,8 @@ namespace Doughwright.App.Desk.Recipes.Views;
 
 /// <summary>A reason in words, and what it rests on.</summary>
 /// <param name="Source">Id of the source; null when it has none.</param>
-internal sealed record WhyView(string Said, string? Source, IReadOnlyList<WhyView> Parts)
+public sealed record WhyView(string Said, string? Source, IReadOnlyList<WhyView> Parts)
 {
-    public static WhyView Of(Reason reason, Voice voice) => new(
+    internal static WhyView Of(Reason reason, Voice voice) => new(
         ReasonWords.Said(reason, voice), reason.Source, [.. reason.Parts.Select(part => Of(part, voice))]);
 }
