@@ -1,11 +1,13 @@
 using System.Globalization;
 using System.Net;
 using System.Net.Sockets;
+using System.Runtime.Versioning;
 using Doughwright.Browser.Tests.Running;
 
 namespace Doughwright.Browser.Tests.Launching;
 
 /// <summary>The desk listens on this machine only, whatever stands in the environment; it starts and ends quickly.</summary>
+[UnsupportedOSPlatform("windows")]
 public class ListeningTests(House house)
 {
     [Fact]
@@ -47,6 +49,32 @@ public class ListeningTests(House house)
         Assert.Contains($"{house.Desk.Port}", refused.Message, StringComparison.Ordinal);
         Assert.Contains("--port", refused.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Browser_IsOpenedOnTheAddress()
+    {
+        var folder = Directory.CreateTempSubdirectory("opener-").FullName;
+        var (opener, opened) = (Path.Join(folder, "xdg-open"), Path.Join(folder, "opened"));
+        await File.WriteAllTextAsync(opener, $"#!/bin/sh\necho \"$@\" > {opened}.new\nmv {opened}.new {opened}\n", TestContext.Current.CancellationToken);
+        File.SetUnixFileMode(opener, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        await using var desk = await RunningDesk.Open([], null, null, [("PATH", $"{folder}:{Environment.GetEnvironmentVariable("PATH")}")]);
+        for (var wait = 0; wait < 100 && !File.Exists(opened); wait++)
+        {
+            await Task.Delay(50, TestContext.Current.CancellationToken);
+        }
+
+        Assert.Equal($"{desk.Address}/\n", await File.ReadAllTextAsync(opened, TestContext.Current.CancellationToken));
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public async Task NoBrowser_IsNoFault()
+    {
+        await using var desk = await RunningDesk.Open([], null, null, [("PATH", "/nonexistent")]);
+        using var client = new HttpClient();
+        Assert.Equal(HttpStatusCode.OK, (await client.GetAsync(desk.Address, TestContext.Current.CancellationToken)).StatusCode);
+        Assert.Equal("", desk.Messages);
     }
 
     [Fact]

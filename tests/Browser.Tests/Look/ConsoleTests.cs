@@ -1,5 +1,4 @@
 using Doughwright.Browser.Tests.Running;
-using Microsoft.Playwright;
 
 namespace Doughwright.Browser.Tests.Look;
 
@@ -14,7 +13,7 @@ public class ConsoleTests(House house)
         await visit.OpenAll();
         await visit.Page.WaitForTimeoutAsync(300);
         // That a page is not there is what this one is about.
-        Assert.Empty(visit.Troubles.Where(trouble => path != Pages.Nothing || !trouble.Contains("404", StringComparison.Ordinal)));
+        Assert.DoesNotContain(visit.Troubles, trouble => path != Pages.Nothing || !trouble.Contains("404", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -19,6 +19,12 @@ public sealed class House : IAsyncLifetime
     {
         var chromium = Chromium.Path;
         _desk = await RunningDesk.Open();
+        using (var client = new HttpClient())
+        {
+            // The shelf of a new folder shows its rows one after the other; from now on they are kept.
+            await client.GetStringAsync(_desk.Address);
+        }
+
         _driver = await Playwright.CreateAsync();
         _browser = await _driver.Chromium.LaunchAsync(new() { ExecutablePath = chromium, Headless = true, Args = ["--no-sandbox"] });
     }

@@ -1,15 +1,12 @@
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
-using System.Runtime.InteropServices;
 
 namespace Doughwright.Browser.Tests.Running;
 
 /// <summary>The desk as a program of its own, as it is shipped, with a folder of its own on a free port.</summary>
-internal sealed partial class RunningDesk : IAsyncDisposable
+internal sealed class RunningDesk : IAsyncDisposable
 {
-    private const int Interrupt = 2;
-
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
 
     private readonly Process _process;
@@ -45,11 +42,15 @@ internal sealed partial class RunningDesk : IAsyncDisposable
 
     public static string Program { get; } = Path.Join(AppContext.BaseDirectory, "desk", "doughwright.dll");
 
-    public static async Task<RunningDesk> Open(int? port = null, string? folder = null, params (string Name, string Value)[] environment)
+    public static Task<RunningDesk> Open(int? port = null, string? folder = null, params (string Name, string Value)[] environment) =>
+        Open(["--no-browser"], port, folder, environment);
+
+    /// <param name="words">Of the command line, beside folder and port.</param>
+    public static async Task<RunningDesk> Open(string[] words, int? port, string? folder, (string Name, string Value)[] environment)
     {
         var given = folder ?? Directory.CreateTempSubdirectory("desk-").FullName;
         var at = port ?? FreePort();
-        var start = new ProcessStartInfo("dotnet", [Program, "--no-browser", "--folder", given, "--port", $"{at}"])
+        var start = new ProcessStartInfo("dotnet", [Program, .. words, "--folder", given, "--port", $"{at}"])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
@@ -75,7 +76,7 @@ internal sealed partial class RunningDesk : IAsyncDisposable
     public async Task<(int ExitCode, TimeSpan Took)> PressCtrlC()
     {
         var watch = Stopwatch.StartNew();
-        Assert.Equal(0, Kill(_process.Id, Interrupt));
+        using var kill = Process.Start("kill", ["-INT", $"{_process.Id}"]);
         using var patience = new CancellationTokenSource(Patience);
         await _process.WaitForExitAsync(patience.Token);
         return (_process.ExitCode, watch.Elapsed);
@@ -125,7 +126,4 @@ internal sealed partial class RunningDesk : IAsyncDisposable
         await _process.WaitForExitAsync(patience.Token);
         throw new InvalidOperationException($"The desk ended with {_process.ExitCode}: {Messages}");
     }
-
-    [LibraryImport("libc", EntryPoint = "kill")]
-    private static partial int Kill(int process, int signal);
 }
