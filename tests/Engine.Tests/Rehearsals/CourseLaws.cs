@@ -106,7 +106,7 @@ internal static class CourseLaws
 
             // What takes more than four times as long as at home is followed in longer steps.
             var isLong = step.HomeTime is not { } home || time.Likely > 4 * home;
-            Assert.Equal(target, Between(rise.Likely, time.Likely), (isLong ? 5e-3 : 1e-6) * target);
+            Assert.Equal(target, Between(rise.Likely, time.Likely), (isLong ? 2e-2 : 1e-6) * target);
         }
     }
 

@@ -77,7 +77,9 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
         var (step, outcome) = (run.Graph.Steps[index], run.Outcomes[index]);
         if (rises[index] is { } rise)
         {
-            return rise.Way();
+            // A very long rise is followed in longer steps; it ends as the rehearsal tells all the same.
+            var followed = rise.Way();
+            return outcome.EndCelsius is { } told ? [.. followed.SkipLast(1), followed[^1] with { Celsius = told.Central }] : followed;
         }
 
         if (outcome.Way is { } way)
