@@ -9,6 +9,8 @@ internal static class House
 
     public static string PotatoRolls => PathTo("demo", "recipes", "potato-rolls.yaml");
 
+    public static string Demo(string name) => PathTo("demo", "recipes", name);
+
     public static string Text(string name) => PathTo("tests", "data", "texts", name);
 
     /// <summary>All source of a project, without what the build made.</summary>

@@ -48,6 +48,19 @@ public sealed class AirProfile : IEquatable<AirProfile>
         ? this
         : Of(knots.Where(knot => knot.From > later).Select(knot => (knot.From - later, knot.Air)).Prepend((Duration.Zero, At(later))));
 
+    /// <summary>The mean over so long a time from the start, longer than zero.</summary>
+    internal Temperature MeanOver(Duration time)
+    {
+        var sum = 0.0;
+        for (var index = 0; index < knots.Length && knots[index].From < time; index++)
+        {
+            var to = index + 1 < knots.Length && knots[index + 1].From < time ? knots[index + 1].From : time;
+            sum += knots[index].Air.Celsius * (to - knots[index].From).Minutes;
+        }
+
+        return Temperature.FromCelsius(sum / time.Minutes);
+    }
+
     public bool Equals(AirProfile? other) => other is not null && knots.AsSpan().SequenceEqual(other.knots);
 
     public override bool Equals(object? obj) => Equals(obj as AirProfile);

@@ -24,7 +24,7 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
 
         var bowl = Run.UntilBowl(stage, anchors, mix);
         var rise = MixStep.RiseHere(mix, anchors.GetValueOrDefault(mix.Id), stage.Priors);
-        var free = stage.Request.Free.Count > 0 ? stage.Request.Free : DefaultFree(bowl);
+        var free = stage.Request.Free.Count > 0 ? stage.Request.Free : DefaultFree(bowl, stage);
         var first = Solved(bowl, wanted, free, rise, stage);
         var solutions = new List<Solution> { first.Solution };
         if (free.Count > 1)
@@ -112,12 +112,20 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
     private static Bowl AtShelf(Bowl bowl, IEnumerable<string> lines, Stage stage) =>
         bowl.With(lines.ToDictionary(line => line, _ => stage.Kitchen.Shelf.Celsius));
 
-    /// <summary>Without a word from the author: the parts made beforehand, else the water, else the milk.</summary>
-    public static IReadOnlyList<string> DefaultFree(Bowl bowl)
+    /// <summary>Without a word from the author: the first lever there is.</summary>
+    public static IReadOnlyList<string> DefaultFree(Bowl bowl, Stage stage) => Levers(bowl, stage).FirstOrDefault() ?? [];
+
+    /// <summary>
+    /// What a baker warms or cools for a dough, the weightiest first: the parts made warm beforehand, or the water, else the milk. What ripens
+    /// or soaks has the warmth of its waiting, and is a lever only where there is no other. The trade solves for the water. Source: additive-rule.
+    /// </summary>
+    public static IEnumerable<IReadOnlyList<string>> Levers(Bowl bowl, Stage stage)
     {
-        var made = bowl.Lines.Where(line => line.UsesComponent is not null).Select(line => line.Id).ToList();
-        return made.Count > 0
-            ? made
-            : [.. bowl.Lines.Where(line => line.Role is Role.Water or Role.Liquid).OrderByDescending(line => line.Mass.Grams).Take(1).Select(line => line.Id)];
+        bool Waits(Formulas.LineFormula line) =>
+            stage.Recipe.FindComponent(line.UsesComponent!) is { Kind: ComponentKind.Preferment or ComponentKind.Soaker };
+        var made = bowl.Lines.Where(line => line.UsesComponent is not null).ToLookup(Waits);
+        var poured = bowl.Lines.Where(line => line.Role is Role.Water or Role.Liquid).OrderByDescending(line => line.Mass.Grams).Take(1);
+        var levers = new[] { made[false], poured }.Where(lever => lever.Any()).OrderByDescending(lever => lever.Sum(line => line.Mass.Grams)).ToList();
+        return (levers.Count > 0 ? levers : [made[true]]).Where(lever => lever.Any()).Select(lever => lever.Select(line => line.Id).ToList());
     }
 }

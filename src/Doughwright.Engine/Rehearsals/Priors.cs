@@ -27,6 +27,7 @@ internal sealed class Priors
         Outer = Normal(2, lanes);
         Elsewhere = Outer.Map(z => Elementary.Exp(0.10 * z));
         BakeReading = Normal(24, lanes).Map(z => Elementary.Exp(0.06 * z));
+        BakeEstimate = Normal(24, lanes).Map(z => Elementary.Exp(0.15 * z));
         OtherOven = Normal(25, lanes).Map(z => Elementary.Exp(0.08 * z));
         Core = Normal(3, lanes);
         Melting = Draw(new("melting heat of butterfat", "J/g", FatMelting.Butter.JoulesPerGram, FatMelting.Butter.Sd, PriorLaw.Normal, "butter-melting"), 14, lanes);
@@ -61,6 +62,9 @@ internal sealed class Priors
     /// <summary>Error of judging a bake by its colour, as a factor on the time. Source: bake-reading.</summary>
     public PerLane BakeReading { get; }
 
+    /// <summary>Error of a bake's minutes that the author estimated and nobody timed. Source: estimated-times.</summary>
+    public PerLane BakeEstimate { get; }
+
     /// <summary>How far a customary pair of dials is off for one pair of ovens, as a factor on the time. Source: oven-pairs.</summary>
     public PerLane OtherOven { get; }
 
@@ -82,6 +86,12 @@ internal sealed class Priors
     /// Source: rise-reading.
     /// </summary>
     public PerLane ReadingError(int dough) => Normal(dough == 0 ? ReadingDimension : SecondReadingDimension, Lanes).Map(z => Elementary.Exp(0.10 * z));
+
+    /// <summary>
+    /// The same for a rise that nobody timed, where the author wrote "about an hour, by its cue": the estimate of a person who knows such doughs.
+    /// Source: estimated-times.
+    /// </summary>
+    public PerLane EstimateError(int dough) => ReadingError(dough).Map(factor => Elementary.Exp(2.5 * Elementary.Log(factor)));
 
     private static PerLane Normal(int dimension, int lanes) => new(Draws.Normal(dimension, lanes));
 

@@ -57,9 +57,29 @@ internal sealed class Stage
             WarmthKind.Boiling => Request.Pour?.Celsius ?? Boils.Celsius,
             WarmthKind.Fridge => Kitchen.Fridge.Celsius,
             WarmthKind.Tap => Kitchen.Tap.Celsius,
-            WarmthKind.Stated => line.Warmth.Stated!.Value.Celsius,
+            // No liquid of a dough is hotter than it boils here; TooHotToBeLiquid tells it.
+            WarmthKind.Stated => Math.Min(line.Warmth.Stated!.Value.Celsius, Boils.Celsius),
             _ => Kitchen.Shelf.Celsius,
         };
+
+    /// <summary>
+    /// How warm a part was asked to go in that no step cools or warms, a poolish say; null when nothing was asked. Where a step cools or warms
+    /// it, that step says what comes of it.
+    /// </summary>
+    public Temperature? AskedWithoutCooling(string part) =>
+        Request.At.TryGetValue(part, out var asked)
+        && !Recipe.Steps.Any(step => step.Component == part && step.Kind is StepKind.Cool or StepKind.Warm or StepKind.Scald)
+            ? asked
+            : null;
+
+    /// <summary>
+    /// How the oven is set here. An oven of the same kind as the author's is set as the author set it, static for one loaf in an oven with a
+    /// fan, say; another kind of oven has one way only. Source: oven-pairs.
+    /// </summary>
+    public OvenMode ModeOf(OvenSetting? oven) => Kitchen.Oven == Recipe.Home.Oven ? WrittenModeOf(oven) : Kitchen.Oven;
+
+    /// <summary>How the author set the oven.</summary>
+    public OvenMode WrittenModeOf(OvenSetting? oven) => oven?.Mode ?? Recipe.Home.Oven;
 
     /// <summary>How warm a vessel is before anything is in it.</summary>
     public double WarmthOf(Vessel vessel) => vessel.Warmed ? WarmedVessel.Celsius : Kitchen.Shelf.Celsius;

@@ -66,6 +66,6 @@ internal static class HeatBalances
             return [];
         }
 
-        return request.Free.Count > 0 || request.Dough is null ? request.Free : HeatAnswer.DefaultFree(run.BowlOf(mix)!);
+        return request.Free.Count > 0 || request.Dough is null ? request.Free : HeatAnswer.DefaultFree(run.BowlOf(mix)!, run.Stage);
     }
 }

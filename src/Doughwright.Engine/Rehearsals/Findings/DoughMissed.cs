@@ -1,3 +1,4 @@
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Steps;
@@ -48,18 +49,29 @@ internal static class DoughMissed
         if (here.BowlOf(step) is { IsKnown: true } bowl)
         {
             var rise = mixed - bowl.Mixed(PerLane.Same(0, here.Stage.Lanes));
-            var offer = HeatAnswer.Solve(bowl, wanted, HeatAnswer.DefaultFree(bowl), rise, here.Stage);
-            if (offer is { Warmth: { } warmth, Offered: true })
+            var offer = HeatAnswer.Levers(bowl, here.Stage)
+                .Select(lever => HeatAnswer.Solve(bowl, wanted, lever, rise, here.Stage))
+                .FirstOrDefault(solution => solution is { Offered: true, Warmth: not null } or { Offered: true, Ice: not null });
+            if (offer is not null)
             {
-                return StepFindings.About(
-                    step,
-                    warmth.Likely < here.Stage.Kitchen.Air.At(Duration.Zero) ? "dough-temperature-missed-warm" : "dough-temperature-missed",
-                    Grade.Warning,
-                    false,
-                    [.. arguments, ("free", offer.Lines.Select(line => bowl.Lines.First(other => other.Id == line).Name).ToArray()), ("offered", warmth.Likely)]);
+                return Offered(step, arguments, offer, bowl, here.Stage);
             }
         }
 
         return StepFindings.About(step, "dough-temperature-missed-no-offer", Grade.Warning, false, arguments);
+    }
+
+    private static Finding Offered(Step step, (string, object)[] arguments, Solution offer, Bowl bowl, Stage stage)
+    {
+        (string, object)[] free = [.. arguments, ("free", offer.Lines.Select(line => bowl.Lines.First(other => other.Id == line).Name).ToArray())];
+        if (offer.Ice is { } ice)
+        {
+            return StepFindings.About(step, "dough-temperature-missed-ice", Grade.Warning, false, [.. free, ("ice", ice.Likely)]);
+        }
+
+        var celsius = offer.Warmth!.Value.Likely;
+        var runsFromTheTap = offer.Lines.All(line => bowl.Lines.First(other => other.Id == line).Role == Role.Water) && celsius >= stage.Kitchen.Tap;
+        var kind = celsius < stage.Kitchen.Air.At(Duration.Zero) && !runsFromTheTap ? "dough-temperature-missed-warm" : "dough-temperature-missed";
+        return StepFindings.About(step, kind, Grade.Warning, false, [.. free, ("offered", celsius)]);
     }
 }

@@ -7,7 +7,7 @@ namespace Doughwright.Engine.Rehearsals.Findings;
 /// <summary>A bake so high up that its core ends below what such breads are baked to anywhere. Source: core-bands.</summary>
 internal static class LowCore
 {
-    private static readonly Temperature Least = Temperature.FromCelsius(84);
+    public static Temperature Least { get; } = Temperature.FromCelsius(84);
 
     public static IEnumerable<Finding> Of(RunResult here) => here.Each()
         .Where(pair => pair.Step.Kind == StepKind.Bake && pair.Outcome.EndCelsius is { } core && core.Central < Least.Celsius && !here.Stage.IsHome)

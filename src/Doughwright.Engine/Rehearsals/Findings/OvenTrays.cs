@@ -15,7 +15,7 @@ internal static class OvenTrays
             {
                 yield return StepFindings.About(step, "trays-missing", Grade.Warning, false, ("needed", step.Trays!.Value), ("there", here.Stage.Kitchen.Trays));
             }
-            else if (here.Stage.Kitchen.Oven == OvenMode.Static)
+            else if (here.Stage.ModeOf(step.Oven) == OvenMode.Static)
             {
                 yield return StepFindings.About(step, "two-trays-static-oven", Grade.Hint);
             }

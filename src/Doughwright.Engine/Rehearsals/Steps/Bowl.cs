@@ -106,6 +106,6 @@ internal sealed class Bowl
 
     private static PerLane? WarmthOf(string component, LineFormula line, IReadOnlyDictionary<string, Portion> parts, Stage stage) =>
         line.UsesComponent is { } used && parts.TryGetValue(used, out var portion)
-            ? portion.Celsius
+            ? stage.AskedWithoutCooling(used) is { } asked ? PerLane.Same(asked.Celsius, stage.Lanes) : portion.Celsius
             : PerLane.Same(stage.WarmthOf(component, line.Source), stage.Lanes);
 }

@@ -26,7 +26,7 @@ internal static class BulkStep
     private static StepOutcome AtHome(RisePhase phase, double authors, double? target)
     {
         var input = phase.Input;
-        var minutes = input.Stage.Priors.ReadingError(phase.DoughIndex) * authors;
+        var minutes = phase.TimeError * authors;
         var step = phase.StepLength;
         var steps = (int)Math.Ceiling(minutes.Values.Max() / step.Minutes);
         var history = Rising.Drift(input, phase.Body, phase.Start, step, steps).History;

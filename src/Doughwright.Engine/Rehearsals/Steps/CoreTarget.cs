@@ -7,7 +7,8 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// <summary>How far a core must come: the share of the way from the dough's temperature to boiling.</summary>
 /// <remarks>
 /// Where the author gives no core it is drawn from what such breads are baked to at the sea: enriched 86 to 98 °C, most likely 93; lean 93 to
-/// 99, most likely 96.5. Source: core-bands. A home on a mountain has the same share of a shorter way.
+/// 99, most likely 96.5. Source: core-bands. A home on a mountain has the same share of a shorter way. A core that the author's kitchen can
+/// reach is carried as a share too, asked or measured; one that no crumb has even there is refused.
 /// </remarks>
 internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
 {
@@ -24,16 +25,16 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
 
     public static CoreTarget Of(Step step, Stage stage, Anchor? anchor, PerLane start)
     {
+        if (anchor is { Growth: [var carried] })
+        {
+            return new(carried, null);
+        }
+
         var stated = step.End is StepEnd.AtCore end ? end.Temperature : BelievableCore(step, stage.Boils);
         if (step.End is StepEnd.AtCore { Temperature: var asked } && asked >= stage.Boils)
         {
             var refusal = StepFindings.About(step, "core-above-boiling", Grade.Error, false, ("core", asked), ("boils", stage.Boils), ("altitude", stage.Kitchen.Altitude), ("offered", Temperature.FromCelsius(Math.Floor(stage.Boils.Celsius - 1))));
             return new(PerLane.Same(double.NaN, stage.Lanes), refusal);
-        }
-
-        if (anchor is { Growth: [var carried] })
-        {
-            return new(carried, null);
         }
 
         var (core, boils) = stated is { } known ? (PerLane.Same(known.Celsius, stage.Lanes), stage.Boils) : (Drawn(stage), BoilsAtTheSea);

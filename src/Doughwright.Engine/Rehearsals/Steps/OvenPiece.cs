@@ -28,7 +28,7 @@ internal sealed class OvenPiece
         var mass = portion.Mass / portion.Pieces;
         var specificHeat = portion.JoulesPerKelvin / portion.Mass.Grams;
         var gasFree = GasFreeMillilitresPerGram(portion);
-        var air = FanEquivalent(oven, stage.Recipe.Home.Oven);
+        var air = FanEquivalent(oven, stage.WrittenModeOf(oven));
         var perMinute = new double[count];
         var (starts, ovens, boils, biots) = (new double[padded], new double[padded], new double[padded], new double[padded]);
         for (var index = 0; index < padded; index++)
@@ -85,8 +85,8 @@ internal sealed class OvenPiece
     }
 
     /// <summary>Dials of both modes stand for the same bake; the model knows the fan's.</summary>
-    private static double FanEquivalent(OvenSetting oven, OvenMode home) =>
-        (oven.Mode ?? home) == OvenMode.Fan ? oven.Dial.Celsius : oven.Dial.Celsius - 20;
+    private static double FanEquivalent(OvenSetting oven, OvenMode written) =>
+        written == OvenMode.Fan ? oven.Dial.Celsius : oven.Dial.Celsius - 20;
 
     private static double GasFreeMillilitresPerGram(Portion portion) =>
         ThermalProperties.Of(portion.Composition, Temperature.FromCelsius(25)) is { } properties ? 1000 / properties.Density.KilogramsPerCubicMetre : 0.83;

@@ -71,9 +71,9 @@ internal static class OvenSteps
         if (home is { } minutes)
         {
             // Fo = pace x (α/R²) x t: the author's minutes fix the pace.
-            var read = stage.Priors.BakeReading * minutes.Minutes;
+            var read = (StatedTime.IsEstimate(step) ? stage.Priors.BakeEstimate : stage.Priors.BakeReading) * minutes.Minutes;
             var scale = new PerLane(fourier) / (piece.FourierPerMinute * read);
-            return Outcome(input, after, dial, start, target, read, new(scale, [target.Share], null)) with
+            return Outcome(input, after, dial, start, target, read, AuthorsBasis(step), new(scale, [target.Share], null)) with
             {
                 Way = () => piece.Way(fourier[0], read.Central),
                 Findings = [.. PaceFindings(step, scale.Central), .. CoreTarget.Unusual(step, stage)],
@@ -85,12 +85,16 @@ internal static class OvenSteps
         var perMinute = piece.FourierPerMinute * pace;
         var here = new PerLane(fourier).With(
             perMinute, (needed, each) => double.IsFinite(needed) && double.IsFinite(each) ? needed / each : double.PositiveInfinity);
-        if (stage.Kitchen.Oven != stage.Recipe.Home.Oven)
+        if (stage.ModeOf(step.Oven) != stage.WrittenModeOf(step.Oven))
         {
             here *= stage.Priors.OtherOven;
         }
 
-        return Outcome(input, after, dial, start, target, here, null) with { Way = () => piece.Way(fourier[0], here.Central) };
+        // Nobody timed the bake, but the author's kitchen says how far its core comes on the way to boiling.
+        return Outcome(input, after, dial, start, target, here, Basis.Computed, stage.IsHome ? new(null, [target.Share], null) : null) with
+        {
+            Way = () => piece.Way(fourier[0], here.Central),
+        };
     }
 
     /// <summary>An oven in which the core never gets there: at home the author's minutes stand, elsewhere nobody can say.</summary>
@@ -108,22 +112,25 @@ internal static class OvenSteps
         };
     }
 
-    private static StepOutcome Outcome(StepInput input, Portion after, Dial? dial, PerLane start, CoreTarget target, PerLane minutes, Anchor? anchor) => new()
-    {
-        After = after,
-        Minutes = minutes,
-        Basis = anchor is null ? Basis.Computed : input.Step.Measured?.Time is null ? Basis.Stated : Basis.Measured,
-        Dial = dial,
-        StartCelsius = start,
-        EndCelsius = target.Celsius(start, input.Stage.Boils),
-        Anchor = anchor,
-        Why = () => BakeReasons.Of(input, start.Central, target.Celsius(start, input.Stage.Boils).Central, target.Share.Central, minutes.Central),
-    };
+    private static StepOutcome Outcome(
+        StepInput input, Portion after, Dial? dial, PerLane start, CoreTarget target, PerLane minutes, Basis basis, Anchor? anchor) => new()
+        {
+            After = after,
+            Minutes = minutes,
+            Basis = basis,
+            Dial = dial,
+            StartCelsius = start,
+            EndCelsius = target.Celsius(start, input.Stage.Boils),
+            Anchor = anchor,
+            Why = () => BakeReasons.Of(input, start.Central, target.Celsius(start, input.Stage.Boils).Central, target.Share.Central, minutes.Central),
+        };
+
+    private static Basis AuthorsBasis(Step step) => step.Measured?.Time is null ? Basis.Stated : Basis.Measured;
 
     private static Duration? AuthorsMinutes(Step step) => StatedTime.Of(step) is { } minutes ? Duration.FromMinutes(minutes) : null;
 
     private static Dial? DialOf(Step step, Stage stage) =>
-        step.Oven is { } oven ? DialPairs.Of(oven.Dial, oven.Mode ?? stage.Recipe.Home.Oven, stage.Kitchen.Oven) : null;
+        step.Oven is { } oven ? DialPairs.Of(oven.Dial, stage.WrittenModeOf(oven), stage.ModeOf(oven)) : null;
 
     private static Finding[] PaceFindings(Step step, double pace)
     {

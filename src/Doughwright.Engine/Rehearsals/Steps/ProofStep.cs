@@ -37,7 +37,7 @@ internal static class ProofStep
     private static StepOutcome AtHome(RisePhase phase, double authors)
     {
         var input = phase.Input;
-        var minutes = input.Stage.Priors.ReadingError(phase.DoughIndex) * authors;
+        var minutes = phase.TimeError * authors;
         var step = phase.StepLength;
         var history = Rising.Drift(input, phase.Body, phase.Start, step, (int)Math.Ceiling(minutes.Values.Max() / step.Minutes)).History;
         var scale = phase.Before.Dough?.Scale ?? new PerLane(input.Stage.Priors.Rise.Scale);

@@ -28,6 +28,11 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
     /// <summary>How long a run goes on before it says that the step does not end here.</summary>
     public Duration Patience => Duration.FromMinutes(OwnMinutes * Rising.Patience);
 
+    /// <summary>How far the author's own minutes may be off, as a factor in every lane: read by eye, or only estimated.</summary>
+    public PerLane TimeError => StatedTime.IsEstimate(Input.Step)
+        ? Input.Stage.Priors.EstimateError(DoughIndex)
+        : Input.Stage.Priors.ReadingError(DoughIndex);
+
     /// <summary>The author's own minutes at home, as far as they are known; else a usual time.</summary>
     public double OwnMinutes => Input.Anchor?.HomeMinutes?.Central ?? StatedTime.Of(Input.Step) ?? 90;
 
