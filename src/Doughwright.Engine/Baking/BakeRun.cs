@@ -20,6 +20,21 @@ internal struct BakeRun<T>(BakeGrid grid) where T : struct, ILane<T>
     /// </summary>
     public readonly T Core => now[0] - (T.Of(7.0 / 24) * (now[1] - now[0]));
 
+    /// <summary>Mean over the volume.</summary>
+    public readonly T Mean
+    {
+        get
+        {
+            var sum = T.Of(0);
+            for (var cell = 0; cell < now.Length; cell++)
+            {
+                sum += T.Of(grid.Volume[cell]) * now[cell];
+            }
+
+            return T.Of(3) * sum;
+        }
+    }
+
     public void Begin(BakeLanes lanes, int lane)
     {
         oven = T.Load(lanes.Oven, lane);

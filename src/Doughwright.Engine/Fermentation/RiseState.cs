@@ -50,21 +50,21 @@ internal sealed class RiseState
         Begin(stage);
     }
 
-    private RiseState(RiseState other)
+    private RiseState(RiseState other, int lanes)
     {
         stage = other.stage;
         clock = other.clock;
-        Lanes = other.Lanes;
+        Lanes = lanes;
         Coefficients = other.Coefficients;
         AirMoles = other.AirMoles;
-        Celsius = [.. other.Celsius];
-        Moles = [.. other.Moles];
-        Substrate = [.. other.Substrate];
-        Yeast = [.. other.Yeast];
-        Dose = [.. other.Dose];
-        Aged = [.. other.Aged];
-        Growth = [.. other.Growth];
-        StoppedMinutes = [.. other.StoppedMinutes];
+        Celsius = other.Celsius[..lanes];
+        Moles = other.Moles[..lanes];
+        Substrate = other.Substrate[..lanes];
+        Yeast = other.Yeast[..lanes];
+        Dose = other.Dose[..lanes];
+        Aged = other.Aged[..lanes];
+        Growth = other.Growth[..lanes];
+        StoppedMinutes = other.StoppedMinutes[..lanes];
     }
 
     public int Lanes { get; }
@@ -99,7 +99,10 @@ internal sealed class RiseState
     /// <summary>
     /// An independent copy: what happens to one does not happen to the other. A stage that has begun, and its folds, are shared.
     /// </summary>
-    public RiseState Copy() => new(this);
+    public RiseState Copy() => new(this, Lanes);
+
+    /// <summary>A copy of the central lane alone.</summary>
+    public RiseState Likely() => new(this, 1);
 
     /// <summary>Sets every lane going again, toward the end of another stage; minutes count from here.</summary>
     public void Begin(RiseStage next)

@@ -47,6 +47,9 @@ public sealed record Formula
     /// </summary>
     public static Formula Balance(Recipe recipe, Larder larder) => Balancer.Balance(recipe, larder);
 
+    /// <summary>The final dough unlaid into what its lines bring; null when there is no final dough.</summary>
+    public Makeup? Makeup() => MakeupTable.Of(this);
+
     /// <summary>The component with this id, or null.</summary>
     public ComponentFormula? FindComponent(string id) => Components.FirstOrDefault(component => component.Id == id);
 }

@@ -55,6 +55,21 @@ internal sealed class ConductionMarch(Body body, CoolingTarget target, AirProfil
         return after;
     }
 
+    public IReadOnlyList<(double Minutes, double Celsius)> Way(CoolingLanes one, double minutes)
+    {
+        var steps = (int)Math.Ceiling((minutes / step.Minutes) - 1e-9) - 1;
+        if (steps <= 0)
+        {
+            return [];
+        }
+
+        var airCelsius = new double[steps];
+        FillAir(airCelsius, 0);
+        var mean = new double[steps];
+        ConductionRun.Start(grid, one.In(body), step).Advance(airCelsius, mean);
+        return [.. mean.Select((celsius, index) => ((index + 1) * step.Minutes, celsius))];
+    }
+
     private bool IsHopeless(int steps, double settles) => steps * step.Minutes >= lastChange && target.In(settles) is null;
 
     // A step across a change of the air takes the mean of both, weighted by their time.

@@ -56,6 +56,9 @@ internal sealed class Cooling
     /// <summary>Volume means after a time, in °C.</summary>
     public double[] MeanAfter(CoolingLanes lanes, Duration time) => march.MeanAfter(lanes, time);
 
+    /// <summary>How the central lane's volume mean goes, after the start and before so many minutes.</summary>
+    public IReadOnlyList<(double Minutes, double Celsius)> Way(CoolingLanes lanes, double minutes) => march.Way(lanes.Central, minutes);
+
     /// <summary>
     /// The coefficient of each lane with which it reaches the target after the measured minutes. That of the lanes is not read.
     /// </summary>

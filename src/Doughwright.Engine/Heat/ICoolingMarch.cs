@@ -9,4 +9,7 @@ internal interface ICoolingMarch
     CoolingTimes TimeToReach(CoolingLanes lanes, double[]? limitMinutes);
 
     double[] MeanAfter(CoolingLanes lanes, Duration time);
+
+    /// <summary>Volume means of one lane on its way, after the start and before <paramref name="minutes"/>.</summary>
+    IReadOnlyList<(double Minutes, double Celsius)> Way(CoolingLanes one, double minutes);
 }

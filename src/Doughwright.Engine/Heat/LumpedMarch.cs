@@ -8,6 +8,8 @@ namespace Doughwright.Engine.Heat;
 /// <remarks>T = T_air + (T_0 - T_air) exp(-t/τ), τ = (ρ c V + C_wall)/(h A). Valid for Biot numbers below 0.1. Source: biot-rule.</remarks>
 internal sealed class LumpedMarch(Body body, CoolingTarget target, AirProfile air) : ICoolingMarch
 {
+    private const int PointsOfWay = 48;
+
     public CoolingTimes TimeToReach(CoolingLanes lanes, double[]? limitMinutes)
     {
         var settles = air.Knots[^1].Air.Celsius;
@@ -38,6 +40,18 @@ internal sealed class LumpedMarch(Body body, CoolingTarget target, AirProfile ai
         }
 
         return celsius;
+    }
+
+    public IReadOnlyList<(double Minutes, double Celsius)> Way(CoolingLanes one, double minutes)
+    {
+        var way = new (double, double)[PointsOfWay - 1];
+        for (var point = 1; point < PointsOfWay; point++)
+        {
+            var at = minutes * point / PointsOfWay;
+            way[point - 1] = (at, MeanAfter(one, Duration.FromMinutes(at))[0]);
+        }
+
+        return way;
     }
 
     private static double After(double start, double airCelsius, double constants) =>

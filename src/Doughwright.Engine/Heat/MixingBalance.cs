@@ -40,6 +40,9 @@ internal sealed class MixingBalance
 
     public IReadOnlyList<MixPart> Parts => parts;
 
+    /// <summary>Heat capacity of the bowl, in J/K.</summary>
+    public double VesselJoulesPerKelvin => vesselCapacity;
+
     /// <summary>Heat capacity of the parts and the bowl, in J/K.</summary>
     public double JoulesPerKelvin => totalCapacity;
 
@@ -120,6 +123,17 @@ internal sealed class MixingBalance
         }
 
         return new(additions);
+    }
+
+    /// <summary>Heat that one part gives on its way to another temperature, melting included, in J; negative when it takes.</summary>
+    public double Gives(int index, double fromCelsius, double toCelsius, in MixingConditions conditions) =>
+        HeatOf(index, fromCelsius, conditions) - HeatOf(index, toCelsius, conditions);
+
+    /// <summary>Heat that the whole bowl takes from one temperature to another, melting included, in J.</summary>
+    public double Takes(double fromCelsius, double toCelsius, in MixingConditions conditions)
+    {
+        var meltingJoules = totalFat * conditions.MeltingJoulesPerGram;
+        return melting.HeatContent(totalCapacity, meltingJoules, toCelsius) - melting.HeatContent(totalCapacity, meltingJoules, fromCelsius);
     }
 
     private double BeforeRise(ReadOnlySpan<double> partCelsius, in MixingConditions conditions) =>

@@ -2,6 +2,7 @@ using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -36,6 +37,15 @@ public sealed record Rehearsal
     public required Duration Hands { get; init; }
 
     public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>The run behind the figures, kept so that more can be asked of it later.</summary>
+    internal RunResult Kept { get; init; } = null!;
+
+    /// <summary>The likely run as it goes along, for pictures. Worked out anew on every call; half a millisecond or so.</summary>
+    public Course Course() => CourseMaker.Of(Kept);
+
+    /// <summary>Where the warmth of a mix comes from; null when the step does not mix, or its temperature or a heat is not known.</summary>
+    public HeatBalance? HeatOf(string step) => HeatBalances.Of(Kept, step);
 
     /// <summary>The step with this id, or null.</summary>
     public RehearsedStep? FindStep(string id) => Steps.FirstOrDefault(step => step.Id == id);

@@ -23,6 +23,7 @@ internal static class Report
             Solutions = solutions,
             Total = here.Times.Total is { } total ? TimeOf(total) : null,
             Hands = HandsOf(here),
+            Kept = here,
             Findings = [.. FindingsOf(here, home, findings).DistinctBy(finding => finding.Id)],
         };
     }

@@ -1,6 +1,7 @@
 using Doughwright.Engine.Baking;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -36,6 +37,12 @@ internal sealed record StepOutcome
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 
     public Func<Reason>? Why { get; init; }
+
+    /// <summary>Follows the likely lane through the step, on request; null where nothing but its ends is known, or where it rises.</summary>
+    public Func<IReadOnlyList<WayPoint>>? Way { get; init; }
+
+    /// <summary>Follows the dough through a step in which it rises, on request; null where it does not rise or that is not computed.</summary>
+    public RiseWay? Rise { get; init; }
 }
 
 /// <summary>A fold as it fell: when, in every lane.</summary>

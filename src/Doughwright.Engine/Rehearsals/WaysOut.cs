@@ -2,6 +2,7 @@ using Doughwright.Engine.Heat;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Courses;
 using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals;
@@ -20,14 +21,27 @@ internal sealed record WaysOut(Duration? Bath, Duration? Fridge)
 
         Duration? In(Temperature around, ExchangeCoefficient exchange)
         {
-            var cooling = new Cooling(
-                body,
-                new(CoolingDirection.Cool, target),
-                AirProfile.Constant(around),
-                Temperature.FromCelsius(start.Central),
-                exchange.WattsPerSquareMetreKelvin);
-            var minutes = cooling.TimeToReach(new([start.Central], [exchange.WattsPerSquareMetreKelvin])).Minutes[0];
+            var minutes = Towards(body, start.Central, around, exchange, target).TimeToReach(Lane(start.Central, exchange)).Minutes[0];
             return double.IsFinite(minutes) ? Duration.FromMinutes(minutes) : null;
         }
     }
+
+    /// <summary>How the part goes there, in the bath or in the fridge.</summary>
+    public static IReadOnlyList<WayPoint> Follow(Step step, StepOutcome outcome, Stage stage, Temperature target, bool inBath)
+    {
+        var (around, exchange) = inBath ? (stage.Kitchen.Tap, ExchangeCoefficient.WaterBath) : (stage.Kitchen.Fridge, ExchangeCoefficient.StillFridge);
+        var (start, body) = (outcome.StartCelsius!.Value.Central, Bodies.Of(step, outcome.After)!);
+        var cooling = Towards(body, start, around, exchange, target);
+        var times = cooling.TimeToReach(Lane(start, exchange));
+        return CoolingWay.Of(cooling, Lane(start, exchange), times.Minutes[0], target.Celsius);
+    }
+
+    private static Cooling Towards(Body body, double start, Temperature around, ExchangeCoefficient exchange, Temperature target) => new(
+        body,
+        new(CoolingDirection.Cool, target),
+        AirProfile.Constant(around),
+        Temperature.FromCelsius(start),
+        exchange.WattsPerSquareMetreKelvin);
+
+    private static CoolingLanes Lane(double start, ExchangeCoefficient exchange) => new([start], [exchange.WattsPerSquareMetreKelvin]);
 }

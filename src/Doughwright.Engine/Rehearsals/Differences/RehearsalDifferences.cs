@@ -16,7 +16,7 @@ public sealed record RehearsalDifferences(IReadOnlyList<Difference> All)
     /// <summary>The difference of this figure; null when neither rehearsal has it.</summary>
     public Difference? Find(FigureKind kind, string of = "") => byFigure.GetValueOrDefault(new(kind, of));
 
-    /// <param name="formula">The recipe, worked out.</param>
+    /// <summary>What moved every figure from the first of two rehearsals of a recipe to the second.</summary>
     public static RehearsalDifferences Between(Formula formula, Larder larder, Request first, Request second)
     {
         var home = HomeRun.Of(formula, lanes: 1);

@@ -8,7 +8,7 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 internal static class Bodies
 {
     /// <summary>Share of air in a dough after mixing. Source: dough-density.</summary>
-    private const double AirAfterMixing = 0.08;
+    public const double AirAfterMixing = 0.08;
 
     /// <summary>Hotter than this at the start, a covered body loses heat faster. Source: hot-surfaces.</summary>
     private const double HotFromCelsius = 50;
@@ -59,11 +59,20 @@ internal static class Bodies
         priors.Outer.Map(z => exchange.WattsPerSquareMetreKelvin * Numerics.Elementary.Exp(exchange.SdLn * z));
 
     /// <summary>Starts following a body that drifts towards the air.</summary>
-    public static ConductionRun Drift(StepInput input, Body body, PerLane start, Duration step)
+    public static ConductionRun Drift(StepInput input, Body body, PerLane start, Duration step) =>
+        Begin(body, DriftLanes(input, body, start), step);
+
+    /// <summary>The same in the central lane alone.</summary>
+    public static ConductionRun DriftLikely(StepInput input, Body body, PerLane start, Duration step) =>
+        Begin(body, DriftLanes(input, body, start).Central, step);
+
+    public static ConductionRun Begin(Body body, CoolingLanes lanes, Duration step) =>
+        ConductionRun.Start(new ConductionGrid(body.Shape, body.Size, Cells), lanes.In(body), step);
+
+    private static CoolingLanes DriftLanes(StepInput input, Body body, PerLane start)
     {
         var exchange = ExchangeOf(input.Step, start.Central, start.Central, input.Air.At(Duration.Zero).Celsius);
-        var lanes = LanesOf(body, start, Draw(exchange, input.Stage.Priors), input.Stage.Priors);
-        return ConductionRun.Start(new ConductionGrid(body.Shape, body.Size, Cells), lanes.In(body), step);
+        return LanesOf(body, start, Draw(exchange, input.Stage.Priors), input.Stage.Priors);
     }
 
     public static CoolingLanes LanesOf(Body body, PerLane start, PerLane coefficient, Priors priors) => new(start.Values, coefficient.Values)

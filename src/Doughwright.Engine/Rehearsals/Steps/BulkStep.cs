@@ -52,6 +52,7 @@ internal static class BulkStep
             Growth = reached,
             Anchor = isPossible ? new(scale, [.. phase.FoldGrowth(folds), reached], minutes) : null,
             Findings = findings,
+            Rise = new(phase, scale, folds, minutes, reached),
             Why = () => Reason.Leaf("measured-by-author", authors, "min"),
         };
     }
@@ -69,7 +70,12 @@ internal static class BulkStep
         Rising.Until(phase, state, RiseStage.ToGrowth(growth.Values, folds));
         var minutes = new PerLane([.. state.StoppedMinutes]);
         var outcome = phase.Outcome(state, scale, minutes, folds, Basis.Computed);
-        return outcome with { Growth = growth, Why = () => RiseReasons.Of("bulk-minutes", phase, anchor, minutes.Central, InHomeAir(phase, scale, growth, folds)) };
+        return outcome with
+        {
+            Growth = growth,
+            Rise = new(phase, scale, folds, minutes, growth),
+            Why = () => RiseReasons.Of("bulk-minutes", phase, anchor, minutes.Central, InHomeAir(phase, scale, growth, folds)),
+        };
     }
 
     /// <summary>Minutes of the same dough, as warm as here, at the pressure of home: what tells the two changes apart.</summary>

@@ -1,6 +1,7 @@
 using Doughwright.Engine.Heat;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
@@ -47,6 +48,7 @@ internal static class CoolStep
             Minutes = PerLane.Same(time.Minutes, input.Lanes),
             EndCelsius = never.After.Celsius,
             SettlesAtCelsius = null,
+            Way = () => WaysOut.Follow(input.Step, never, input.Stage, asked, inBath: ways.Bath is not null),
             Why = () => Reason.Leaf(kind, time.Minutes, "min"),
             Findings = [.. never.Findings, StepFindings.About(input.Step, kind, Grade.Hint, false, ("target", asked), ("time", time))],
         };
@@ -57,7 +59,7 @@ internal static class CoolStep
         if (TargetOf(input) is not { } wanted)
         {
             var rested = Rested(input, before, start);
-            return PlainSteps.Stated(input, before with { Celsius = rested }, start, rested);
+            return PlainSteps.Stated(input, before with { Celsius = rested }, start, rested) with { Way = RestedWay(input, before, start) };
         }
 
         var target = new CoolingTarget(input.Step.Kind == StepKind.Warm ? CoolingDirection.Warm : CoolingDirection.Cool, wanted);
@@ -103,6 +105,7 @@ internal static class CoolStep
             StartCelsius = start,
             EndCelsius = end,
             Anchor = new(coefficient, [], PerLane.Same(minutes, input.Lanes)),
+            Way = () => CoolingWay.Of(cooling, expected with { WattsPerSquareMetreKelvin = coefficient.Values }, minutes, end.Central),
             Findings = CoolFindings.Unusual(input, start, cooling, expected, coefficient.Central, minutes),
             Why = () => CoolReasons.Of(input, start.Central, end.Central, minutes, coefficient.Central, isSolved: true),
         };
@@ -121,6 +124,7 @@ internal static class CoolStep
             StartCelsius = start,
             EndCelsius = never ? null : end,
             SettlesAtCelsius = never ? times.SettlesAtCelsius : null,
+            Way = never ? null : () => CoolingWay.Of(cooling, lanes, minutes.Central, end.Central),
             Why = never
                 ? () => Reason.Leaf("settles-at-air", times.SettlesAtCelsius, "°C")
                 : () => CoolReasons.Of(input, start.Central, end.Central, minutes.Central, lanes.WattsPerSquareMetreKelvin[0], input.Anchor?.Scale is not null),
@@ -167,4 +171,9 @@ internal static class CoolStep
 
         return minutes <= 0 ? from : Rising.Drift(input, body, from, Duration.FromMinutes(minutes)).End;
     }
+
+    private static Func<IReadOnlyList<WayPoint>>? RestedWay(StepInput input, Portion before, PerLane? start) =>
+        start is { } from && Bodies.Of(input.Step, before) is { } body && StatedTime.Of(input.Step) is > 0 and var minutes
+            ? () => DriftWay.Of(input, body, from, minutes, null)
+            : null;
 }

@@ -43,6 +43,9 @@ internal static class MixStep
             MixedCelsius = mixed,
             Anchor = solved ? new(rise, [], null) : null,
             Findings = minutes is null ? [.. findings, StepFindings.NoTime(step)] : findings,
+            Way = mixed is { } ends && minutes is { } length && rise is { } worked
+                ? () => [new(0, ends.Central - worked.Central, null), new(length, ends.Central, null)]
+                : null,
             Why = mixed is { } dough && rise is { } known ? () => MixReasons.Of(bowl, dough.Central, known.Central) : null,
         };
     }

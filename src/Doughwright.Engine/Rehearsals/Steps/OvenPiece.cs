@@ -4,6 +4,7 @@ using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
@@ -59,6 +60,28 @@ internal sealed class OvenPiece
         }
 
         return BakeModel.TimeToShare(lanes, padded)[..share.Count];
+    }
+
+    /// <summary>Mean over the volume of the likely piece, on its way to so much Fo in so many minutes. The core is colder than that.</summary>
+    public IReadOnlyList<WayPoint> Way(double fourier, double minutes)
+    {
+        var run = new BakeRun<Lane1>(BakeModel.Working);
+        run.Begin(lanes, 0);
+        var way = new List<WayPoint> { new(0, lanes.Start[0], null) };
+        var length = BakeModel.Working.Step;
+        for (var step = 0; ; step++)
+        {
+            var before = way[^1].Celsius!.Value;
+            run.Advance(step);
+            var left = (fourier / length) - step;
+            if (left <= 1)
+            {
+                way.Add(new(minutes, before + (left * (run.Mean.Value - before)), null));
+                return way;
+            }
+
+            way.Add(new(minutes * (step + 1) * length / fourier, run.Mean.Value, null));
+        }
     }
 
     /// <summary>Dials of both modes stand for the same bake; the model knows the fan's.</summary>

@@ -73,9 +73,11 @@ internal static class OvenSteps
             // Fo = pace x (α/R²) x t: the author's minutes fix the pace.
             var read = (StatedTime.IsEstimate(step) ? stage.Priors.BakeEstimate : stage.Priors.BakeReading) * minutes.Minutes;
             var scale = new PerLane(fourier) / (piece.FourierPerMinute * read);
-            return Outcome(input, after, dial, start, target, read, AuthorsBasis(step), new(scale, [target.Share], null))
-                with
-            { Findings = [.. PaceFindings(step, scale.Central), .. CoreTarget.Unusual(step, stage)] };
+            return Outcome(input, after, dial, start, target, read, AuthorsBasis(step), new(scale, [target.Share], null)) with
+            {
+                Way = () => piece.Way(fourier[0], read.Central),
+                Findings = [.. PaceFindings(step, scale.Central), .. CoreTarget.Unusual(step, stage)],
+            };
         }
 
         var pace = input.Anchor?.Scale ?? stage.Priors.BakePace;
@@ -89,7 +91,8 @@ internal static class OvenSteps
         }
 
         // Nobody timed the bake, but the author's kitchen says how far its core comes on the way to boiling.
-        return Outcome(input, after, dial, start, target, here, Basis.Computed, stage.IsHome ? new(null, [target.Share], null) : null);
+        var untimed = stage.IsHome ? new Anchor(null, [target.Share], null) : null;
+        return Outcome(input, after, dial, start, target, here, Basis.Computed, untimed) with { Way = () => piece.Way(fourier[0], here.Central) };
     }
 
     /// <summary>An oven in which the core never gets there: at home the author's minutes stand, elsewhere nobody can say.</summary>

@@ -50,6 +50,7 @@ internal static class ProofStep
         {
             Growth = growth,
             Anchor = new(null, [growth], minutes),
+            Rise = new(phase, scale, folds, minutes, growth),
             Why = () => Reason.Leaf("measured-by-author", authors, "min"),
         };
     }
@@ -65,6 +66,7 @@ internal static class ProofStep
         return phase.Outcome(state, scale, minutes, folds, Basis.Computed) with
         {
             Growth = growth,
+            Rise = new(phase, scale, folds, minutes, growth),
             Findings = minutes.Central <= 0 ? [StepFindings.About(input.Step, "proof-passed", Grade.Warning)] : [],
             Why = () => RiseReasons.Of("proof-minutes", phase, anchor, minutes.Central),
         };

@@ -1,5 +1,6 @@
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
@@ -30,6 +31,11 @@ internal static class RestStep
             dough = dough with { State = state };
         }
 
-        return stated with { After = before with { Celsius = drift.End, Dough = dough }, EndCelsius = drift.End };
+        return stated with
+        {
+            After = before with { Celsius = drift.End, Dough = dough },
+            EndCelsius = drift.End,
+            Way = () => DriftWay.Of(input, body, start, minutes.Central, before.Dough?.State),
+        };
     }
 }

@@ -33,7 +33,8 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
         ? Input.Stage.Priors.EstimateError(DoughIndex)
         : Input.Stage.Priors.ReadingError(DoughIndex);
 
-    private double OwnMinutes => Input.Anchor?.HomeMinutes?.Central ?? StatedTime.Of(Input.Step) ?? 90;
+    /// <summary>The author's own minutes at home, as far as they are known; else a usual time.</summary>
+    public double OwnMinutes => Input.Anchor?.HomeMinutes?.Central ?? StatedTime.Of(Input.Step) ?? 90;
 
     /// <summary>
     /// The phase that a step begins; null when the dough's temperature or composition is not known, or when it holds no yeast.

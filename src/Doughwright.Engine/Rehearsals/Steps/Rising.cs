@@ -42,9 +42,12 @@ internal static class Rising
     /// <summary>Follows a body that drifts towards the air for a known time.</summary>
     public static DriftRun Drift(StepInput input, Body body, PerLane start, Duration time)
     {
-        var steps = Math.Max(StepsOfDrift, (int)Math.Ceiling(time / LongestStep));
+        var steps = StepsOver(time);
         return Drift(input, body, start, time / steps, steps);
     }
+
+    /// <summary>Steps into which a drift of a known length is cut.</summary>
+    public static int StepsOver(Duration time) => Math.Max(StepsOfDrift, (int)Math.Ceiling(time / LongestStep));
 
     /// <summary>The same in steps of a given length.</summary>
     public static DriftRun Drift(StepInput input, Body body, PerLane start, Duration step, int steps)

@@ -1,5 +1,6 @@
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
@@ -26,13 +27,23 @@ internal static class ShapeStep
         var end = drift.End;
         if (before.Dough is not { } dough)
         {
-            return stated with { After = divided with { Celsius = end }, EndCelsius = end };
+            return stated with
+            {
+                After = divided with { Celsius = end },
+                EndCelsius = end,
+                Way = () => DriftWay.Of(input, body, start, minutes.Central, null),
+            };
         }
 
         var state = dough.State.Copy();
         state.Begin(RiseStage.ForMinutes(minutes.Values));
         state.Advance(drift.History.Celsius, drift.History.Step);
         state.PressOut(stage.Priors.Rise.ShapingKeeps);
-        return stated with { After = divided with { Celsius = end, Dough = dough with { State = state } }, EndCelsius = end };
+        return stated with
+        {
+            After = divided with { Celsius = end, Dough = dough with { State = state } },
+            EndCelsius = end,
+            Way = () => DriftWay.OfShaping(input, body, start, minutes.Central, dough.State),
+        };
     }
 }

@@ -73,16 +73,15 @@ public class MoverTests
     [Fact]
     public void WhatCannotBeToldHalfWay_IsMovedTogether()
     {
-        var hot = new Request
+        var frosty = Home with
         {
-            Kitchen = Home with { Air = AirProfile.Constant(Temperature.FromCelsius(33)), Ingredients = Temperature.FromCelsius(15) },
-            Dough = Temperature.FromCelsius(26),
-            Free = ["potato", "scald"],
+            Air = AirProfile.Of([(Duration.Zero, Temperature.FromCelsius(21)), (Duration.FromMinutes(200), Temperature.FromCelsius(0))]),
+            ProofingPlace = Temperature.FromCelsius(26),
         };
-        var scald = Between(Request.Home, hot).Find(FigureKind.Minutes, "scald")!;
-        var together = scald.Parts.Single(part => part.Moves.Count > 1);
-        Assert.Equal([Mover.Room, Mover.Shelf], together.Moves.Select(move => move.Mover));
-        Assert.Equal(scald.By!.Value, scald.Parts.Sum(part => part.By), 1e-9);
+        var proof = To(frosty).Find(FigureKind.Minutes, "proof")!;
+        var together = proof.Parts.Single(part => part.Moves.Count > 1);
+        Assert.Equal([Mover.Room, Mover.ProofingPlace], together.Moves.Select(move => move.Mover));
+        Assert.Equal(proof.By!.Value, proof.Parts.Sum(part => part.By), 1e-9);
     }
 
     [Fact]

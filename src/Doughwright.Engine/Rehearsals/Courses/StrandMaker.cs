@@ -1,0 +1,148 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Rehearsals.Courses;
+
+/// <summary>
+/// Lays the stretches of one part along time. In a wait the part keeps the temperature and the volume it had: the rehearsal takes it into the
+/// next step like that, and picture and figures must not differ. Only what has been baked cools on.
+/// </summary>
+internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, FollowedRise?[] rises, Component part)
+{
+    /// <summary>Two moments that are no farther apart are one, min.</summary>
+    private const double Hair = 1e-6;
+
+    private readonly List<Stretch> stretches = [];
+    private double at = double.NaN;
+    private double grams;
+    private double laidOn;
+    private double? celsius;
+    private double? volume = 1;
+    private DoughState? risen;
+    private HotPiece? baked;
+
+    public static IEnumerable<int> StepsOf(RunResult run, string part) =>
+        Enumerable.Range(0, run.Graph.Steps.Count).Where(index => run.Graph.WorksOn[index] == part && !StepGraph.IsBeside(run.Graph.Steps[index]));
+
+    public Strand Make()
+    {
+        var isComplete = StepsOf(run, part.Id).All(Lay);
+        var joint = joints.FirstOrDefault(joint => joint.Part == part.Id);
+        if (isComplete && joint is not null && stretches.Count > 0)
+        {
+            if (run.Times.Starts[joint.Step] is { } start)
+            {
+                Wait(start);
+            }
+
+            Leave(joint.Grams);
+        }
+
+        return new(part.Id, part.Kind, joint is null ? null : run.Graph.Steps[joint.Step].Id, joint?.Into, stretches);
+    }
+
+    /// <summary>Lays a step, and the wait before it; false where its time is not known.</summary>
+    private bool Lay(int index)
+    {
+        var (step, outcome) = (run.Graph.Steps[index], run.Outcomes[index]);
+        if (run.Times.Starts[index] is not { } start || outcome.Minutes is not { } minutes || !double.IsFinite(minutes.Central))
+        {
+            return false;
+        }
+
+        Wait(start);
+        at = double.IsNaN(at) ? start : at;
+        var way = WayOf(index, minutes.Central);
+        var (from, to) = GramsOf(index);
+        var held = volume = VolumeFrom(index, way[0].Growth);
+        var length = minutes.Central;
+        Add(step.Id, length, way.Select(point => Point(
+            point.Minutes,
+            length > 0 ? from + ((to - from) * (point.Minutes / length)) : point.Equals(way[^1]) ? to : from,
+            point.Celsius,
+            point.Growth ?? held)));
+        (grams, volume) = (to, way[^1].Growth ?? held);
+        risen = outcome.After.Dough ?? risen;
+        if (step.Kind == StepKind.Bake)
+        {
+            baked = HotPiece.Of(outcome.After, risen);
+        }
+
+        celsius = outcome.After.Celsius?.Central ?? way[^1].Celsius;
+        return true;
+    }
+
+    private IReadOnlyList<WayPoint> WayOf(int index, double minutes)
+    {
+        var (step, outcome) = (run.Graph.Steps[index], run.Outcomes[index]);
+        if (rises[index] is { } rise)
+        {
+            return rise.Way();
+        }
+
+        if (outcome.Way is { } way)
+        {
+            return way();
+        }
+
+        var (start, end) = (outcome.StartCelsius?.Central, outcome.EndCelsius?.Central);
+        return start is null && end is null && baked is { } piece && celsius is { } warm
+            ? piece.Cool(warm, run.Stage.AirOf(step, Duration.FromMinutes(at)), step.Where, minutes)
+            : [new(0, start, null), new(minutes, end, null)];
+    }
+
+    private double? VolumeFrom(int index, double? growth)
+    {
+        var step = run.Graph.Steps[index];
+        var risesUntold = rises[index] is null
+            && (step.Kind is StepKind.Bulk or StepKind.Proof || (step.Kind == StepKind.Rest && part.Kind == ComponentKind.Preferment && growth is null));
+        return risesUntold ? null : growth ?? volume;
+    }
+
+    /// <summary>What it weighs when the step begins and ends, with all that was laid on or in so far.</summary>
+    private (double From, double To) GramsOf(int index)
+    {
+        var own = run.Outcomes[index].After.Mass.Grams;
+        var (from, to) = RawMass.Of(run.Stage, run.Graph.Steps, index, part.Id);
+        var before = laidOn;
+        laidOn += joints.Where(joint => joint.Step == index && joint.Into == part.Id && !joint.InTheBowl).Sum(joint => joint.Grams);
+        return ((own * from) + before, (own * to) + laidOn);
+    }
+
+    private void Wait(double until)
+    {
+        if (stretches.Count == 0 || until <= at + Hair)
+        {
+            return;
+        }
+
+        var minutes = until - at;
+        var way = baked is { } piece && celsius is { } warm
+            ? piece.Cool(warm, run.Stage.Kitchen.Air.StartingAt(Duration.FromMinutes(at)), Where.Room, minutes)
+            : [new(0, celsius, null), new(minutes, celsius, null)];
+        Add(null, minutes, way.Select(point => Point(point.Minutes, grams, point.Celsius, volume)));
+        celsius = way[^1].Celsius;
+    }
+
+    /// <summary>Less than all of it may go in: the rest stays behind at that moment.</summary>
+    private void Leave(double taken)
+    {
+        if (Math.Abs(taken - grams) > 1e-9 * grams)
+        {
+            var last = stretches[^1];
+            stretches[^1] = last with { Points = [.. last.Points, last.Points[^1] with { Mass = Mass.FromGrams(taken) }] };
+        }
+    }
+
+    private void Add(string? step, double minutes, IEnumerable<CoursePoint> points)
+    {
+        stretches.Add(new(step, Duration.FromMinutes(at), Duration.FromMinutes(at + minutes), [.. points]));
+        at += minutes;
+    }
+
+    private CoursePoint Point(double minutes, double mass, double? warmth, double? size) => new(
+        Duration.FromMinutes(at + minutes),
+        Mass.FromGrams(mass),
+        warmth is { } known ? Temperature.FromCelsius(known) : null,
+        size);
+}

@@ -1,0 +1,118 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Pictures.Drawing;
+using Doughwright.Publishing.Pictures.Strips.Marks;
+using Doughwright.Publishing.Pictures.Strips.Plans;
+
+namespace Doughwright.Publishing.Pictures.Strips.Labels;
+
+/// <summary>What stands at and in the dough: folds, growth, how warm it is, which part of it was weighed.</summary>
+internal static class BodyLabels
+{
+    /// <summary>Text stands on warmth only up to this.</summary>
+    private static readonly Temperature ReadableUpTo = Temperature.FromCelsius(28);
+
+    /// <summary>Keeps labels off the dough, in uprights of this width.</summary>
+    private const double Column = 10;
+
+    public static void Block(Sheet sheet, BodyShape body)
+    {
+        var (start, end) = (sheet.Place(body.NoseStart), sheet.Place(body.End));
+        for (var x = start; x < end; x += Column)
+        {
+            sheet.Placer.Block(new(x, sheet.Bench - body.Top(sheet.Frame.Time.Minute(x + (Column / 2))), Math.Min(end, x + Column), sheet.Bench));
+        }
+
+        foreach (var shape in sheet.Strands)
+        {
+            sheet.Placer.Block(new(sheet.Place(shape.Strand.Start), sheet.Bench - shape.Lane.Top, sheet.Place(shape.FallStart), sheet.Bench - shape.Lane.Bottom));
+        }
+    }
+
+    public static void Folds(Sheet sheet, BodyShape body)
+    {
+        foreach (var step in sheet.Plan.OnBench)
+        {
+            foreach (var fold in step.Step.Events)
+            {
+                var minute = step.Start + fold.After.Likely.Minutes;
+                var (x, y) = sheet.Frame.At(minute, body.Top(minute));
+                sheet.Svg.Line("edge", x, y - 16, x, sheet.Bench);
+                sheet.Placer.Put(Type.Head, x, y - 22, sheet.Words.Say("strip-fold"), Anchor.Middle);
+            }
+        }
+    }
+
+    public static void Draw(Sheet sheet, BodyShape body)
+    {
+        foreach (var step in sheet.Plan.OnBench.Where(step => step.End is not null))
+        {
+            Growth(sheet, body, step);
+            Warmths(sheet, body, step);
+        }
+
+        if (sheet.Plan.OnBench.Where(step => step.Kind is StepKind.Bulk or StepKind.Proof or StepKind.Rest && step.End is not null).MaxBy(step => step.End - step.Start) is { } longest)
+        {
+            Weighed(sheet, body, longest);
+        }
+    }
+
+    /// <summary>What was waited: beside the slash of a folded wait.</summary>
+    public static void Waits(Sheet sheet)
+    {
+        foreach (var fold in sheet.Frame.Time.Folds)
+        {
+            var words = sheet.Words.Say("strip-wait", ("time", Duration.FromMinutes(fold.Minutes)));
+            var x = FoldMarks.Middle(sheet.Frame.Time, fold);
+            foreach (var y in (double[])[sheet.Bench + 17, sheet.Bench + 34, 50, 66])
+            {
+                if (sheet.Placer.Put(Type.Value, x, y, words, Anchor.Middle, overShapes: true))
+                {
+                    break;
+                }
+            }
+        }
+    }
+
+    private static void Growth(Sheet sheet, BodyShape body, PlannedStep step)
+    {
+        if (step.Kind == StepKind.Bulk && sheet.Words.Target(step) is { } times)
+        {
+            var (x, y) = sheet.Frame.At(step.EndOrStart, body.Top(step.EndOrStart));
+            sheet.Placer.Put(Type.Key, x - 6, y - 6, sheet.Words.Say("strip-growth", ("times", times)), Anchor.End, overShapes: true);
+        }
+    }
+
+    /// <summary>Right after the mix, and at the end of every rise.</summary>
+    private static void Warmths(Sheet sheet, BodyShape body, PlannedStep step)
+    {
+        var y = sheet.Bench - 7;
+        if (step.Kind == StepKind.Mix && Readable(body, step.EndOrStart) is { } mixed)
+        {
+            sheet.Placer.Put(Type.Figure, sheet.Place(step.EndOrStart) + 5, y, sheet.Words.Text(mixed), overShapes: true);
+        }
+        else if (step.Kind is StepKind.Bulk or StepKind.Proof or StepKind.Rest && Readable(body, step.EndOrStart) is { } risen)
+        {
+            sheet.Placer.Put(Type.Figure, sheet.Place(step.EndOrStart) - 5, y, sheet.Words.Text(risen), Anchor.End, overShapes: true);
+        }
+    }
+
+    private static Temperature? Readable(BodyShape body, double minute) => body.Warmth(minute) is { } warmth && warmth <= ReadableUpTo ? warmth : null;
+
+    private static void Weighed(Sheet sheet, BodyShape body, PlannedStep step)
+    {
+        var length = step.EndOrStart - step.Start;
+        var (at, gas) = (step.Start + (0.66 * length), step.Start + (0.82 * length));
+        var words = sheet.Words.Say("strip-weighed", ("mass", Mass.FromGrams(sheet.Plan.Body!.Grams(at))));
+        if (Readable(body, at) is null || body.Core(at) < 40 || Type.Inside.Width(words) > sheet.Place(step.EndOrStart) - sheet.Place(step.Start) - 20)
+        {
+            return;
+        }
+
+        sheet.Placer.Put(Type.Inside, sheet.Place(at), sheet.Bench - body.Core(at) + 14, words, Anchor.Middle, overShapes: true);
+        if (body.Top(gas) - body.Core(gas) >= 20)
+        {
+            sheet.Placer.Put(Type.Inside, sheet.Place(gas), sheet.Bench - body.Core(gas) - 9, sheet.Words.Say("strip-gas"), Anchor.Middle, overShapes: true);
+        }
+    }
+}

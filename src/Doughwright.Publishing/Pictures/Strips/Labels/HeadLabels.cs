@@ -1,0 +1,64 @@
+using Doughwright.Publishing.Pictures.Strips.Plans;
+
+namespace Doughwright.Publishing.Pictures.Strips.Labels;
+
+/// <summary>The heads over the dough: an upright where each step begins, with its name, how long it takes and what it aims at.</summary>
+internal static class HeadLabels
+{
+    public const double NameLine = 52;
+    private const double TimeLine = 68;
+    private const double AimLine = 84;
+    private const double EdgeTop = 40;
+    private const double Beside = 4;
+
+    /// <summary>A head narrower than this has no third line.</summary>
+    private const double ForThree = 46;
+
+    /// <summary>A head narrower than this keeps its name only.</summary>
+    private const double ForTwo = 30;
+
+    public static void Edges(Sheet sheet)
+    {
+        foreach (var step in sheet.Plan.Edges)
+        {
+            var x = sheet.Place(step.Start);
+            sheet.Svg.Line("edge", x, EdgeTop, x, sheet.Bench);
+        }
+    }
+
+    public static void Draw(Sheet sheet)
+    {
+        foreach (var (step, x, width) in Heads(sheet))
+        {
+            var room = width - Beside - 3;
+            var name = sheet.Words.Name(step);
+            var shown = Type.Head.Width(name) <= room ? name
+                : Type.Head.Fit(sheet.Words.ShortName(step), room) ?? Type.Head.Fit(name, room);
+            if (shown is null)
+            {
+                continue;
+            }
+
+            sheet.Placer.Put(Type.Head, x + Beside, NameLine, shown);
+            if (width >= ForTwo && Type.Value.Width(sheet.Words.Time(step)) <= room)
+            {
+                sheet.Placer.Put(Type.Value, x + Beside, TimeLine, sheet.Words.Time(step));
+            }
+
+            if (width >= ForThree && sheet.Words.Aim(step) is { } aim && Type.Value.Width(aim) <= room)
+            {
+                sheet.Placer.Put(Type.Value, x + Beside, AimLine, aim);
+            }
+        }
+    }
+
+    private static IEnumerable<(PlannedStep Step, double X, double Width)> Heads(Sheet sheet)
+    {
+        var edges = sheet.Plan.Edges;
+        for (var i = 0; i < edges.Count; i++)
+        {
+            var x = sheet.Place(edges[i].Start);
+            yield return (edges[i], x, (i + 1 < edges.Count ? sheet.Place(edges[i + 1].Start) : sheet.Frame.Width) - x);
+        }
+    }
+}

@@ -1,0 +1,140 @@
+using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Pictures.Drawing;
+using Doughwright.Publishing.Pictures.Strips.Marks;
+using Doughwright.Publishing.Pictures.Strips.Plans;
+
+namespace Doughwright.Publishing.Pictures.Strips.Labels;
+
+/// <summary>What stands at the strands of the wide strip: name and weight, the tens of degrees, the steps, how warm it goes in.</summary>
+internal static class StrandLabels
+{
+    /// <summary>Notches whose figures would come closer than this keep the notch only.</summary>
+    private const double BetweenNotches = 15;
+
+    private const double Longest = 320;
+    private const double OverNotches = 21;
+    private const double OverStrand = 8;
+    private const double UnderStrand = 15;
+    private const double BeforeJoin = 40;
+
+    public static void Draw(Sheet sheet)
+    {
+        foreach (var shape in sheet.Strands)
+        {
+            Name(sheet, shape);
+            Joining(sheet, shape);
+        }
+
+        foreach (var shape in sheet.Strands)
+        {
+            Notches(sheet, shape);
+            Steps(sheet, shape);
+        }
+    }
+
+    /// <summary>Where the name of a part stands, for marks: just behind it.</summary>
+    public static (double X, double Y) NameEnd(Sheet sheet, StrandShape shape)
+    {
+        var (name, value) = NameOf(sheet, shape);
+        var x = NameX(sheet, shape);
+        return (x + Math.Min(Longest, Type.Head.Width(name) + 7 + Type.Value.Width(value)), NameY(sheet, shape));
+    }
+
+    private static void Name(Sheet sheet, StrandShape shape)
+    {
+        var (name, value) = NameOf(sheet, shape);
+        var x = NameX(sheet, shape);
+        var y = NameY(sheet, shape);
+        // Beside the strand where another name stands over it; shorter where the room ends.
+        foreach (var room in (double[])[Longest, 190, 130])
+        {
+            if (sheet.Placer.PutPair(x, y, name, value, Math.Min(room, sheet.Frame.Width - x), out _)
+                || sheet.Placer.PutPair(x, sheet.Bench - shape.Lane.Top - 36, name, value, Math.Min(room, sheet.Frame.Width - x), out _)
+                || sheet.Placer.PutPair(x, sheet.Bench - shape.Lane.Bottom + 30, name, value, Math.Min(room, sheet.Frame.Width - x), out _))
+            {
+                return;
+            }
+        }
+    }
+
+    private static (string Name, string Value) NameOf(Sheet sheet, StrandShape shape)
+    {
+        var strand = shape.Strand;
+        var mass = sheet.Words.Text(Engine.Quantities.Mass.FromGrams(strand.Track.Grams(strand.Start)));
+        var mixed = sheet.Plan.Rehearsal.Components.FirstOrDefault(component => component.Id == strand.Component)?.Mixed;
+        return (sheet.Plan.NameOf(strand.Component), strand.Track.Strand.Kind == ComponentKind.Scald && mixed is { } poured
+            ? sheet.Words.Say("strip-mass-at", ("mass", mass), ("warmth", poured.Likely))
+            : mass);
+    }
+
+    private static double NameX(Sheet sheet, StrandShape shape) => Math.Max(2, sheet.Place(shape.Strand.Start));
+
+    private static double NameY(Sheet sheet, StrandShape shape) =>
+        sheet.Bench - shape.Lane.Top - (StrandMarks.Notches(shape, sheet.Words.Voice.Measures).Any() ? OverNotches : OverStrand);
+
+    /// <summary>How warm it is when it is taken up, and what it weighs then if that is another figure than at its start.</summary>
+    private static void Joining(Sheet sheet, StrandShape shape)
+    {
+        var strand = shape.Strand;
+        if (strand.Manner == Manner.Alone || strand.Track.Warmth(Math.Min(strand.JoinStart, strand.Track.End)) is not { } warmth)
+        {
+            return;
+        }
+
+        var (x, y) = (sheet.Place(strand.JoinStart) - 4, sheet.Bench - shape.Lane.Top - 6);
+        var before = sheet.Words.Text(Engine.Quantities.Mass.FromGrams(strand.Track.Grams(strand.Start)));
+        var after = sheet.Words.Text(Engine.Quantities.Mass.FromGrams(strand.Track.Grams(strand.JoinStart)));
+        if (after == before || !sheet.Placer.PutLines(x, [(Type.Value, y - 14, after), (Type.Key, y, sheet.Words.Text(warmth))], Anchor.End))
+        {
+            sheet.Placer.Put(Type.Key, x, y, sheet.Words.Text(warmth), Anchor.End);
+        }
+    }
+
+    private static void Notches(Sheet sheet, StrandShape shape)
+    {
+        var last = double.NegativeInfinity;
+        foreach (var (minute, degrees) in StrandMarks.Notches(shape, sheet.Words.Voice.Measures))
+        {
+            var x = sheet.Place(minute);
+            if (x - last >= BetweenNotches && x <= sheet.Place(shape.Strand.JoinStart) - BeforeJoin
+                && sheet.Placer.Put(Type.Notch, x, sheet.Bench - shape.Top(minute) - 6, degrees.ToString(System.Globalization.CultureInfo.InvariantCulture), Anchor.Middle))
+            {
+                last = x;
+            }
+        }
+    }
+
+    private static void Steps(Sheet sheet, StrandShape shape)
+    {
+        var steps = StepsOf(sheet.Plan, shape).ToArray();
+        for (var i = 0; i < steps.Length; i++)
+        {
+            var x = Math.Max(2, sheet.Place(steps[i].Start) + 2);
+            var end = i + 1 < steps.Length ? sheet.Place(steps[i + 1].Start) : Math.Max(sheet.Place(shape.Strand.JoinStart) - 12, x + 60);
+            var y = sheet.Bench - shape.Lane.Bottom + UnderStrand;
+            foreach (var words in Wordings(sheet, steps[i]))
+            {
+                if (Type.Value.Width(words) <= end - x && sheet.Placer.Put(Type.Value, x, y, words))
+                {
+                    break;
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<PlannedStep> StepsOf(Plan plan, StrandShape shape) =>
+        shape.Strand.Track.Strand.Stretches.Select(stretch => stretch.Step).OfType<string>().Distinct().Select(plan.Find).OfType<PlannedStep>();
+
+    private static IEnumerable<string> Wordings(Sheet sheet, PlannedStep step)
+    {
+        if (step.Step.SettlesAt is { } settles)
+        {
+            yield return sheet.Words.Say("strip-step-settles", ("step", sheet.Words.Name(step)), ("warmth", settles));
+            yield return sheet.Words.Say("strip-step-settles", ("step", sheet.Words.ShortName(step)), ("warmth", settles));
+        }
+
+        yield return sheet.Words.Say("strip-step-time", ("step", sheet.Words.Name(step)), ("time", sheet.Words.Time(step)));
+        yield return sheet.Words.Say("strip-step-time", ("step", sheet.Words.ShortName(step)), ("time", sheet.Words.Time(step)));
+        yield return sheet.Words.Time(step);
+    }
+}

@@ -1,0 +1,52 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Pictures.Strips.Plans;
+
+namespace Doughwright.Publishing.Pictures.Strips.Labels;
+
+/// <summary>What is written beside the tall strip, in order of time.</summary>
+internal static class TallItems
+{
+    public static IReadOnlyList<TallItem> Of(Plan plan, StripWords words) =>
+    [
+        .. plan.Steps.Where(step => step.Start >= 0).SelectMany(step => OfStep(plan, step, words))
+            .Append(new(plan.End, null, words.Outcome, Outcome(plan, words)))
+            .OrderBy(item => item.Minute),
+    ];
+
+    private static IEnumerable<TallItem> OfStep(Plan plan, PlannedStep step, StripWords words)
+    {
+        yield return new(step.Start, step.Id, words.Name(step), Value(plan, step, words));
+        foreach (var fold in step.Step.Events)
+        {
+            yield return new(step.Start + fold.After.Likely.Minutes, null, words.Say("strip-fold"), words.Voice.Text(fold.Hands));
+        }
+
+        if (step.EndsByCue && words.Cue(step) is { } cue)
+        {
+            yield return new(step.Start + step.Step.Time!.Value.Low.Minutes, null, cue, words.EndRange(step), IsCue: true);
+        }
+    }
+
+    private static string Value(Plan plan, PlannedStep step, StripWords words)
+    {
+        var time = words.Time(step);
+        return step.Kind switch
+        {
+            StepKind.Preheat => words.Dial(step) ?? time,
+            StepKind.Scald when step.Step.StartTemperature is { } poured && plan.Course.FindStrand(step.Step.Component) is { } strand =>
+                words.Say("strip-mass-at", ("mass", strand.Stretches[0].Points[^1].Mass), ("warmth", poured)),
+            StepKind.Glaze when plan.Washes.FirstOrDefault(wash => wash.Step == step)?.Mass is { } mass => words.Say("strip-mass-time", ("mass", mass), ("time", time)),
+            StepKind.Cook when step.Step.EndTemperature is { } hot => words.Say("strip-time-at", ("time", time), ("warmth", hot)),
+            _ when step.Step.SettlesAt is { } settles => words.Say("strip-time-to", ("time", time), ("warmth", settles)),
+            StepKind.Bulk or StepKind.Proof when step.Step is { StartTemperature: { } from, EndTemperature: { } to } =>
+                words.Say("strip-time-between", ("time", time), ("from", words.Voice.Degrees(from)), ("to", to)),
+            StepKind.Mix or StepKind.Bake or StepKind.Cool or StepKind.Warm when step.Step.EndTemperature is { } end => words.Say("strip-time-to", ("time", time), ("warmth", end)),
+            _ => time,
+        };
+    }
+
+    private static string Outcome(Plan plan, StripWords words) => plan.Body is { } body
+        ? words.Say("strip-outcome", ("mass", Mass.FromGrams(body.Grams(body.End))), ("ready", words.Ready))
+        : words.Ready;
+}

@@ -1,0 +1,55 @@
+using Doughwright.Publishing.Pictures.Drawing;
+
+namespace Doughwright.Publishing.Pictures.Strips.Labels;
+
+/// <summary>A sort of writing: its class in the stylesheet, and what is needed to know how wide it comes out.</summary>
+/// <param name="Size">Size of type in the units of the picture, as the stylesheet has it.</param>
+internal sealed record Type(string Class, Face Face, double Size)
+{
+    public static readonly Type Head = new("sh", Face.LabelBold, 12.5);
+    public static readonly Type Value = new("sv", Face.Label, 12.5);
+    public static readonly Type Hour = new("hr", Face.Label, 11.5);
+    public static readonly Type Notch = new("nl", Face.Label, 11.5);
+    public static readonly Type Figure = new("dt", Face.Figures, 13);
+    public static readonly Type Inside = new("cl", Face.Label, 12);
+    public static readonly Type Key = new("key", Face.LabelBold, 12.5);
+    public static readonly Type Cue = new("cue", Face.Cue, 13.5);
+    public static readonly Type BigHead = new("sh big", Face.LabelBold, 14);
+    public static readonly Type BigValue = new("sv big", Face.Label, 14);
+
+    /// <summary>Height over the line on which it stands, and depth below.</summary>
+    private const double Ascent = 0.8;
+    private const double Descent = 0.22;
+
+    /// <summary>Letters that must be left of a shortened word, or it says nothing.</summary>
+    private const int Fewest = 3;
+
+    public double Width(string text) => TextWidth.Of(text, Size, Face);
+
+    public Box Box(double x, double y, double width, Anchor anchor)
+    {
+        var left = anchor switch { Anchor.End => x - width, Anchor.Middle => x - (width / 2), _ => x };
+        return new(left, y - (Ascent * Size), left + width, y + (Descent * Size));
+    }
+
+    /// <summary>The text, cut off with an ellipsis where the room ends, at a word if one ends there; null when nothing worth reading is left.</summary>
+    public string? Fit(string text, double room)
+    {
+        if (Width(text) <= room)
+        {
+            return text;
+        }
+
+        for (var length = text.Length - 1; length >= Fewest; length--)
+        {
+            var cut = text[..length].TrimEnd(' ', ',', '\u00a0');
+            if (!char.IsHighSurrogate(text[length - 1]) && cut.Length >= Fewest && Width(cut + "…") <= room)
+            {
+                var word = cut.LastIndexOf(' ');
+                return (word > cut.Length / 2 && length < text.Length && text[length] != ' ' ? cut[..word].TrimEnd(',') : cut) + "…";
+            }
+        }
+
+        return null;
+    }
+}

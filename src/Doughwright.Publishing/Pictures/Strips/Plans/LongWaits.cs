@@ -1,0 +1,49 @@
+using Doughwright.Publishing.Pictures.Strips.Geometry;
+
+namespace Doughwright.Publishing.Pictures.Strips.Plans;
+
+/// <summary>Finds the waits that are drawn short.</summary>
+internal static class LongWaits
+{
+    /// <summary>Only a recipe longer than this is folded.</summary>
+    private const double LongDay = 12 * 60;
+
+    /// <summary>A wait longer than this is folded.</summary>
+    private const double LongWait = 3 * 60;
+
+    /// <summary>So much of a wait is drawn in its true length at either end.</summary>
+    private const double Kept = 30;
+
+    /// <summary>Waits in which nothing begins, nothing ends and nobody lends a hand.</summary>
+    public static IReadOnlyList<FoldedWait> Of(Plan plan)
+    {
+        if (plan.End <= LongDay)
+        {
+            return [];
+        }
+
+        var moments = plan.Steps.SelectMany(Moments).Append(0).Append(plan.End).Where(minute => minute >= 0).Distinct().Order().ToArray();
+        return
+        [
+            .. moments.Zip(moments.Skip(1))
+                .Where(pair => pair.Second - pair.First > LongWait)
+                .Select(pair => new FoldedWait(pair.First + Kept, pair.Second - Kept)),
+        ];
+    }
+
+    private static IEnumerable<double> Moments(PlannedStep step)
+    {
+        yield return step.Start;
+        yield return step.Start + step.Step.Hands.Minutes;
+        yield return step.EndOrStart;
+        foreach (var happening in step.Step.Events)
+        {
+            yield return step.Start + happening.After.Likely.Minutes;
+        }
+
+        if (step.EndsByCue)
+        {
+            yield return step.Start + step.Step.Time!.Value.Low.Minutes;
+        }
+    }
+}

@@ -1,0 +1,55 @@
+using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Courses;
+using Doughwright.Publishing.Pictures.Strips.Labels;
+using Doughwright.Publishing.Pictures.Strips.Marks;
+using Doughwright.Publishing.Pictures.Strips.Plans;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.Publishing.Pictures.Strips;
+
+/// <summary>The strip for wide screens and for paper: time runs to the right.</summary>
+internal static class WideStrip
+{
+    public static string Draw(Rehearsal rehearsal, Course course, Voice voice, StripOptions options)
+    {
+        var plan = Plan.Of(rehearsal, course);
+        var sheet = Sheet.Of(WideLayout.Of(plan, options.Span?.Minutes), options.Id, new(plan, voice));
+        HourLabels.DrawWide(sheet);
+        sheet.Svg.Line("bench", 0, sheet.Bench, WideLayout.Right, sheet.Bench);
+        StripMarks.Draw(sheet);
+        HeadLabels.Edges(sheet);
+        CueLabels.Combs(sheet);
+        RailLabels.Draw(sheet);
+        FoldMarks.Draw(sheet.Canvas, -(sheet.Frame.Height - sheet.Bench - 6), sheet.Bench - 36);
+        Write(sheet, options.Marks);
+        return sheet.Svg.Picture("strip strip-wide", sheet.Frame.Width, sheet.Frame.Height, options.Id, sheet.Words.Title("strip-title"), sheet.Words.Description, sheet.Canvas.Defs);
+    }
+
+    /// <summary>What matters most is written first and so has the first choice of room.</summary>
+    private static void Write(Sheet sheet, IReadOnlyList<StripMark> marks)
+    {
+        if (sheet.Body is { } dough)
+        {
+            BodyLabels.Block(sheet, dough);
+        }
+
+        HeadLabels.Draw(sheet);
+        RailLabels.Outcome(sheet);
+        StrandLabels.Draw(sheet);
+        EntryLabels.Draw(sheet);
+        if (sheet.Body is { } body)
+        {
+            WashLabels.Draw(sheet, body);
+            BodyLabels.Folds(sheet, body);
+        }
+
+        CueLabels.Draw(sheet);
+        RailLabels.Fires(sheet);
+        MarkLabels.Draw(sheet, marks, place => WideMarkPlaces.Of(sheet, place));
+        BodyLabels.Waits(sheet);
+        if (sheet.Body is { } risen)
+        {
+            BodyLabels.Draw(sheet, risen);
+        }
+    }
+}
