@@ -30,7 +30,9 @@ internal static class FindingsText
             page.Paragraph(Head(finding, voice), 2);
             if (quote && finding is { Quoted: { } line, Position.IsKnown: true })
             {
-                WriteQuote(page, line, finding.Position);
+                var quoted = LineQuote.Of(line, finding.Position);
+                page.Line(quoted.Line);
+                page.Line(quoted.Caret);
             }
 
             page.Paragraph(FindingWords.Message(finding, voice), 4);
@@ -38,7 +40,8 @@ internal static class FindingsText
         }
     }
 
-    private static string Head(Finding finding, Voice voice)
+    /// <summary>Grade and place: "Error, line 9 (home.fridgge)".</summary>
+    internal static string Head(Finding finding, Voice voice)
     {
         var grade = voice.Words[(finding.Safety ? "grade-safety." : "grade.") + Voice.Kebab(finding.Grade.ToString())];
         return (finding.Position.IsKnown, finding.Place.Length > 0) switch
@@ -48,24 +51,6 @@ internal static class FindingsText
             (false, true) => voice.Say("finding-at-place", ("grade", grade), ("place", finding.Place)),
             _ => grade,
         };
-    }
-
-    /// <summary>The line as it stands, and a caret under the column. A long line is shown around it.</summary>
-    private static void WriteQuote(Page page, string line, Position position)
-    {
-        var margin = FormattableString.Invariant($"{position.Line,6} | ");
-        var room = Page.Width - margin.Length - 1;
-        var column = Math.Min(position.Column - 1, line.Length);
-        var from = Page.WidthOf(line) <= room ? 0 : Math.Max(0, column - (room / 3));
-        var shown = from == 0 ? line : "…" + line[(from + 1)..];
-        while (Page.WidthOf(shown) > room)
-        {
-            shown = shown[..^2] + "…";
-        }
-
-        page.Line(margin + shown);
-        var before = Page.WidthOf(shown[..Math.Min(column - from, shown.Length)]);
-        page.Line(new string(' ', margin.Length - 2) + "| " + new string(' ', before) + "^");
     }
 
     private static string Count(IReadOnlyList<Finding> findings, Voice voice)

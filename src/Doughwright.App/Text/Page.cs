@@ -131,7 +131,7 @@ internal sealed class Page
     }
 
     /// <summary>What a name or a file brings along must not steer the terminal.</summary>
-    private static string Clean(string text)
+    internal static string Clean(string text)
     {
         if (!text.Any(Steers))
         {

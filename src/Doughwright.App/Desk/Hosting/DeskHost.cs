@@ -57,6 +57,9 @@ internal static class DeskHost
         services.AddSingleton(words);
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ShelfFolder>();
+        services.AddSingleton<ShelfClock>();
+        services.AddSingleton<KeptResults>();
+        services.AddSingleton<RowKey>();
         services.AddScoped<Speaker>();
         services.AddScoped<RecipeDesk>();
     }

@@ -91,8 +91,10 @@ internal static class OvenSteps
         }
 
         // Nobody timed the bake, but the author's kitchen says how far its core comes on the way to boiling.
-        var untimed = stage.IsHome ? new Anchor(null, [target.Share], null) : null;
-        return Outcome(input, after, dial, start, target, here, Basis.Computed, untimed) with { Way = () => piece.Way(fourier[0], here.Central) };
+        return Outcome(input, after, dial, start, target, here, Basis.Computed, stage.IsHome ? new(null, [target.Share], null) : null) with
+        {
+            Way = () => piece.Way(fourier[0], here.Central),
+        };
     }
 
     /// <summary>An oven in which the core never gets there: at home the author's minutes stand, elsewhere nobody can say.</summary>

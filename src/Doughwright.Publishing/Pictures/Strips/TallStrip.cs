@@ -1,6 +1,8 @@
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Courses;
 using Doughwright.Publishing.Pictures.Drawing;
+using Doughwright.Publishing.Pictures.Strips.Geometry;
 using Doughwright.Publishing.Pictures.Strips.Labels;
 using Doughwright.Publishing.Pictures.Strips.Marks;
 using Doughwright.Publishing.Pictures.Strips.Plans;
@@ -38,6 +40,7 @@ internal static class TallStrip
         Heads(sheet);
         TallColumn.Draw(sheet, items, lines);
         MarkLabels.Draw(sheet, options.Marks, place => TallColumn.MarkPlaces(sheet, items, lines, place));
+        Waits(sheet);
         HourLabels.FiguresTall(sheet);
         return sheet.Svg.Picture("strip strip-tall", sheet.Frame.Width, sheet.Frame.Height, options.Id, sheet.Words.Title("strip-title-tall"), sheet.Words.Description, sheet.Canvas.Defs);
     }
@@ -53,6 +56,19 @@ internal static class TallStrip
         }
 
         Rails.DrawFires(sheet.Canvas, sheet.Plan, sheet.Bench - FiresRail, sheet.Bench - FiresRail - FireWidth);
+    }
+
+    /// <summary>What was waited, as near to its slash as the items leave room.</summary>
+    private static void Waits(Sheet sheet)
+    {
+        foreach (var fold in sheet.Frame.Time.Folds)
+        {
+            var words = sheet.Words.Say("strip-wait", ("time", Duration.FromMinutes(fold.Minutes)));
+            var y = FoldMarks.Middle(sheet.Frame.Time, fold) + 8;
+            for (var away = 0; away < FoldedWait.Drawn && !sheet.Placer.Put(Type.Value, sheet.Bench + 14, y + away, words); away += 12)
+            {
+            }
+        }
     }
 
     private static void Heads(Sheet sheet)

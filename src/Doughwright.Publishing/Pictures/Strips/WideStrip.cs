@@ -28,11 +28,7 @@ internal static class WideStrip
     /// <summary>What matters most is written first and so has the first choice of room.</summary>
     private static void Write(Sheet sheet, IReadOnlyList<StripMark> marks)
     {
-        if (sheet.Body is { } dough)
-        {
-            BodyLabels.Block(sheet, dough);
-        }
-
+        BodyLabels.Block(sheet);
         HeadLabels.Draw(sheet);
         RailLabels.Outcome(sheet);
         StrandLabels.Draw(sheet);

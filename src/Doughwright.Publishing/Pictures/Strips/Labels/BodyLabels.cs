@@ -12,20 +12,29 @@ internal static class BodyLabels
     /// <summary>Text stands on warmth only up to this.</summary>
     private static readonly Temperature ReadableUpTo = Temperature.FromCelsius(28);
 
-    /// <summary>Keeps labels off the dough, in uprights of this width.</summary>
+    /// <summary>The dough keeps labels off in uprights of this width.</summary>
     private const double Column = 10;
 
-    public static void Block(Sheet sheet, BodyShape body)
+    public static void Block(Sheet sheet)
     {
-        var (start, end) = (sheet.Place(body.NoseStart), sheet.Place(body.End));
-        for (var x = start; x < end; x += Column)
-        {
-            sheet.Placer.Block(new(x, sheet.Bench - body.Top(sheet.Frame.Time.Minute(x + (Column / 2))), Math.Min(end, x + Column), sheet.Bench));
-        }
-
         foreach (var shape in sheet.Strands)
         {
             sheet.Placer.Block(new(sheet.Place(shape.Strand.Start), sheet.Bench - shape.Lane.Top, sheet.Place(shape.FallStart), sheet.Bench - shape.Lane.Bottom));
+        }
+
+        foreach (var fold in sheet.Frame.Time.Folds)
+        {
+            var middle = FoldMarks.Middle(sheet.Frame.Time, fold);
+            sheet.Placer.Block(new(middle - FoldMarks.Reach, 0, middle + FoldMarks.Reach, sheet.Frame.Height));
+        }
+
+        if (sheet.Body is { } body)
+        {
+            var (start, end) = (sheet.Place(body.NoseStart), sheet.Place(body.End));
+            for (var x = start; x < end; x += Column)
+            {
+                sheet.Placer.Block(new(x, sheet.Bench - body.Top(sheet.Frame.Time.Minute(x + (Column / 2))), Math.Min(end, x + Column), sheet.Bench));
+            }
         }
     }
 
@@ -63,10 +72,10 @@ internal static class BodyLabels
         foreach (var fold in sheet.Frame.Time.Folds)
         {
             var words = sheet.Words.Say("strip-wait", ("time", Duration.FromMinutes(fold.Minutes)));
-            var x = FoldMarks.Middle(sheet.Frame.Time, fold);
-            foreach (var y in (double[])[sheet.Bench + 17, sheet.Bench + 34, 50, 66])
+            var x = FoldMarks.Middle(sheet.Frame.Time, fold) + FoldMarks.Reach + 2;
+            foreach (var y in (double[])[sheet.Bench + 17, sheet.Bench + 34, 52, 68, 84, 100])
             {
-                if (sheet.Placer.Put(Type.Value, x, y, words, Anchor.Middle, overShapes: true))
+                if (sheet.Placer.Put(Type.Value, x, y, words))
                 {
                     break;
                 }
@@ -91,7 +100,7 @@ internal static class BodyLabels
         {
             sheet.Placer.Put(Type.Figure, sheet.Place(step.EndOrStart) + 5, y, sheet.Words.Text(mixed), overShapes: true);
         }
-        else if (step.Kind is StepKind.Bulk or StepKind.Proof or StepKind.Rest && Readable(body, step.EndOrStart) is { } risen)
+        else if (step.Kind is StepKind.Bulk or StepKind.Proof && Readable(body, step.EndOrStart) is { } risen)
         {
             sheet.Placer.Put(Type.Figure, sheet.Place(step.EndOrStart) - 5, y, sheet.Words.Text(risen), Anchor.End, overShapes: true);
         }

@@ -8,6 +8,7 @@ internal static class HeadLabels
     public const double NameLine = 52;
     private const double TimeLine = 68;
     private const double AimLine = 84;
+    private const double LowLine = 100;
     private const double EdgeTop = 40;
     private const double Beside = 4;
 
@@ -16,6 +17,9 @@ internal static class HeadLabels
 
     /// <summary>A head narrower than this keeps its name only.</summary>
     private const double ForTwo = 30;
+
+    /// <summary>A word cut off in less room says nothing.</summary>
+    private const double ForShortened = 50;
 
     public static void Edges(Sheet sheet)
     {
@@ -31,15 +35,14 @@ internal static class HeadLabels
         foreach (var (step, x, width) in Heads(sheet))
         {
             var room = width - Beside - 3;
-            var name = sheet.Words.Name(step);
-            var shown = Type.Head.Width(name) <= room ? name
-                : Type.Head.Fit(sheet.Words.ShortName(step), room) ?? Type.Head.Fit(name, room);
-            if (shown is null)
+            if (Shown(sheet, step, room) is not { } name)
             {
+                // Too narrow for one word: it stands lower, across the next upright, when nothing else does.
+                sheet.Placer.Put(Type.Head, x + Beside, LowLine, sheet.Words.ShortName(step));
                 continue;
             }
 
-            sheet.Placer.Put(Type.Head, x + Beside, NameLine, shown);
+            sheet.Placer.Put(Type.Head, x + Beside, NameLine, name);
             if (width >= ForTwo && Type.Value.Width(sheet.Words.Time(step)) <= room)
             {
                 sheet.Placer.Put(Type.Value, x + Beside, TimeLine, sheet.Words.Time(step));
@@ -50,6 +53,23 @@ internal static class HeadLabels
                 sheet.Placer.Put(Type.Value, x + Beside, AimLine, aim);
             }
         }
+    }
+
+    /// <summary>Where the name of a step ends at its head; null when it has none there.</summary>
+    public static double? NameEnd(Sheet sheet, PlannedStep step)
+    {
+        var (_, x, width) = Heads(sheet).First(head => head.Step == step);
+        return Shown(sheet, step, width - Beside - 3) is { } name ? x + Beside + Type.Head.Width(name) : null;
+    }
+
+    /// <summary>The author's name of a step where it fits, else one short word, else the beginning of the name where that says something.</summary>
+    private static string? Shown(Sheet sheet, PlannedStep step, double room)
+    {
+        var (name, word) = (sheet.Words.Name(step), sheet.Words.ShortName(step));
+        return Type.Head.Width(name) <= room ? name
+            : Type.Head.Width(word) <= room ? word
+            : room >= ForShortened ? Type.Head.Fit(name, room)
+            : null;
     }
 
     private static IEnumerable<(PlannedStep Step, double X, double Width)> Heads(Sheet sheet)

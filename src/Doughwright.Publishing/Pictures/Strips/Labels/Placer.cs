@@ -66,10 +66,8 @@ internal sealed class Placer(Svg svg, double width, double height)
     }
 
     /// <summary>Writes a name and its value as one text when the place is free. The name is cut off where the room ends.</summary>
-    /// <param name="right">Where the text ends, when it was written.</param>
-    public bool PutPair(double x, double y, string name, string value, double room, out double right)
+    public bool PutPair(double x, double y, string name, string value, double room)
     {
-        right = x;
         if (Type.Head.Fit(name, room - PairGap - Type.Value.Width(value)) is not { } shown)
         {
             return false;
@@ -83,7 +81,6 @@ internal sealed class Placer(Svg svg, double width, double height)
 
         texts.Add(box);
         svg.Pair(x, y, shown, value);
-        right = box.Right;
         return true;
     }
 

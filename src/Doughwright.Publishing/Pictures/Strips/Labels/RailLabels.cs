@@ -50,7 +50,7 @@ internal static class RailLabels
             var words = fire.Step.Kind is Engine.Recipes.StepKind.Bake or Engine.Recipes.StepKind.Preheat
                 ? sheet.Words.Dial(fire.Step)
                 : fire.Hot is { } hot ? sheet.Words.Say("strip-hob", ("warmth", hot)) : null;
-            var isHeated = sheet.Plan.Steps.Any(step => step.Kind == Engine.Recipes.StepKind.Preheat && Math.Abs(step.EndOrStart - fire.Step.Start) < 10);
+            var isHeated = sheet.Plan.Steps.Any(step => step.Kind == Engine.Recipes.StepKind.Preheat && step != fire.Step && Math.Abs(step.EndOrStart - fire.Step.Start) < 10);
             if (words is not null && !isHeated
                 && !(fire.Step.Kind == Engine.Recipes.StepKind.Preheat && sheet.Placer.Put(Type.Value, left, y, words, Anchor.End))
                 && !sheet.Placer.Put(Type.Value, right, y, words))

@@ -17,6 +17,9 @@ internal static class StrandLabels
     private const double UnderStrand = 15;
     private const double BeforeJoin = 40;
 
+    /// <summary>Words of a step may run on so far under the next, whose words then begin behind them.</summary>
+    private const double IntoNext = 30;
+
     public static void Draw(Sheet sheet)
     {
         foreach (var shape in sheet.Strands)
@@ -43,16 +46,16 @@ internal static class StrandLabels
     private static void Name(Sheet sheet, StrandShape shape)
     {
         var (name, value) = NameOf(sheet, shape);
-        var x = NameX(sheet, shape);
-        var y = NameY(sheet, shape);
-        // Beside the strand where another name stands over it; shorter where the room ends.
+        double[] lines = [NameY(sheet, shape), sheet.Bench - shape.Lane.Top - 36, sheet.Bench - shape.Lane.Bottom + 30];
+        // Behind a slash where there is no room before it; higher, or under the strand, where another name stands; shorter where the room ends.
         foreach (var room in (double[])[Longest, 190, 130])
         {
-            if (sheet.Placer.PutPair(x, y, name, value, Math.Min(room, sheet.Frame.Width - x), out _)
-                || sheet.Placer.PutPair(x, sheet.Bench - shape.Lane.Top - 36, name, value, Math.Min(room, sheet.Frame.Width - x), out _)
-                || sheet.Placer.PutPair(x, sheet.Bench - shape.Lane.Bottom + 30, name, value, Math.Min(room, sheet.Frame.Width - x), out _))
+            foreach (var (line, x) in lines.SelectMany(line => Starts(sheet, NameX(sheet, shape), sheet.Place(shape.Strand.JoinStart)).Select(x => (line, x))))
             {
-                return;
+                if (sheet.Placer.PutPair(x, line, name, value, Math.Min(room, sheet.Frame.Width - x)))
+                {
+                    return;
+                }
             }
         }
     }
@@ -81,7 +84,9 @@ internal static class StrandLabels
             return;
         }
 
-        var (x, y) = (sheet.Place(strand.JoinStart) - 4, sheet.Bench - shape.Lane.Top - 6);
+        // What hangs higher falls past the end of a lower strand, so the figure there stands before the fall.
+        var isBelow = sheet.Strands.Any(other => other.Strand.Joins == strand.Joins && other.Lane.Height > shape.Lane.Height);
+        var (x, y) = (isBelow ? sheet.Place(shape.FallStart) + 6 : sheet.Place(strand.JoinStart) - 4, sheet.Bench - shape.Lane.Top - 6);
         var before = sheet.Words.Text(Engine.Quantities.Mass.FromGrams(strand.Track.Grams(strand.Start)));
         var after = sheet.Words.Text(Engine.Quantities.Mass.FromGrams(strand.Track.Grams(strand.JoinStart)));
         if (after == before || !sheet.Placer.PutLines(x, [(Type.Value, y - 14, after), (Type.Key, y, sheet.Words.Text(warmth))], Anchor.End))
@@ -107,23 +112,30 @@ internal static class StrandLabels
     private static void Steps(Sheet sheet, StrandShape shape)
     {
         var steps = StepsOf(sheet.Plan, shape).ToArray();
+        var (y, free) = (sheet.Bench - shape.Lane.Bottom + UnderStrand, 2.0);
         for (var i = 0; i < steps.Length; i++)
         {
-            var x = Math.Max(2, sheet.Place(steps[i].Start) + 2);
-            var end = i + 1 < steps.Length ? sheet.Place(steps[i + 1].Start) : Math.Max(sheet.Place(shape.Strand.JoinStart) - 12, x + 60);
-            var y = sheet.Bench - shape.Lane.Bottom + UnderStrand;
-            foreach (var words in Wordings(sheet, steps[i]))
+            var start = Math.Max(free, sheet.Place(steps[i].Start) + 2);
+            var end = steps[i].End is null ? sheet.Frame.Width : i + 1 < steps.Length ? sheet.Place(steps[i + 1].Start) + IntoNext : Math.Max(sheet.Place(shape.Strand.JoinStart) - 12, start + 60);
+            foreach (var (x, words) in Wordings(sheet, steps[i]).SelectMany(words => Starts(sheet, start, end).Select(x => (x, words))))
             {
                 if (Type.Value.Width(words) <= end - x && sheet.Placer.Put(Type.Value, x, y, words))
                 {
+                    free = x + Type.Value.Width(words) + 8;
                     break;
                 }
             }
         }
     }
 
-    private static IEnumerable<PlannedStep> StepsOf(Plan plan, StrandShape shape) =>
-        shape.Strand.Track.Strand.Stretches.Select(stretch => stretch.Step).OfType<string>().Distinct().Select(plan.Find).OfType<PlannedStep>();
+    /// <summary>Where words may begin between two places: at the first, and behind every slash of a folded wait.</summary>
+    private static IEnumerable<double> Starts(Sheet sheet, double from, double to) =>
+        sheet.Frame.Time.Folds.Select(fold => FoldMarks.Middle(sheet.Frame.Time, fold) + FoldMarks.Reach).Where(x => x > from && x < to).Prepend(from);
+
+    /// <summary>What is done to a part, and what of it never ends here.</summary>
+    private static IEnumerable<PlannedStep> StepsOf(Plan plan, StrandShape shape) => plan.Steps.Where(step =>
+        step.Step.Component == shape.Strand.Component && step.Start >= 0
+        && (step.End is null || shape.Strand.Track.Strand.Stretches.Any(stretch => stretch.Step == step.Id)));
 
     private static IEnumerable<string> Wordings(Sheet sheet, PlannedStep step)
     {
@@ -135,6 +147,5 @@ internal static class StrandLabels
 
         yield return sheet.Words.Say("strip-step-time", ("step", sheet.Words.Name(step)), ("time", sheet.Words.Time(step)));
         yield return sheet.Words.Say("strip-step-time", ("step", sheet.Words.ShortName(step)), ("time", sheet.Words.Time(step)));
-        yield return sheet.Words.Time(step);
     }
 }

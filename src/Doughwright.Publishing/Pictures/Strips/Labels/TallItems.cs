@@ -41,7 +41,8 @@ internal static class TallItems
             _ when step.Step.SettlesAt is { } settles => words.Say("strip-time-to", ("time", time), ("warmth", settles)),
             StepKind.Bulk or StepKind.Proof when step.Step is { StartTemperature: { } from, EndTemperature: { } to } =>
                 words.Say("strip-time-between", ("time", time), ("from", words.Voice.Degrees(from)), ("to", to)),
-            StepKind.Mix or StepKind.Bake or StepKind.Cool or StepKind.Warm when step.Step.EndTemperature is { } end => words.Say("strip-time-to", ("time", time), ("warmth", end)),
+            StepKind.Bake when step.Step.EndTemperature is { } core => words.Say("strip-time-core", ("time", time), ("warmth", core)),
+            StepKind.Mix or StepKind.Cool or StepKind.Warm when step.Step.EndTemperature is { } end => words.Say("strip-time-to", ("time", time), ("warmth", end)),
             _ => time,
         };
     }

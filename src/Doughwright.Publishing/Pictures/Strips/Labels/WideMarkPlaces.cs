@@ -15,9 +15,9 @@ internal static class WideMarkPlaces
         var x = sheet.Place(step.Start);
         if (sheet.Plan.Edges.Contains(step))
         {
-            var name = Type.Head.Width(sheet.Words.Name(step));
-            var shortName = Type.Head.Width(sheet.Words.ShortName(step));
-            return [(x + name + 18, HeadLabels.NameLine), (x + shortName + 18, HeadLabels.NameLine), (x + 15, 88), (x + 15, 106), (x + 37, 88), (x, 32)];
+            var next = sheet.Plan.Edges.Select(edge => sheet.Place(edge.Start)).FirstOrDefault(edge => edge > x + 1, sheet.Frame.Width);
+            (double X, double Y)[] below = [(x + 15, 88), (x + 15, 106), (x + 37, 88), (x + 15, 124), (x, 32)];
+            return HeadLabels.NameEnd(sheet, step) is { } end && end + 26 <= next ? [(end + 14, HeadLabels.NameLine), .. below] : below;
         }
 
         if (sheet.Plan.Washes.FirstOrDefault(wash => wash.Step.Id == step.Id) is { } washed)

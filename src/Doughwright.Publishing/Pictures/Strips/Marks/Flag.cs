@@ -1,5 +1,4 @@
 using Doughwright.Publishing.Pictures.Drawing;
-using Doughwright.Publishing.Pictures.Strips.Labels;
 
 namespace Doughwright.Publishing.Pictures.Strips.Marks;
 

@@ -20,8 +20,11 @@ internal static class FoldMarks
         }
     }
 
-    /// <summary>Place of the middle of a fold along the picture.</summary>
-    public static double Middle(TimeScale time, FoldedWait fold) => time.Place(fold.From) + (FoldedWait.Drawn / 2);
+    /// <summary>Half of what the slash takes along the picture.</summary>
+    public const double Reach = Half + (Slant / 2) + 2;
+
+    /// <summary>Place of the slash along the picture: nearer to the start of the fold, because what comes after needs more room for its words.</summary>
+    public static double Middle(TimeScale time, FoldedWait fold) => time.Place(fold.From) + (FoldedWait.Drawn / 3);
 
     private static void Slash(Canvas canvas, string @class, double place, double bottom, double top) =>
         canvas.Svg.Path(@class, [canvas.Frame.AtPlace(place - (Slant / 2), bottom), canvas.Frame.AtPlace(place + (Slant / 2), top)]);

@@ -11,8 +11,9 @@ internal static class LongWaits
     /// <summary>A wait longer than this is folded.</summary>
     private const double LongWait = 3 * 60;
 
-    /// <summary>So much of a wait is drawn in its true length at either end.</summary>
-    private const double Kept = 30;
+    /// <summary>So much of a wait is drawn in its true length at its start, and at its end, where what comes next needs room for its words.</summary>
+    private const double KeptBefore = 20;
+    private const double KeptAfter = 75;
 
     /// <summary>Waits in which nothing begins, nothing ends and nobody lends a hand.</summary>
     public static IReadOnlyList<FoldedWait> Of(Plan plan)
@@ -27,7 +28,7 @@ internal static class LongWaits
         [
             .. moments.Zip(moments.Skip(1))
                 .Where(pair => pair.Second - pair.First > LongWait)
-                .Select(pair => new FoldedWait(pair.First + Kept, pair.Second - Kept)),
+                .Select(pair => new FoldedWait(pair.First + KeptBefore, pair.Second - KeptAfter)),
         ];
     }
 

@@ -51,7 +51,7 @@ internal sealed class Plan
     public double End { get; }
 
     /// <summary>What the dough weighs when it is mixed: gas is counted on this, whatever is laid in later.</summary>
-    public double DoughGrams => Body is null ? Strands.Select(strand => strand.Track.Heaviest).DefaultIfEmpty(1).Max()
+    public double DoughGrams => Body is null ? Math.Max(Rehearsal.Formula.Dough.Grams, Strands.Select(strand => strand.Track.Heaviest).Append(1).Max())
         : Mix is { } mix ? Body.Grams(OnBench.Last(step => step.Kind == StepKind.Mix).EndOrStart) is var grams and > 0 ? grams : Body.Grams(mix.EndOrStart)
         : Body.Grams(Body.Start);
 

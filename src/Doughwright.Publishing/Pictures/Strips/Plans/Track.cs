@@ -1,5 +1,6 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals.Courses;
+using Doughwright.Publishing.Pictures.Strips.Geometry;
 
 namespace Doughwright.Publishing.Pictures.Strips.Plans;
 
@@ -8,10 +9,14 @@ internal sealed class Track
 {
     private readonly CoursePoint[] points;
 
+    /// <summary>Stretches of which only the two ends are known: the way between them is drawn softly.</summary>
+    private readonly HashSet<(CoursePoint, CoursePoint)> ends;
+
     public Track(Strand strand)
     {
         Strand = strand;
         points = [.. strand.Stretches.SelectMany(stretch => stretch.Points)];
+        ends = [.. strand.Stretches.Where(stretch => stretch.Points.Count == 2).Select(stretch => (stretch.Points[0], stretch.Points[1]))];
         Heaviest = points.Max(point => point.Mass.Grams);
     }
 
@@ -52,7 +57,7 @@ internal sealed class Track
     public double Swelling(double minute)
     {
         var (from, to, share) = Around(minute);
-        return from.Volume is { } a && to.Volume is { } b ? a + ((b - a) * share) : (share < 1 ? from.Volume : to.Volume) ?? 1;
+        return from.Volume is { } a && to.Volume is { } b ? a + ((b - a) * (ends.Contains((from, to)) ? Ease.Smooth(share) : share)) : (share < 1 ? from.Volume : to.Volume) ?? 1;
     }
 
     /// <summary>The highest volume between two minutes.</summary>

@@ -16,6 +16,9 @@ internal static class WideLayout
     /// <summary>Between the bench and the lower edge: cues, hands, hob and oven.</summary>
     public const double UnderBench = 104;
 
+    /// <summary>A strip that breaks off early is drawn as part of a day of so many minutes, not blown up.</summary>
+    private const double Shortest = 180;
+
     private const double Width = 1216;
     private const double Bench = 268;
 
@@ -56,7 +59,7 @@ internal static class WideLayout
         return new(Left, (Width - Left - RightMargin - (FoldedWait.Drawn * folds.Count)) / ((span ?? own) + Tail), folds);
     }
 
-    public static double DrawnMinutes(Plan plan, IReadOnlyList<FoldedWait> folds) => plan.End - folds.Sum(fold => fold.Minutes);
+    public static double DrawnMinutes(Plan plan, IReadOnlyList<FoldedWait> folds) => Math.Max(Shortest, plan.End - folds.Sum(fold => fold.Minutes));
 
     /// <summary>Height of a gram, so that the dough is as high as it should be and, risen, no higher than it may.</summary>
     public static double PerGram(Plan plan, double core, double highest)

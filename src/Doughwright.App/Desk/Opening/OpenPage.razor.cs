@@ -1,0 +1,134 @@
+using System.Text;
+using Doughwright.App.Desk.Layout;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Engine.TextForm;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Http;
+
+namespace Doughwright.App.Desk.Opening;
+
+/// <summary>Opens a recipe file or a pasted text; shows one of the folder that was not understood. Nothing that was typed is lost.</summary>
+public sealed partial class OpenPage
+{
+    /// <summary>Bytes of a form that are read at all, so that a text that is too large can be told its size.</summary>
+    internal const int LargestForm = 32 * 1024 * 1024;
+
+    [CascadingParameter]
+    private HttpContext Context { get; set; } = null!;
+
+    [Inject]
+    private Speaker Speaker { get; set; } = null!;
+
+    [Inject]
+    private ShelfFolder Folder { get; set; } = null!;
+
+    /// <summary>Name of a recipe in the folder.</summary>
+    [SupplyParameterFromQuery]
+    private string? Name { get; set; }
+
+    /// <summary>Name of a kitchen in the folder.</summary>
+    [SupplyParameterFromQuery]
+    private string? Kitchen { get; set; }
+
+    private Voice Voice => Speaker.Voice;
+
+    private OpenAnswer? Answer { get; set; }
+
+    private string Title { get; set; } = "";
+
+    private string Facts { get; set; } = "";
+
+    /// <summary>Under the head of the findings: what happened to the text.</summary>
+    private string NotTaken { get; set; } = "";
+
+    private string Text { get; set; } = "";
+
+    /// <summary>A field leaves out the first new line of its text, so one more stands before it.</summary>
+    private string Field => "\n" + Text;
+
+    /// <summary>Tells a text that was typed since from the one that was shown.</summary>
+    private string Shown => StateId.OfText(Text);
+
+    protected override void OnInitialized()
+    {
+        Title = Voice.Words["open.title"];
+        Facts = Voice.Words["open.facts"];
+        NotTaken = Voice.Words["open.not-taken"];
+        if (HttpMethods.IsGet(Context.Request.Method) && (Name ?? Kitchen) is { Length: > 0 } name)
+        {
+            Show(Name is null ? Folder.KitchenTexts : Folder.RecipeTexts, name, isKitchen: Name is null);
+        }
+    }
+
+    private void Show(TextFolder folder, string name, bool isKitchen)
+    {
+        if (folder.Read(name) is not { } bytes)
+        {
+            Context.Response.StatusCode = StatusCodes.Status404NotFound;
+            Answer = new() { Fault = OpenFault.Of("open-not-there", Voice, ("name", name), ("folder", folder.Path)) };
+            return;
+        }
+
+        Title = name;
+        Facts = Voice.Say("open.lies-in", ("file", folder.FileOf(name)));
+        Answer = Opener.Show(bytes, isKitchen, Voice);
+        NotTaken = Voice.Words["open.mend"];
+        Text = Answer.Text;
+        if (Answer is { Fault: null, Findings.Count: 0 })
+        {
+            NotTaken = "";
+            Facts = Voice.Say("open.understood", ("file", folder.FileOf(name)));
+        }
+    }
+
+    private async Task Take()
+    {
+        var form = await Context.Request.ReadFormAsync(Context.RequestAborted);
+        var typed = OpenedText.AsTyped(form["text"].ToString());
+        var file = form.Files.GetFile("file");
+        Text = typed;
+        if (await Given(file, typed, form["shown"].ToString()) is not { } given)
+        {
+            Context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+            return;
+        }
+
+        Answer = Opener.Take(given, Folder, Voice);
+        if (Answer.Address is { } address)
+        {
+            Context.Response.StatusCode = StatusCodes.Status303SeeOther;
+            Context.Response.Headers.Location = address;
+            return;
+        }
+
+        Context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        Text = given.FileName is null ? typed : Answer.Text;
+    }
+
+    /// <summary>The text that is meant; null with a fault when there is none, or two.</summary>
+    private async Task<OpenedText?> Given(IFormFile? file, string typed, string shown)
+    {
+        var isTyped = typed.Length > 0 && StateId.OfText(typed) != shown;
+        if (file is { FileName.Length: > 0 })
+        {
+            if (isTyped)
+            {
+                Answer = new() { Fault = OpenFault.Of("open-both", Voice, ("file", Path.GetFileName(file.FileName))) };
+                return null;
+            }
+
+            using var bytes = new MemoryStream();
+            await file.CopyToAsync(bytes, Context.RequestAborted);
+            return new(bytes.ToArray(), Path.GetFileName(file.FileName));
+        }
+
+        if (typed.Length > 0)
+        {
+            return new(Encoding.UTF8.GetBytes(typed), null);
+        }
+
+        Answer = new() { Fault = OpenFault.Of("open-nothing", Voice) };
+        return null;
+    }
+}

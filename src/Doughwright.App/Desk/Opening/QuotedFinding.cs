@@ -1,0 +1,32 @@
+using Doughwright.App.Desk.Shelf;
+using Doughwright.App.Text;
+using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Pictures.Keys;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Desk.Opening;
+
+/// <summary>A finding in a text in finished words, with its line.</summary>
+/// <param name="Mark">Markup of its shape.</param>
+/// <param name="Head">Grade, line and place.</param>
+/// <param name="Quote">The line and the caret under it; null where the finding is about no line.</param>
+internal sealed record QuotedFinding(string Mark, string Head, LineQuote? Quote, string Message, string WayOut)
+{
+    public static IReadOnlyList<QuotedFinding> All(IReadOnlyList<Finding> findings, string text, Voice voice)
+    {
+        var lines = text.Split('\n');
+        return [.. findings.Select(finding => Of(finding, lines, voice))];
+    }
+
+    private static QuotedFinding Of(Finding finding, string[] lines, Voice voice)
+    {
+        var at = finding.Position;
+        var line = finding.Quoted ?? (at.IsKnown && at.Line <= lines.Length ? lines[at.Line - 1].TrimEnd('\r') : null);
+        return new(
+            FindingMark.Draw(FindingShapes.Of(finding)),
+            FindingsText.Head(finding, voice),
+            line is { Length: > 0 } && at.IsKnown ? LineQuote.Of(Page.Clean(line), at) : null,
+            FindingWords.Message(finding, voice),
+            FindingWords.WayOut(finding, voice));
+    }
+}

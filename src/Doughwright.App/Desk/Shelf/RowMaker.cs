@@ -1,0 +1,45 @@
+using Doughwright.App.Commands;
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes.Checks;
+using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Pictures.Drawing;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Desk.Shelf;
+
+/// <summary>Reads and rehearses a recipe for its row: the likely run only, because a row shows no range.</summary>
+internal static class RowMaker
+{
+    private const int LikelyLane = 1;
+
+    /// <param name="kitchen">Null is the recipe's own.</param>
+    /// <returns>The row, and the rehearsal to draw its strip from; no rehearsal when a line was not understood.</returns>
+    public static (KeptRow Row, Rehearsal? Rehearsal) Make(byte[] bytes, Kitchen? kitchen, Voice voice)
+    {
+        var file = InputFile.Of("", bytes);
+        var (reading, findings, understood) = CommandRun.Understand(file);
+        if (!understood)
+        {
+            var lines = findings.Where(finding => finding.NotUnderstood).Select(finding => finding.Position.Line).Distinct().Count();
+            return (new() { Title = reading.Recipe?.Title ?? "", LinesNotUnderstood = Math.Max(lines, 1) }, null);
+        }
+
+        var recipe = reading.Recipe!;
+        var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped, new Request { Kitchen = kitchen }, LikelyLane);
+        var all = FindingList.Of(file.Text, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
+        var row = new KeptRow
+        {
+            Title = recipe.Title,
+            Facts = RowFacts.Of(rehearsal.Formula, voice),
+            Findings = [.. Enum.GetValues<MarkShape>().Select(mark => new KeptCount(mark.ToString(), all.Count(finding => FindingShapes.Of(finding) == mark))).Where(count => count.Count > 0)],
+            Total = rehearsal.Total?.Likely.Minutes,
+            Hands = rehearsal.Hands.Minutes,
+            MostPixelsPerGram = ShelfStrips.ScaleOf(rehearsal),
+            Ahead = [.. rehearsal.Steps.Where(step => step.Start is { } start && start < Duration.Zero).OrderBy(step => step.Start!.Value.Minutes)
+                .Select(step => new KeptAhead(StepName.Of(step, voice), -step.Start!.Value.Minutes))],
+        };
+        return (row, rehearsal);
+    }
+}

@@ -1,0 +1,63 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.WebUtilities;
+
+namespace Doughwright.App.Desk.Shelf;
+
+/// <summary>A row of the shelf in finished words.</summary>
+/// <param name="Address">Where the title leads; null where there is nothing to show.</param>
+/// <param name="Lines">Facts, or why there are none.</param>
+/// <param name="Marks">Findings by mark.</param>
+/// <param name="Strip">Markup of the small strip; null where there is none.</param>
+/// <param name="Instead">What is said in place of the strip.</param>
+/// <param name="Begin">When the first hand begins; null when that cannot be told.</param>
+/// <param name="Beside">Under the beginning: time by hand, and what comes before.</param>
+internal sealed record RowView(
+    string Title,
+    string? Address,
+    IReadOnlyList<string> Lines,
+    IReadOnlyList<RowMark> Marks,
+    string? Strip,
+    string? Instead,
+    string? Begin,
+    IReadOnlyList<string> Beside)
+{
+    public static RowView Of(ShelfEntry entry, bool drawn, ShelfAsked asked, ShelfClock clock, Voice voice)
+    {
+        if (entry.Trouble is { } trouble)
+        {
+            return Empty(entry.Name, null, [voice.Words["text-trouble." + Voice.Kebab(trouble.ToString())]]);
+        }
+
+        if (entry.Row is not { } row)
+        {
+            return Empty(entry.Name, ShelfAddress.OfRecipe(entry.Name, asked, voice), [voice.Words["shelf.waits"]]);
+        }
+
+        if (row.LinesNotUnderstood > 0)
+        {
+            var lines = row.LinesNotUnderstood == 1 ? voice.Words["shelf.line-not-understood"] : voice.Say("shelf.lines-not-understood", ("count", row.LinesNotUnderstood));
+            return Empty(entry.Name, QueryHelpers.AddQueryString("open", "name", entry.Name), [lines]);
+        }
+
+        var hands = voice.Say("shelf.by-hand", ("hands", Duration.FromMinutes(row.Hands)));
+        return new(
+            row.Title.Trim().Length > 0 ? row.Title : entry.Name,
+            ShelfAddress.OfRecipe(entry.Name, asked, voice),
+            [row.Facts],
+            [.. row.Findings.Select(count => RowMark.Of(count, voice))],
+            entry.Strip,
+            row.Total is null ? voice.Words["shelf.length-unknown"] : entry.Strip is null && drawn ? voice.Words["shelf.no-strip"] : null,
+            row.Total is { } total ? ClockWords.DayAndTime(clock.Before(asked.Ready, Duration.FromMinutes(total)), voice) : null,
+            [hands, .. Ahead(row, asked, clock, voice)]);
+    }
+
+    private static RowView Empty(string title, string? address, IReadOnlyList<string> lines) => new(title, address, lines, [], null, null, null, []);
+
+    private static IEnumerable<string> Ahead(KeptRow row, ShelfAsked asked, ShelfClock clock, Voice voice) => row.Total is { } total
+        ? row.Ahead.Select(ahead => voice.Say(
+            "shelf.ahead",
+            ("time", ClockWords.DayAndTime(clock.Before(asked.Ready, Duration.FromMinutes(total + ahead.Minutes)), voice)),
+            ("step", ahead.Name)))
+        : [];
+}

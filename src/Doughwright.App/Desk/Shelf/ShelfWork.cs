@@ -1,0 +1,95 @@
+using System.Text.Json;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Desk.Shelf;
+
+/// <summary>The recipes of a shelf in one kitchen: what is kept at once, the rest as it is rehearsed.</summary>
+internal sealed class ShelfWork
+{
+    /// <summary>Keeps the rows of a key beside the strips of the same key.</summary>
+    private const string RowName = "-row";
+
+    private readonly KeptResults kept;
+    private readonly Kitchen? kitchen;
+    private readonly Voice voice;
+
+    private ShelfWork(KeptResults kept, Kitchen? kitchen, Voice voice, IReadOnlyList<ShelfEntry> entries)
+    {
+        this.kept = kept;
+        this.kitchen = kitchen;
+        this.voice = voice;
+        Entries = entries;
+    }
+
+    public IReadOnlyList<ShelfEntry> Entries { get; }
+
+    /// <summary>Clock and thickness of the strips; null until all rows are known.</summary>
+    public ShelfScale? Scale { get; private set; }
+
+    public int Done => Entries.Count(entry => entry.IsDone);
+
+    /// <summary>Looks at the folder and takes what is kept.</summary>
+    /// <exception cref="IOException">The folder cannot be read.</exception>
+    public static ShelfWork Begin(TextFolder folder, ShelfKitchen kitchen, KeptResults kept, RowKey keys, Voice voice)
+    {
+        var entries = folder.Texts().AsParallel().AsOrdered().Select(text =>
+        {
+            var bytes = folder.Read(text);
+            var key = bytes is null ? null : keys.Of(text.Name, bytes, kitchen.Bytes, voice);
+            return new ShelfEntry(text, bytes, key) { Row = key is null ? null : KeptRowOf(kept, key) };
+        });
+        return new(kept, kitchen.Kitchen, voice, [.. entries]);
+    }
+
+    /// <summary>Rehearses what is not known and draws what is not drawn.</summary>
+    public async Task Finish(CancellationToken leaving)
+    {
+        await ForEach(Entries.Where(entry => !entry.IsDone), Rehearse, leaving);
+        var scale = ShelfScale.Of(Entries.Select(entry => entry.Row));
+        await ForEach(Entries.Where(entry => entry.Row?.Total is not null), entry => Draw(entry, scale), leaving);
+        Scale = scale;
+        kept.Trim();
+    }
+
+    private static Task ForEach(IEnumerable<ShelfEntry> entries, Action<ShelfEntry> act, CancellationToken leaving) =>
+        Parallel.ForEachAsync(entries, leaving, (entry, stop) =>
+        {
+            stop.ThrowIfCancellationRequested();
+            act(entry);
+            return ValueTask.CompletedTask;
+        });
+
+    private static KeptRow? KeptRowOf(KeptResults kept, string key)
+    {
+        try
+        {
+            return kept.Find(key + RowName) is { } text ? JsonSerializer.Deserialize(text, KeptRowJson.Default.KeptRow) : null;
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    private void Rehearse(ShelfEntry entry)
+    {
+        var (row, rehearsal) = RowMaker.Make(entry.Bytes!, kitchen, voice);
+        kept.Keep(entry.Key + RowName, JsonSerializer.Serialize(row, KeptRowJson.Default.KeptRow));
+        entry.Rehearsal = rehearsal;
+        entry.Row = row;
+    }
+
+    private void Draw(ShelfEntry entry, ShelfScale scale)
+    {
+        var name = $"{entry.Key}-{scale.Name}";
+        entry.Strip = kept.Find(name);
+        if (entry.Strip is null && (entry.Rehearsal ?? RowMaker.Make(entry.Bytes!, kitchen, voice).Rehearsal) is { } rehearsal)
+        {
+            entry.Strip = ShelfStrips.Draw(rehearsal, scale, "m" + entry.Key![..10], voice);
+            kept.Keep(name, entry.Strip);
+        }
+
+        entry.Rehearsal = null;
+    }
+}
