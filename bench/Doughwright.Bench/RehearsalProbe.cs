@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.Bench;
 
@@ -15,6 +16,8 @@ public class RehearsalProbe
     [Params("home", "elsewhere")]
     public string Kitchen { get; set; } = "home";
 
+    private Rehearsal? kept;
+
     /// <summary>Long enough for the just-in-time compiler to have compiled everything for good, also on a machine that others use.</summary>
     [GlobalSetup]
     public void WarmUp()
@@ -23,6 +26,12 @@ public class RehearsalProbe
         {
             Widest();
         }
+
+        kept = Rehearse();
+        for (var run = 0; run < 500; run++)
+        {
+            Drawn();
+        }
     }
 
     [Benchmark(Description = "rehearse, widest lanes")]
@@ -30,6 +39,10 @@ public class RehearsalProbe
 
     [Benchmark(Baseline = true, Description = "rehearse, 1 lane at once")]
     public Rehearsal Plain() => Lanes.AtWidth(1, Rehearse);
+
+    /// <summary>What the pictures of a page ask of a rehearsal that is there already.</summary>
+    [Benchmark(Description = "its course and the heat of its mix")]
+    public (Course, HeatBalance?) Drawn() => (kept!.Course(), kept.HeatOf("mix"));
 
     private Rehearsal Rehearse() =>
         Rehearser.Rehearse(PotatoRolls.Formula, Larder.Shipped, Kitchen == "home" ? Request.Home : PotatoRolls.Elsewhere);

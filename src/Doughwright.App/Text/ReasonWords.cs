@@ -9,10 +9,16 @@ internal static class ReasonWords
 {
     public static string Name(Reason reason, Voice voice) => voice.Say($"reason.{reason.Kind}", ("subject", reason.Subject));
 
-    public static void Write(Page page, Reason reason, Voice voice, int indent)
+    /// <summary>"the bulk takes: 1 h 45 min".</summary>
+    public static string Said(Reason reason, Voice voice)
     {
         var name = Name(reason, voice);
-        var said = reason.Value is { } value ? voice.Say("reason-value", ("name", name), ("value", Value(value, reason.Unit, voice))) : name;
+        return reason.Value is { } value ? voice.Say("reason-value", ("name", name), ("value", Value(value, reason.Unit, voice))) : name;
+    }
+
+    public static void Write(Page page, Reason reason, Voice voice, int indent)
+    {
+        var said = Said(reason, voice);
         page.Paragraph(reason.Source is { } source ? voice.Say("reason-source", ("reason", said), ("source", source)) : said, indent, 4);
         foreach (var part in reason.Parts)
         {

@@ -3,6 +3,13 @@
 /** Puts what is set into the address, so that a link and a reload show the same. */
 export function setAddress(address) {
   history.replaceState(history.state, '', address);
+  // Links that change one thing of the address keep the rest as it is now.
+  for (const link of document.querySelectorAll('a[data-measures]')) {
+    const to = new URL(location.href);
+    if (link.dataset.measures) to.searchParams.set('measures', link.dataset.measures);
+    else to.searchParams.delete('measures');
+    link.href = to.href;
+  }
 }
 
 document.addEventListener('change', event => {
@@ -11,6 +18,12 @@ document.addEventListener('change', event => {
 });
 
 document.addEventListener('click', event => {
+  // The base of the desk is its root, so a link within a page is followed by hand.
+  const inside = event.target.closest?.('a[href^="#"]');
+  if (inside) {
+    event.preventDefault();
+    location.hash = inside.getAttribute('href');
+  }
   if (event.target.closest?.('[data-again]')) {
     event.preventDefault();
     location.reload();

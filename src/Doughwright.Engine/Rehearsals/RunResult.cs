@@ -24,16 +24,30 @@ internal sealed class RunResult(Stage stage, StepGraph graph, StepOutcome[] outc
 
         var component = Stage.Component(step.Component);
         var index = Graph.Steps.ToList().IndexOf(step);
-        var before = Array.LastIndexOf(Graph.WorksOn, step.Component, Math.Max(0, index - 1));
-        var parts = component.Lines.Select(line => line.UsesComponent).OfType<string>()
-            .Where(used => Graph.WorksOn.Contains(used))
-            .ToDictionary(used => used, used => Outcomes[Array.LastIndexOf(Graph.WorksOn, used)].After);
-        if (before >= 0 && before < index)
+        var parts = new Dictionary<string, Portion>();
+        foreach (var part in component.Lines.Select(line => line.UsesComponent).OfType<string>().Append(step.Component))
         {
-            parts[step.Component] = Outcomes[before].After;
+            if (LastBefore(index, part) is { } before)
+            {
+                parts[part] = before.After;
+            }
         }
 
         return Bowl.Of(step, component, parts, Stage);
+    }
+
+    /// <summary>The last step before another that left the portion of a part; heating an oven or softening butter leaves none.</summary>
+    private StepOutcome? LastBefore(int index, string part)
+    {
+        for (var earlier = index - 1; earlier >= 0; earlier--)
+        {
+            if (Graph.WorksOn[earlier] == part && !StepGraph.IsBeside(Graph.Steps[earlier]))
+            {
+                return Outcomes[earlier];
+            }
+        }
+
+        return null;
     }
 
     public StepOutcome? Find(string step)

@@ -81,6 +81,7 @@ public class CourseTests
     [Fact]
     public void AfterTheBake_ThePieceCoolsTowardsTheRoom()
     {
+        Assert.Equal(["cool"], Rolls.FindStrand("dough")!.Stretches.Where(stretch => stretch.IsOnlyDrawn).Select(stretch => stretch.Step));
         var cool = Rolls.FindStrand("dough")!.Stretches.Single(stretch => stretch.Step == "cool").Points;
         Assert.Null(DemoRuns.PotatoRolls.FindStep("cool")!.EndTemperature);
         Assert.All(cool.Zip(cool.Skip(1)), pair => Assert.True(pair.First.Temperature > pair.Second.Temperature));

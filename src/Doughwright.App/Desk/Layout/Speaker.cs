@@ -22,8 +22,8 @@ internal sealed class Speaker(Words words, NavigationManager navigation)
 
     public IReadOnlyList<MeasureChoice> MeasureChoices =>
     [
-        new(words["desk.metric"], navigation.GetUriWithQueryParameter(MeasuresName, (string?)null), Current(MeasureSystem.Metric)),
-        new(words["desk.us"], navigation.GetUriWithQueryParameter(MeasuresName, Us), Current(MeasureSystem.Us)),
+        new(words["desk.metric"], "", navigation.GetUriWithQueryParameter(MeasuresName, (string?)null), Current(MeasureSystem.Metric)),
+        new(words["desk.us"], Us, navigation.GetUriWithQueryParameter(MeasuresName, Us), Current(MeasureSystem.Us)),
     ];
 
     /// <summary>"page" when this is the page shown, for aria-current.</summary>
@@ -39,5 +39,6 @@ internal sealed class Speaker(Words words, NavigationManager navigation)
     private string? Current(MeasureSystem system) => Measures == system ? "true" : null;
 
     /// <summary>A link that changes the measures.</summary>
-    internal sealed record MeasureChoice(string Name, string Address, string? Current);
+    /// <param name="Value">What it puts into the address; empty for none.</param>
+    internal sealed record MeasureChoice(string Name, string Value, string Address, string? Current);
 }

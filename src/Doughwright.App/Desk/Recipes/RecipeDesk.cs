@@ -1,6 +1,112 @@
+using Doughwright.App.Desk.Asking;
+using Doughwright.App.Desk.Recipes.State;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
+
 namespace Doughwright.App.Desk.Recipes;
 
-/// <summary>One recipe on the desk: what is asked of it, and what that comes to. Shared by the islands of a page.</summary>
-internal sealed class RecipeDesk
+/// <summary>One recipe on the desk: what is asked of it, and what that comes to. What it holds is replaced as a whole, never changed.</summary>
+internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
 {
+    private CancellationTokenSource running = new();
+    private Working? working;
+    private Setting? setting;
+
+    /// <summary>Something changed that a page shows.</summary>
+    public event Action? Changed;
+
+    /// <summary>What lies on the desk; null before a recipe is opened, and when its text cannot be understood.</summary>
+    public DeskState? State { get; private set; }
+
+    /// <summary>The text that was opened; null when there is none of this name.</summary>
+    public RecipeFile? File { get; private set; }
+
+    /// <summary>Kitchens of the folder when the recipe was opened, by the name of their file; null where a text cannot be understood.</summary>
+    public IReadOnlyList<(string Name, Kitchen? Kitchen)> Kitchens { get; private set; } = [];
+
+    /// <summary>The address that shows what lies on the desk.</summary>
+    public string Address => $"/recipes/{Uri.EscapeDataString(File?.Name ?? "")}{setting?.Question.Query()}";
+
+    public void Open(string name, Question question, MeasureSystem measures)
+    {
+        File = RecipeFile.Read(name, shelf);
+        if (File is not { Recipe: not null } file)
+        {
+            return;
+        }
+
+        Kitchens = [.. shelf.Kitchens.Select(kitchen => (kitchen, KitchenAsked.Find([kitchen], shelf, new(new(words, measures))).Kitchen))];
+        working = new(file, measures, shelf, words);
+        setting = working.Opened(question);
+        State = working.Done(setting, CancellationToken.None);
+    }
+
+    /// <summary>Takes the recipe to another kitchen; null is home.</summary>
+    public Task Pick(string? kitchen) => Change((work, before) => work.Picked(before, kitchen));
+
+    /// <summary>Sets what a person has typed or picked in the sentence.</summary>
+    /// <param name="option">Name of an option of the kitchen, or "dough" or "free".</param>
+    public Task Set(string option, string typed) => Change((work, before) => Typed(work, before, option, typed));
+
+    /// <summary>Follows a person who is still typing: what cannot be used is not yet refused.</summary>
+    public Task Type(string option, string typed) => Change((work, before) =>
+    {
+        var after = Typed(work, before, option, typed);
+        return typed.Length == 0 || after.RefusalOf(option) is not null
+            ? before
+            : after with { Typing = new Dictionary<string, string>(before.Typing) { [option] = typed } };
+    });
+
+    public void Dispose()
+    {
+        running.Cancel();
+        running.Dispose();
+    }
+
+    private Setting Typed(Working work, Setting before, string option, string typed)
+    {
+        var value = FieldUnit.Complete(option, typed.Trim(), State!.Measures);
+        return option switch
+        {
+            Question.Free when value.Length == 0 => work.SetDough(before, null, null),
+            Question.Free => work.SetDough(before, before.Question.First(Question.Dough) ?? FieldUnit.DoughOf(work.Home), value),
+            Question.Dough => work.SetDough(before, value, before.Question.First(Question.Free)),
+            _ => work.SetOfKitchen(before, option, value),
+        };
+    }
+
+    /// <summary>Sets at once, works out beside, and shows when that is done; what is newer cancels what is still running.</summary>
+    private async Task Change(Func<Working, Setting, Setting> change)
+    {
+        if (working is not { } work || setting is not { } before)
+        {
+            return;
+        }
+
+        var after = change(work, before);
+        if (after == before)
+        {
+            return;
+        }
+
+        setting = after;
+        await running.CancelAsync();
+        running.Dispose();
+        running = new();
+        var newer = running.Token;
+        try
+        {
+            State = before.Question.Equals(after.Question) && State is { } shown && shown.Setting.Question.Equals(after.Question)
+                ? shown with { Setting = after }
+                : await Task.Run(() => work.Done(after, newer), newer);
+            Changed?.Invoke();
+        }
+        catch (OperationCanceledException)
+        {
+            // Something newer is on its way and will be shown.
+            return;
+        }
+    }
 }

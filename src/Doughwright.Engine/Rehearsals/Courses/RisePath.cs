@@ -1,5 +1,6 @@
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Heat;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals.Courses;
@@ -12,21 +13,32 @@ internal sealed class RisePath
 {
     private const int StepsAtATime = 8;
 
+    /// <summary>
+    /// As many steps as the rehearsal takes are taken again, so that both agree to the last digits, unless they are more than this. A rise in
+    /// longer steps, but no fewer than half as many, agrees to half a per cent.
+    /// </summary>
+    private const int MostSteps = 160;
+
     private readonly RisePhase phase;
     private readonly RiseState state;
     private readonly RiseFolds folds;
     private readonly ConductionRun body;
+    private readonly Duration step;
+    private readonly double[] meanRows;
+    private readonly double[] growthRows;
     private readonly List<double> celsius = [];
     private readonly List<double> growth = [];
 
-    public RisePath(RisePhase phase, PerLane scale, RiseFolds folds)
+    /// <param name="expectedMinutes">About how long it will take: what takes very long is followed in longer steps.</param>
+    public RisePath(RisePhase phase, PerLane scale, RiseFolds folds, double expectedMinutes)
     {
         this.phase = phase;
+        step = StepOver(phase.StepLength, expectedMinutes);
         this.folds = folds.Again();
         Lanes = phase.Input.Lanes;
-        StepMinutes = phase.StepLength.Minutes;
+        (meanRows, growthRows) = (new double[StepsAtATime * Lanes], new double[StepsAtATime * Lanes]);
         state = phase.Begin(scale);
-        body = Bodies.Drift(phase.Input, phase.Body, phase.Start, phase.StepLength);
+        body = Bodies.Drift(phase.Input, phase.Body, phase.Start, step);
         celsius.AddRange(phase.Start.Values);
         growth.AddRange(state.Growth);
         Highest = [.. state.Growth];
@@ -37,7 +49,7 @@ internal sealed class RisePath
 
     public int Lanes { get; }
 
-    public double StepMinutes { get; }
+    public double StepMinutes => step.Minutes;
 
     public int Steps { get; private set; }
 
@@ -46,19 +58,18 @@ internal sealed class RisePath
     /// <summary>The highest growth of each lane so far.</summary>
     public double[] Highest { get; }
 
-    public double GrowthAt(int step, int lane) => growth[(step * Lanes) + lane];
+    public double GrowthAt(int index, int lane) => growth[(index * Lanes) + lane];
 
     public void GoOn()
     {
-        var (mean, grown) = (new double[StepsAtATime * Lanes], new double[StepsAtATime * Lanes]);
-        body.Advance(Rising.AirOver(phase.Input, phase.StepLength * Steps, phase.StepLength, StepsAtATime), mean);
-        state.Advance(mean, phase.StepLength, grown);
-        celsius.AddRange(mean);
-        growth.AddRange(grown);
+        body.Advance(Rising.AirOver(phase.Input, step * Steps, step, StepsAtATime), meanRows);
+        state.Advance(meanRows, step, growthRows);
+        celsius.AddRange(meanRows);
+        growth.AddRange(growthRows);
         Steps += StepsAtATime;
-        for (var index = 0; index < grown.Length; index++)
+        for (var index = 0; index < growthRows.Length; index++)
         {
-            Highest[index % Lanes] = Math.Max(Highest[index % Lanes], grown[index]);
+            Highest[index % Lanes] = Math.Max(Highest[index % Lanes], growthRows[index]);
         }
     }
 
@@ -66,9 +77,9 @@ internal sealed class RisePath
     public List<WayPoint> Likely(double untilMinutes)
     {
         var way = new List<WayPoint> { new(0, celsius[0], growth[0]) };
-        for (var step = 0; step < Steps && way[^1].Minutes < untilMinutes; step++)
+        for (var index = 0; index < Steps && way[^1].Minutes < untilMinutes; index++)
         {
-            foreach (var piece in Pieces(step, 0))
+            foreach (var piece in Pieces(index, 0))
             {
                 if (piece.From > way[^1].Minutes || piece.GrowthFrom != way[^1].Growth)
                 {
@@ -98,59 +109,72 @@ internal sealed class RisePath
             minutes[level] = 0;
         }
 
-        for (var step = 0; step < Steps && level < levels.Length; step++)
+        for (var index = 0; index < Steps && level < levels.Length; index++)
         {
-            if (Math.Max(GrowthAt(step + 1, lane), FoldedAt(step, lane)) < levels[level])
+            if (!IsFolded(index, lane))
             {
+                level = Pass(Whole(index, lane), level, levels, minutes);
                 continue;
             }
 
-            foreach (var piece in Pieces(step, lane))
+            foreach (var piece in Pieces(index, lane))
             {
-                for (; level < levels.Length && levels[level] <= piece.GrowthTo; level++)
-                {
-                    minutes[level] = piece.When(levels[level]);
-                }
+                level = Pass(piece, level, levels, minutes);
             }
         }
+    }
+
+    private static int Pass(RisePiece piece, int level, ReadOnlySpan<double> levels, Span<double> minutes)
+    {
+        for (; level < levels.Length && levels[level] <= piece.GrowthTo; level++)
+        {
+            minutes[level] = piece.When(levels[level]);
+        }
+
+        return level;
+    }
+
+    private static Duration StepOver(Duration own, double minutes)
+    {
+        var longer = minutes / own.Minutes <= MostSteps ? 1 : Math.Floor(minutes / own.Minutes / (MostSteps / 2.0));
+        return own * Math.Max(1, Math.Min(longer, Math.Floor(Rising.LongestStep / own)));
     }
 
     private double CelsiusAt(double minutes)
     {
-        var step = Math.Min(Steps - 1, (int)(minutes / StepMinutes));
-        var (from, to) = (celsius[step * Lanes], celsius[(step + 1) * Lanes]);
-        return from + (((minutes / StepMinutes) - step) * (to - from));
+        var index = Math.Min(Steps - 1, (int)(minutes / StepMinutes));
+        var (from, to) = (celsius[index * Lanes], celsius[(index + 1) * Lanes]);
+        return from + (((minutes / StepMinutes) - index) * (to - from));
     }
 
-    /// <summary>The highest growth at which a lane is folded in a step; nothing where it is not.</summary>
-    private double FoldedAt(int step, int lane)
+    private RisePiece Whole(int index, int lane) => new(index * StepMinutes, GrowthAt(index, lane), (index + 1) * StepMinutes, GrowthAt(index + 1, lane));
+
+    private bool IsFolded(int index, int lane)
     {
-        var highest = double.NegativeInfinity;
         for (var fold = 0; fold < folds.Count; fold++)
         {
-            var entry = (fold * Lanes) + lane;
-            if (Falls(folds.Minutes[entry], step))
+            if (Falls(folds.Minutes[(fold * Lanes) + lane], index))
             {
-                highest = Math.Max(highest, folds.Growth[entry]);
+                return true;
             }
         }
 
-        return highest;
+        return false;
     }
 
-    private bool Falls(double minutes, int step) =>
-        minutes > (step == 0 ? -1 : step * StepMinutes) && minutes <= (step + 1) * StepMinutes;
+    private bool Falls(double minutes, int index) =>
+        minutes > (index == 0 ? -1 : index * StepMinutes) && minutes <= (index + 1) * StepMinutes;
 
     /// <summary>A step of a lane, cut at its folds. All pieces of a step rise equally fast.</summary>
-    private IEnumerable<RisePiece> Pieces(int step, int lane)
+    private IEnumerable<RisePiece> Pieces(int index, int lane)
     {
-        var (at, grown) = (step * StepMinutes, GrowthAt(step, lane));
-        var (end, last) = ((step + 1) * StepMinutes, GrowthAt(step + 1, lane));
+        var (at, grown) = (index * StepMinutes, GrowthAt(index, lane));
+        var (end, last) = ((index + 1) * StepMinutes, GrowthAt(index + 1, lane));
         double? perMinute = null;
         for (var fold = 0; fold < folds.Count; fold++)
         {
             var (minutes, met) = (folds.Minutes[(fold * Lanes) + lane], folds.Growth[(fold * Lanes) + lane]);
-            if (!Falls(minutes, step))
+            if (!Falls(minutes, index))
             {
                 continue;
             }
@@ -162,7 +186,7 @@ internal sealed class RisePath
             }
 
             // A fold at the very beginning of a step shows no slope of it: the step before lends its own.
-            perMinute ??= step > 0 ? (grown - GrowthAt(step - 1, lane)) / StepMinutes : (last - grown) / StepMinutes;
+            perMinute ??= index > 0 ? (grown - GrowthAt(index - 1, lane)) / StepMinutes : (last - grown) / StepMinutes;
             (at, grown) = (minutes, double.NaN);
         }
 

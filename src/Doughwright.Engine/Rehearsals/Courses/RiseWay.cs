@@ -11,7 +11,7 @@ internal sealed class RiseWay(RisePhase phase, PerLane scale, RiseFolds folds, P
     public FollowedRise Follow()
     {
         var likely = double.IsFinite(minutes.Central) && minutes.Central > 0 ? minutes.Central : phase.OwnMinutes;
-        var path = new RisePath(phase, scale, folds);
+        var path = new RisePath(phase, scale, folds, likely);
         var length = likely * FollowedRise.Beyond;
         while (path.Minutes < length)
         {

@@ -56,7 +56,7 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
         var (from, to) = GramsOf(index);
         var held = volume = VolumeFrom(index, way[0].Growth);
         var length = minutes.Central;
-        Add(step.Id, length, way.Select(point => Point(
+        Add(step.Id, length, IsLeftToCool(outcome), way.Select(point => Point(
             point.Minutes,
             length > 0 ? from + ((to - from) * (point.Minutes / length)) : point.Equals(way[^1]) ? to : from,
             point.Celsius,
@@ -86,10 +86,14 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
         }
 
         var (start, end) = (outcome.StartCelsius?.Central, outcome.EndCelsius?.Central);
-        return start is null && end is null && baked is { } piece && celsius is { } warm
+        return IsLeftToCool(outcome) && baked is { } piece && celsius is { } warm
             ? piece.Cool(warm, run.Stage.AirOf(step, Duration.FromMinutes(at)), step.Where, minutes)
             : [new(0, start, null), new(minutes, end, null)];
     }
+
+    /// <summary>Whether nothing tells how warm it is in a step after the bake.</summary>
+    private bool IsLeftToCool(StepOutcome outcome) =>
+        baked is not null && celsius is not null && outcome is { Way: null, StartCelsius: null, EndCelsius: null };
 
     private double? VolumeFrom(int index, double? growth)
     {
@@ -120,7 +124,7 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
         var way = baked is { } piece && celsius is { } warm
             ? piece.Cool(warm, run.Stage.Kitchen.Air.StartingAt(Duration.FromMinutes(at)), Where.Room, minutes)
             : [new(0, celsius, null), new(minutes, celsius, null)];
-        Add(null, minutes, way.Select(point => Point(point.Minutes, grams, point.Celsius, volume)));
+        Add(null, minutes, baked is not null && celsius is not null, way.Select(point => Point(point.Minutes, grams, point.Celsius, volume)));
         celsius = way[^1].Celsius;
     }
 
@@ -134,9 +138,9 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
         }
     }
 
-    private void Add(string? step, double minutes, IEnumerable<CoursePoint> points)
+    private void Add(string? step, double minutes, bool isOnlyDrawn, IEnumerable<CoursePoint> points)
     {
-        stretches.Add(new(step, Duration.FromMinutes(at), Duration.FromMinutes(at + minutes), [.. points]));
+        stretches.Add(new(step, Duration.FromMinutes(at), Duration.FromMinutes(at + minutes), [.. points]) { IsOnlyDrawn = isOnlyDrawn });
         at += minutes;
     }
 

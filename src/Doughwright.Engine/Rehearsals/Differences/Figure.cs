@@ -21,6 +21,9 @@ public enum FigureKind
     /// <summary>Temperature of a part right after mixing or pouring, in °C.</summary>
     Mixed,
 
+    /// <summary>How warm a line goes into a mix, in °C; by <see cref="Request.LineOf"/>.</summary>
+    GoesIn,
+
     /// <summary>From the first hand to the end, in minutes.</summary>
     Total,
 
@@ -32,7 +35,7 @@ public enum FigureKind
 }
 
 /// <summary>Names a figure of a rehearsal.</summary>
-/// <param name="Of">Id of the step, or of the part; empty for the whole.</param>
+/// <param name="Of">Id of the step, the part or the line; empty for the whole.</param>
 public readonly record struct Figure(FigureKind Kind, string Of = "");
 
 /// <summary>Why a figure is not there.</summary>

@@ -1,3 +1,5 @@
+using Doughwright.Engine.Recipes;
+
 namespace Doughwright.Engine.Rehearsals.Differences;
 
 /// <summary>The figures of one rehearsal by name, in the order of its steps.</summary>
@@ -24,6 +26,16 @@ internal static class Figures
             if (step.Dial is { } dial)
             {
                 told[new(FigureKind.Dial, step.Id)] = Known(dial.Here.Celsius);
+            }
+        }
+
+        foreach (var step in rehearsal.Steps.Where(step => step.Kind == StepKind.Mix))
+        {
+            var heat = rehearsal.HeatOf(step.Id);
+            foreach (var line in rehearsal.Formula.Components.First(component => component.Id == step.Component).Lines)
+            {
+                told[new(FigureKind.GoesIn, Request.LineOf(step.Component, line.Id))] =
+                    Known(heat?.Shares.FirstOrDefault(share => share.Line == line.Id)?.GoesIn?.Celsius);
             }
         }
 

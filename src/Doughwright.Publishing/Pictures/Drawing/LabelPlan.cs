@@ -12,6 +12,9 @@ internal sealed class LabelPlan(double width)
     private const double FirstAbove = -1.65;
     private const double Second = 1.15;
 
+    /// <summary>Two texts on one line are two texts.</summary>
+    private const double Air = 6;
+
     private readonly List<Box> taken = [];
 
     /// <summary>A plan to try something on.</summary>
@@ -36,11 +39,15 @@ internal sealed class LabelPlan(double width)
         var one = Line(x, y + ((above ? FirstAbove : FirstBelow) * size), first, firstLettering, anchor);
         var two = Line(x, y + (((above ? FirstAbove : FirstBelow) + Second) * size), second, secondLettering, anchor);
 
-        // With a little air: the same label in smaller type stands nearer to its point, and lies within.
+        // Up to its point: the same label in smaller type stands nearer to it, and lies within.
         return new(Math.Min(one.Left, two.Left), Math.Min(one.Top, y), Math.Max(one.Right, two.Right), Math.Max(two.Bottom, y));
     }
 
-    public bool IsFree(Box box) => box.Left >= 0 && box.Right <= width && !taken.Any(box.Overlaps);
+    public bool IsFree(Box box)
+    {
+        var aired = box with { Left = box.Left - Air, Right = box.Right + Air };
+        return box.Left >= 0 && box.Right <= width && !taken.Any(aired.Overlaps);
+    }
 
     public void Take(Box box) => taken.Add(box);
 

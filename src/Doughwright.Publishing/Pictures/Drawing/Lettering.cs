@@ -1,24 +1,23 @@
 namespace Doughwright.Publishing.Pictures.Drawing;
 
 /// <summary>A class of text in a chart, with the room it needs. The sheet of styles sets the same sizes.</summary>
-/// <param name="Size">On a wide page, in units of a picture 520 wide.</param>
-/// <param name="PhoneSize">On a phone, where the picture is drawn smaller and its letters larger.</param>
-internal sealed record Lettering(string Class, Face Face, double Size, double PhoneSize)
+/// <param name="PhoneSize">Size on a phone, in units of the picture: there it is drawn smaller and its letters larger.</param>
+internal sealed record Lettering(string Class, Face Face, double PhoneSize)
 {
-    public static Lettering Name { get; } = new("sl", Face.LabelBold, 13.5, 18);
+    public static Lettering Name { get; } = new("sl", Face.LabelBold, 18);
 
-    public static Lettering Value { get; } = new("sv", Face.Label, 13.5, 18);
+    public static Lettering Value { get; } = new("sv", Face.Label, 18);
 
-    public static Lettering Head { get; } = new("sh", Face.LabelBold, 13.5, 18);
+    public static Lettering Head { get; } = new("sh", Face.LabelBold, 18);
 
     /// <summary>What a person may set.</summary>
-    public static Lettering Free { get; } = new("slipt", Face.LabelBold, 13.5, 18);
+    public static Lettering Free { get; } = new("slipt", Face.LabelBold, 18);
 
-    public static Lettering Axis { get; } = new("hr", Face.Label, 12, 15.5);
+    public static Lettering Axis { get; } = new("hr", Face.Label, 15.5);
 
-    public static Lettering Cue { get; } = new("cue", Face.Cue, 14, 18);
+    public static Lettering Cue { get; } = new("cue", Face.Cue, 18);
 
-    public static Lettering Figure { get; } = new("dt", Face.Figures, 14, 18);
+    public static Lettering Figure { get; } = new("dt", Face.Figures, 18);
 
     /// <summary>Width on a phone, the larger of the two.</summary>
     public double WidthOf(string text) => TextWidth.Of(text, PhoneSize, Face);

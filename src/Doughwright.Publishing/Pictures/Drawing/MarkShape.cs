@@ -1,7 +1,7 @@
 namespace Doughwright.Publishing.Pictures.Drawing;
 
 /// <summary>The mark of a finding, told apart by shape and not by colour.</summary>
-internal enum MarkShape
+public enum MarkShape
 {
     /// <summary>A full square: what is written cannot be right.</summary>
     Wrong,

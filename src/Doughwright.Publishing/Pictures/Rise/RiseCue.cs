@@ -5,7 +5,6 @@ namespace Doughwright.Publishing.Pictures.Rise;
 /// <summary>What a person sees at the end, in words beside the comb: whole in one line, whole in two, or as much of it as there is room for.</summary>
 internal static class RiseCue
 {
-    private static readonly double[] WidthsOfTwo = [280, 230, 180];
     private static readonly double[] WidthsCut = [300, 230, 160, 110];
 
     /// <param name="level">Height of the comb.</param>
@@ -17,17 +16,14 @@ internal static class RiseCue
             return;
         }
 
-        foreach (var width in WidthsOfTwo)
+        if (Halves(cue) is var (half, other) && TwoLines(svg, plan, places, level, end, half, other))
         {
-            if (Halves(cue, width) is var (first, second) && TwoLines(svg, plan, places, level, end, first, second))
-            {
-                return;
-            }
+            return;
         }
 
         foreach (var width in WidthsCut)
         {
-            if (Halves(cue, width, cut: true) is var (first, second) && TwoLines(svg, plan, places, level, end, first, second))
+            if (Cut(cue, width) is var (first, second) && TwoLines(svg, plan, places, level, end, first, second))
             {
                 return;
             }
@@ -65,7 +61,7 @@ internal static class RiseCue
         (double X, double Y, bool Above, Anchor Anchor)[] ways =
         [
             (RiseFrame.Left + 8, level - 4, true, Anchor.Start), (RiseFrame.Left + 8, level + 2, false, Anchor.Start), (end, level - 50, true, Anchor.End),
-            (RiseFrame.Right, level - 50, true, Anchor.End), (RiseFrame.Right, level - 4, true, Anchor.End), (RiseFrame.Right, level + 24, false, Anchor.End),
+            (RiseFrame.Right, level - 50, true, Anchor.End), (RiseFrame.Right, level - 4, true, Anchor.End), (RiseFrame.Right, level + 24, false, Anchor.End), (RiseFrame.Right, level + 50, false, Anchor.End), (RiseFrame.Right, RiseFrame.Foot - 6, true, Anchor.End),
             (RiseFrame.Left + 8, 2, false, Anchor.Start), (RiseFrame.Left + 8, RiseFrame.Head, false, Anchor.Start),
         ];
         foreach (var (x, y, above, anchor) in ways)
@@ -81,8 +77,21 @@ internal static class RiseCue
         return false;
     }
 
-    /// <summary>Two lines within a width; null when it takes more and may not be cut, or when nothing can be broken.</summary>
-    private static (string First, string Second)? Halves(string text, double width, bool cut = false)
+    /// <summary>Two lines of about the same length; null when there is nothing to break.</summary>
+    private static (string First, string Second)? Halves(string text)
+    {
+        var spaces = Enumerable.Range(0, text.Length).Where(i => text[i] == ' ').ToList();
+        if (spaces.Count == 0)
+        {
+            return null;
+        }
+
+        var at = spaces.MinBy(space => Math.Max(Lettering.Cue.WidthOf(text[..space]), Lettering.Cue.WidthOf(text[(space + 1)..])));
+        return (text[..at], text[(at + 1)..]);
+    }
+
+    /// <summary>The first line full, the second as far as it goes; null when there is nothing to break.</summary>
+    private static (string First, string Second)? Cut(string text, double width)
     {
         var at = -1;
         for (var space = text.IndexOf(' '); space > 0 && Lettering.Cue.WidthOf(text[..space]) <= width; space = text.IndexOf(' ', space + 1))
@@ -90,13 +99,6 @@ internal static class RiseCue
             at = space;
         }
 
-        if (at < 0)
-        {
-            return null;
-        }
-
-        var rest = text[(at + 1)..];
-        var fits = Lettering.Cue.WidthOf(rest) <= width;
-        return fits || cut ? (text[..at], Lettering.Cue.Fitted(rest, width)) : null;
+        return at < 0 ? null : (text[..at], Lettering.Cue.Fitted(text[(at + 1)..], width));
     }
 }

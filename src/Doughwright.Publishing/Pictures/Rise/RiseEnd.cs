@@ -10,6 +10,8 @@ namespace Doughwright.Publishing.Pictures.Rise;
 internal static class RiseEnd
 {
     private const double Dot = 4.5;
+    private const double SingleAbove = 6;
+    private const double SingleBelow = 18;
 
     public static void Draw(Svg svg, LabelPlan plan, RiseLabels places, RiseCurve own, RehearsedStep step, RiseFrame frame, Voice voice)
     {
@@ -65,19 +67,32 @@ internal static class RiseEnd
         (double X, double Y, bool Above, Anchor Anchor)[] ways =
         [
             (left - 8, level - 4, true, Anchor.End), (right + 8, level + 2, false, Anchor.Start), (right + 8, level - 4, true, Anchor.Start),
-            (right, level - 6, true, Anchor.End), (left - 8, level + 16, false, Anchor.End), (right, level + 18, false, Anchor.End), (left, level - 50, true, Anchor.End),
+            (right, level - 6, true, Anchor.End), (left - 8, level + 16, false, Anchor.End), (right, level + 18, false, Anchor.End), (left, level - 50, true, Anchor.End), (RiseFrame.Left + 8, level - 4, true, Anchor.Start),
             (right, level + 60, false, Anchor.End), (RiseFrame.Left + 8, level - 50, true, Anchor.Start),
         ];
         foreach (var avoidLines in new[] { true, false })
         {
             foreach (var (x, y, above, anchor) in ways)
             {
-                var box = LabelPlan.TwoLines(x, y, first, second ?? "", above, Lettering.Head, Lettering.Value, anchor);
-                if (places.IsClear(box, avoidLines: avoidLines) && plan.TryTake(box))
+                var single = y + (above ? -SingleAbove : SingleBelow);
+                var box = second is null
+                    ? LabelPlan.Line(x, single, first, Lettering.Head, anchor)
+                    : LabelPlan.TwoLines(x, y, first, second, above, Lettering.Head, Lettering.Value, anchor);
+                if (!places.IsClear(box, avoidLines: avoidLines) || !plan.TryTake(box))
                 {
-                    svg.TwoLines(x, y, first, second ?? "", above, anchor, Lettering.Head.Class, Lettering.Value.Class);
-                    return;
+                    continue;
                 }
+
+                if (second is null)
+                {
+                    svg.Text(Lettering.Head.Class, x, single, first, anchor);
+                }
+                else
+                {
+                    svg.TwoLines(x, y, first, second, above, anchor, Lettering.Head.Class, Lettering.Value.Class);
+                }
+
+                return;
             }
         }
     }

@@ -9,11 +9,16 @@ internal sealed class RiseLabels(LabelPlan plan, IReadOnlyList<IReadOnlyList<(do
     private const double TextRise = 4;
     private const double Spacing = 4;
 
-    private static readonly double[] Along = [0.5, 0.62, 0.38, 0.74, 0.28, 0.86, 0.2, 0.95, 0.12];
+    /// <summary>Where along its curve a name is looked for: in the middle of a curve on its own, at the ends of many, where they have parted.</summary>
+    private static readonly double[] AlongOne = [0.5, 0.62, 0.38, 0.74, 0.28, 0.86, 0.2, 0.95, 0.12];
+    private static readonly double[] AlongMany = [0.96, 0.86, 0.74, 0.62, 0.5, 0.38, 0.28, 0.2];
+
     private static readonly (double X, double Y, Anchor Anchor)[] Ways =
     [
         (Reach, 24, Anchor.Start), (-Reach, -24, Anchor.End), (Reach, 44, Anchor.Start), (-Reach, -44, Anchor.End), (Reach, 6, Anchor.Start), (-Reach, -6, Anchor.End),
         (Reach, 70, Anchor.Start), (-Reach, -70, Anchor.End), (Reach * 3, 34, Anchor.Start), (-Reach * 3, -34, Anchor.End), (Reach * 3, 62, Anchor.Start),
+        (Reach, 96, Anchor.Start), (-Reach, -10, Anchor.End), (Reach * 2, 120, Anchor.Start), (-Reach * 2, -10, Anchor.End), (Reach * 4, 90, Anchor.Start), (-Reach * 4, -6, Anchor.End),
+        (Reach * 3, 150, Anchor.Start), (-Reach * 2, 10, Anchor.End), (Reach * 5, 40, Anchor.Start),
     ];
 
     private readonly List<(double X, double Y)> onLines = [.. curves.SelectMany(Dense)];
@@ -26,7 +31,7 @@ internal sealed class RiseLabels(LabelPlan plan, IReadOnlyList<IReadOnlyList<(do
     {
         foreach (var (avoidBand, avoidLines) in new[] { (true, true), (false, true) })
         {
-            foreach (var share in Along)
+            foreach (var share in curves.Count > 2 ? AlongMany : AlongOne)
             {
                 var (x, y) = AtShare(curve, share);
                 foreach (var (dx, dy, anchor) in Ways)

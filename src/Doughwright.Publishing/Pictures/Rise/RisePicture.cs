@@ -17,6 +17,9 @@ internal static class RisePicture
     private const double FigureGap = 7;
     private const double RowOfAlso = 24;
 
+    /// <summary>A name with its time. A longer name is cut, the time is not.</summary>
+    private const double LongestName = 300;
+
     public static string Draw(RiseCurve own, RehearsedStep step, IReadOnlyList<OtherRise> others, Voice voice, string id)
     {
         var frame = RiseFrame.Of(own, step, others);
@@ -44,9 +47,9 @@ internal static class RisePicture
         RiseFolds.Draw(svg, plan, places, own, step, frame, voice);
         var unnamed = DrawNames(svg, places, others, dashed, voice);
         var height = ribbonTop + RibbonHeight + 34;
-        if (unnamed.Count > 0)
+        foreach (var name in unnamed)
         {
-            svg.Text(Lettering.Value.Class, RiseFrame.Left, height + 12, Lettering.Value.Fitted(voice.Say("rise.also", ("names", voice.List(unnamed))), RiseFrame.Width - RiseFrame.Left));
+            svg.Text(Lettering.Value.Class, RiseFrame.Left, height + 12, Lettering.Value.Fitted(voice.Say("rise.also", ("name", name)), RiseFrame.Width - RiseFrame.Left));
             height += RowOfAlso;
         }
 
@@ -109,7 +112,9 @@ internal static class RisePicture
         var unnamed = new List<string>();
         foreach (var (other, run) in others.Zip(runs))
         {
-            var name = Lettering.Value.Fitted(voice.Say("rise.other", ("name", other.Name), ("time", RiseTime.Of(other.Time, voice))), RiseFrame.Width / 2);
+            var time = RiseTime.Of(other.Time, voice);
+            var room = LongestName - Lettering.Value.WidthOf(voice.Say("rise.other", ("name", ""), ("time", time)));
+            var name = voice.Say("rise.other", ("name", Lettering.Value.Fitted(other.Name, room)), ("time", time));
             if (places.Find(run, name, Lettering.Value) is { } place)
             {
                 svg.Line("lead", place.FromX, place.FromY, place.ToX, place.ToY);

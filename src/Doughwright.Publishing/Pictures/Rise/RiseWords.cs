@@ -32,5 +32,6 @@ internal static class RiseWords
     private static string End(RiseCurve own, RehearsedStep step, Voice voice) =>
         step.Time is not { } time ? voice.Say("rise.description-never")
         : own.Target is null && step.Kind != StepKind.Proof ? voice.Say("rise.description-clock", ("time", time.Likely))
+        : RiseTime.RangeOf(time, voice) is null ? voice.Say("rise.description-stated", ("time", time.Likely))
         : voice.Say("rise.description-ends", ("time", time.Likely), ("range", voice.Range(time.Low, time.High, inSentence: true)));
 }

@@ -26,7 +26,7 @@ internal static class SlipsPicture
     private const double Middle = (Height / 2) + 4;
 
     /// <summary>Larger than on the screen, as it is printed.</summary>
-    private static readonly Lettering Slip = new("slipt", Face.LabelBold, 12.5, 14);
+    private static readonly Lettering Slip = new("slipt", Face.LabelBold, 14);
 
     /// <param name="span">Time from the left edge to the end of the longer strip.</param>
     public static string Draw(Rehearsal first, Rehearsal second, string firstName, string secondName, Voice voice, string id, Duration span) =>
@@ -56,7 +56,7 @@ internal static class SlipsPicture
             Height,
             id,
             voice.Say("slips.title", ("first", firstName), ("second", secondName)),
-            slips.Count == 0 ? null : voice.Say("slips.description", ("slips", string.Join(voice.Words["list-comma"], slips.Select(slip => Words(slip, voice, bare: false))))));
+            slips.Count == 0 ? voice.Say("slips.none") : voice.Say("slips.description", ("slips", string.Join(voice.Words["list-comma"], slips.Select(slip => Words(slip, voice, bare: false))))));
     }
 
     /// <summary>Name and difference where no other line and no other text is; the difference alone where that is too long; else it is left to the description and the table.</summary>

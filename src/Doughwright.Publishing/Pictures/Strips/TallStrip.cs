@@ -73,8 +73,8 @@ internal static class TallStrip
 
     private static void Heads(Sheet sheet)
     {
-        Head(sheet, 0, "strip-hands", FiresRail - 4);
-        Head(sheet, FiresRail, "strip-fires-short", 70);
+        Head(sheet, 0, "strip-hands", FiresRail);
+        Head(sheet, FiresRail + 4, "strip-fires-short", 70);
         if (sheet.Strands.Count > 0 && Type.Hour.Fit(sheet.Words.Say("strip-strands"), 60) is { } strands)
         {
             sheet.Placer.Put(Type.Hour, sheet.Bench - 4, HeadLine, strands, Anchor.End);

@@ -59,6 +59,16 @@ public class MoverTests
         Assert.True(there.Parts.Single(part => part.Moves[0].Mover == Mover.Height).By < 0);
     }
 
+    /// <summary>How warm the parts go in is an answer to the whole kitchen, so all that asks for another warmth has its part in it.</summary>
+    [Fact]
+    public void FreeParts_GoInWarmer_ForAColderRoom()
+    {
+        var scald = Between(Request.Home, Kept).Find(FigureKind.GoesIn, Request.LineOf("dough", "scald"))!;
+        Assert.InRange(scald.By!.Value, 2, 10);
+        Assert.Equal(scald.By.Value, scald.Parts.Sum(part => part.By), 1e-9);
+        Assert.True(scald.Parts.Single(part => part.Moves[0].Mover == Mover.Room).By > 0.8 * scald.By.Value);
+    }
+
     [Fact]
     public void StepThatNeverEnds_IsSaidToNeverEnd()
     {

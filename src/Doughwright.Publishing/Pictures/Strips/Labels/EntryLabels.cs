@@ -7,7 +7,7 @@ namespace Doughwright.Publishing.Pictures.Strips.Labels;
 /// <summary>What goes straight into a mix, in three short lines: left of its nose, or over the dough where the left is taken.</summary>
 internal static class EntryLabels
 {
-    private const double Longest = 300;
+    private const double Longest = 340;
     private const double Shortest = 70;
 
     public static void Draw(Sheet sheet)

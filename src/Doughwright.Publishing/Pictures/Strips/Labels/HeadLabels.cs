@@ -34,7 +34,7 @@ internal static class HeadLabels
     {
         foreach (var (step, x, width) in Heads(sheet))
         {
-            var room = width - Beside - 3;
+            var room = width - Beside - 1;
             if (Shown(sheet, step, room) is not { } name)
             {
                 // Too narrow for one word: it stands lower, across the next upright, when nothing else does.
@@ -59,7 +59,7 @@ internal static class HeadLabels
     public static double? NameEnd(Sheet sheet, PlannedStep step)
     {
         var (_, x, width) = Heads(sheet).First(head => head.Step == step);
-        return Shown(sheet, step, width - Beside - 3) is { } name ? x + Beside + Type.Head.Width(name) : null;
+        return Shown(sheet, step, width - Beside - 1) is { } name ? x + Beside + Type.Head.Width(name) : null;
     }
 
     /// <summary>The author's name of a step where it fits, else one short word, else the beginning of the name where that says something.</summary>

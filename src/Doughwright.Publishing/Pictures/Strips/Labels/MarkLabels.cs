@@ -15,9 +15,7 @@ internal static class MarkLabels
         {
             var wished = at(mark.Place.Split('.')).ToArray();
             var last = wished.Length == 0 ? (X: 12, Y: TopRow) : wished[^1];
-            // In the row over everything there is always a place left.
-            var row = Enumerable.Range(0, (int)(sheet.Frame.Width / Step)).Select(i => (X: 12 + (i * Step), Y: TopRow)).OrderBy(place => Math.Abs(place.X - last.X));
-            foreach (var (x, y) in wished.Concat(row))
+            foreach (var (x, y) in wished.Concat(Anywhere(sheet, last)))
             {
                 if (sheet.Placer.Take(Flag.Box(x, y)))
                 {
@@ -27,4 +25,10 @@ internal static class MarkLabels
             }
         }
     }
+
+    /// <summary>In the row over everything, as near as can be; when that is full, wherever nothing is written.</summary>
+    private static IEnumerable<(double X, double Y)> Anywhere(Sheet sheet, (double X, double Y) near) =>
+        from y in Enumerable.Range(0, (int)((sheet.Frame.Height - TopRow) / Step)).Select(row => TopRow + (row * Step))
+        from x in Enumerable.Range(0, (int)(sheet.Frame.Width / Step)).Select(i => 12 + (i * Step)).OrderBy(x => Math.Abs(x - near.X))
+        select (x, y);
 }

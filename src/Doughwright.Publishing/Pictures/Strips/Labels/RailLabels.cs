@@ -73,7 +73,7 @@ internal static class RailLabels
 
     private static void Total(Sheet sheet, double y, string name, string value, double room)
     {
-        sheet.Placer.Put(Type.Head, X + 4, y - 8, Type.Head.Fit(name, room - 4) ?? "");
+        sheet.Placer.Put(Type.Head, X + 4, y - 9, Type.Head.Fit(name, room - 4) ?? "");
         sheet.Placer.Put(Type.Value, X + 4, y + 6, Type.Value.Fit(value, room - 4) ?? "");
     }
 }

@@ -38,7 +38,7 @@ internal static class TallItems
                 words.Say("strip-mass-at", ("mass", strand.Stretches[0].Points[^1].Mass), ("warmth", poured)),
             StepKind.Glaze when plan.Washes.FirstOrDefault(wash => wash.Step == step)?.Mass is { } mass => words.Say("strip-mass-time", ("mass", mass), ("time", time)),
             StepKind.Cook when step.Step.EndTemperature is { } hot => words.Say("strip-time-at", ("time", time), ("warmth", hot)),
-            _ when step.Step.SettlesAt is { } settles => words.Say("strip-time-to", ("time", time), ("warmth", settles)),
+            _ when step.Step.SettlesAt is { } settles => words.Say("strip-settles", ("warmth", settles)),
             StepKind.Bulk or StepKind.Proof when step.Step is { StartTemperature: { } from, EndTemperature: { } to } =>
                 words.Say("strip-time-between", ("time", time), ("from", words.Voice.Degrees(from)), ("to", to)),
             StepKind.Bake when step.Step.EndTemperature is { } core => words.Say("strip-time-core", ("time", time), ("warmth", core)),

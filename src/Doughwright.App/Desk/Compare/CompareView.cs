@@ -1,0 +1,110 @@
+using Doughwright.App.Desk.Asking;
+using Doughwright.Publishing.Pictures.Keys;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Desk.Compare;
+
+/// <summary>The page of two kitchens, in finished words and pictures.</summary>
+internal sealed record CompareView
+{
+    /// <summary>The sentence with two gaps, cut at them: words, "first", words, "second", words.</summary>
+    public required IReadOnlyList<string> Sentence { get; init; }
+
+    public required IReadOnlyList<CompareChoice> FirstChoices { get; init; }
+
+    public required IReadOnlyList<CompareChoice> SecondChoices { get; init; }
+
+    public required string FirstName { get; init; }
+
+    public required string SecondName { get; init; }
+
+    public required string FirstKitchen { get; init; }
+
+    public required string SecondKitchen { get; init; }
+
+    public required Rich Answer { get; init; }
+
+    public required Rich Other { get; init; }
+
+    /// <summary>The way between the recipe as written and a kept dough; null where there is none.</summary>
+    public required CompareLink? Turn { get; init; }
+
+    public required IReadOnlyList<Refusal> Refusals { get; init; }
+
+    public required IReadOnlyList<CompareRow> Rows { get; init; }
+
+    /// <summary>Which steps have no row; empty when all have one.</summary>
+    public required string LeftOut { get; init; }
+
+    public required string RiseNote { get; init; }
+
+    public required string HeatNote { get; init; }
+
+    public required ComparePictures Pictures { get; init; }
+
+    public required WarmthKey Warmth { get; init; }
+
+    public required string CombKey { get; init; }
+
+    /// <summary>The two as they are typed into a terminal.</summary>
+    public required IReadOnlyList<string> CommandLines { get; init; }
+
+    /// <summary>Address of this page, and of the recipe in the second kitchen.</summary>
+    public required string Address { get; init; }
+
+    public required string RecipeAddress { get; init; }
+
+    public static CompareView Of(ComparedRecipe recipe, Comparison comparison, Voice voice)
+    {
+        var (first, second) = (comparison.First, comparison.Second);
+        var rows = new RowMaker(comparison, voice);
+        var answer = new AnswerWords(comparison, voice);
+        return new()
+        {
+            Sentence = Gaps.Cut(voice.Words["compare.sentence"]),
+            FirstChoices = ChoicesOf(recipe, first, voice),
+            SecondChoices = ChoicesOf(recipe, second, voice),
+            FirstName = first.Name,
+            SecondName = second.Name,
+            FirstKitchen = KitchenWords.Of(first.Asked.Kitchen, second.Asked.Kitchen, voice),
+            SecondKitchen = KitchenWords.Of(second.Asked.Kitchen, first.Asked.Kitchen, voice),
+            Answer = answer.Answer(),
+            Other = answer.OtherParagraph(),
+            Turn = TurnOf(recipe, comparison, voice),
+            Refusals = comparison.Refusals,
+            Rows = rows.All(),
+            LeftOut = rows.LeftOut is { Count: > 0 } left ? voice.Say(left.Count == 1 ? "compare.left-out-one" : "compare.left-out", ("steps", left)) : "",
+            RiseNote = voice.Say(comparison.Untouched is null ? "compare.rise.note-two" : "compare.rise.note", ("first", first.Name), ("second", second.Name)),
+            HeatNote = voice.Say(second.Answer is null ? "compare.heat.note" : "compare.heat.note-free", ("second", second.Name)),
+            Pictures = new(comparison, voice),
+            Warmth = WarmthKey.Of(voice),
+            CombKey = Publishing.Pictures.Keys.CombKey.Draw(),
+            CommandLines = [first.Asked.CommandLine, second.Asked.CommandLine],
+            Address = AddressOf(recipe, comparison.Question),
+            RecipeAddress = $"/recipes/{Uri.EscapeDataString(recipe.Name)}{second.Asked.Accepted.Query()}",
+        };
+    }
+
+    private static CompareChoice[] ChoicesOf(ComparedRecipe recipe, Side side, Voice voice) =>
+    [
+        .. recipe.Kitchens.Select(kitchen => new CompareChoice(
+            kitchen.Choice,
+            kitchen.Choice == CompareQuestion.Home ? voice.Say("compare.home", ("name", kitchen.Name == CompareQuestion.Home ? voice.Words["compare.home-unnamed"] : kitchen.Name)) : kitchen.Name,
+            kitchen.Choice == side.Choice)),
+    ];
+
+    private static CompareLink? TurnOf(ComparedRecipe recipe, Comparison comparison, Voice voice) => comparison.Second.Keep switch
+    {
+        KeepState.Kept => new(voice.Words["compare.turn.as-written"], AddressOf(recipe, comparison.Question.AsWritten(true))),
+        KeepState.AsWritten => new(voice.Words["compare.turn.keep"], AddressOf(recipe, comparison.Question.AsWritten(false))),
+        _ => null,
+    };
+
+    private static string AddressOf(ComparedRecipe recipe, CompareQuestion question) => $"/recipes/{Uri.EscapeDataString(recipe.Name)}/kitchens{question.Query()}";
+}
+
+/// <summary>A kitchen that can be picked.</summary>
+public sealed record CompareChoice(string Value, string Name, bool IsChosen);
+
+/// <summary>A way to another question.</summary>
+internal sealed record CompareLink(string Words, string Address);

@@ -1,0 +1,43 @@
+using Doughwright.App.Desk.Asking;
+using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Differences;
+
+namespace Doughwright.App.Desk.Compare;
+
+/// <summary>Two kitchens side by side, worked out.</summary>
+/// <param name="Question">What was asked, without what was refused, and with what keeps the dough.</param>
+/// <param name="Untouched">The second kitchen with the recipe as it is written; null when that is what is shown.</param>
+internal sealed record Comparison(
+    CompareQuestion Question,
+    Side First,
+    Side Second,
+    Rehearsal? Untouched,
+    RehearsalDifferences Differences,
+    IReadOnlyList<Refusal> Refusals)
+{
+    /// <summary>Ids of the steps of both, in order: those that only the second has stand after the one they follow there.</summary>
+    public IReadOnlyList<string> Steps
+    {
+        get
+        {
+            var ids = First.Rehearsal.Steps.Select(step => step.Id).ToList();
+            var after = -1;
+            foreach (var step in Second.Rehearsal.Steps)
+            {
+                var at = ids.IndexOf(step.Id);
+                if (at < 0)
+                {
+                    at = after + 1;
+                    ids.Insert(at, step.Id);
+                }
+
+                after = at;
+            }
+
+            return ids;
+        }
+    }
+
+    /// <summary>A step as the first kitchen has it, else as the second has it.</summary>
+    public RehearsedStep Step(string id) => First.Rehearsal.FindStep(id) ?? Second.Rehearsal.FindStep(id)!;
+}

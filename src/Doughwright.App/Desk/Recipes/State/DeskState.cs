@@ -1,0 +1,25 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals;
+
+namespace Doughwright.App.Desk.Recipes.State;
+
+/// <summary>One recipe on the desk, worked out. Immutable.</summary>
+/// <param name="Setting">What is set now; what was worked out may still be that of the moment before.</param>
+/// <param name="Here">The rehearsal as asked.</param>
+/// <param name="Home">The same at home, as written.</param>
+/// <param name="Findings">As the command line lists them, in its order.</param>
+/// <param name="Offer">What would be warmed to keep the dough, or null when nothing can be.</param>
+internal sealed record DeskState(
+    RecipeFile File,
+    Setting Setting,
+    MeasureSystem Measures,
+    Rehearsal Here,
+    Rehearsal Home,
+    IReadOnlyList<Finding> Findings,
+    Solution? Offer)
+{
+    public bool IsAway => !Here.AtHome;
+
+    public Recipe Recipe => File.Recipe!;
+}

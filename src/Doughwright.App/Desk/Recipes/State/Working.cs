@@ -1,0 +1,111 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Asking;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes.Checks;
+using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Desk.Recipes.State;
+
+/// <summary>Works out what is set on the desk. The recipe and its home are worked out once, when the recipe is opened.</summary>
+internal sealed class Working
+{
+    private readonly RecipeFile file;
+    private readonly QuestionReader reader;
+    private readonly MeasureSystem measures;
+
+    /// <param name="file">With a recipe.</param>
+    public Working(RecipeFile file, MeasureSystem measures, ShelfFolder shelf, Words words)
+    {
+        (this.file, this.measures) = (file, measures);
+        reader = new(file.Recipe!, file.Name, shelf, words);
+        Home = Rehearser.Rehearse(file.Formula!, Larder.Shipped, Request.Home);
+    }
+
+    public Rehearsal Home { get; }
+
+    /// <summary>Takes an address as it is.</summary>
+    public Setting Opened(Question question)
+    {
+        var read = reader.Read(question, measures);
+        return new(read, read.Refusals, read.Accepted.AsWritten ? KeepState.AsWritten : null);
+    }
+
+    /// <summary>Another kitchen: what was set of the one before goes with it.</summary>
+    public Setting Picked(Setting before, string? kitchen)
+    {
+        var question = before.Question.Without(Question.OfKitchen).With(Question.Kitchen, kitchen);
+        return Kept(question, [.. before.Refusals.Where(refusal => refusal.Option != Question.Kitchen && !Question.OfKitchen.Contains(refusal.Option))]);
+    }
+
+    /// <summary>One value of the kitchen; empty gives it back to the kitchen.</summary>
+    public Setting SetOfKitchen(Setting before, string option, string typed)
+    {
+        var without = before.Question.With(option, null);
+        var others = Others(before, option);
+        if (typed.Length == 0)
+        {
+            return Kept(without, others);
+        }
+
+        var question = without.With(option, typed);
+        var read = reader.Read(question, measures);
+        if (read.Refusals.Count > 0)
+        {
+            return before with { Refusals = [.. others, .. read.Refusals], Typing = Untyped(before, option) };
+        }
+
+        // What the kitchen has anyway is not asked for.
+        return Kept(read.Kitchen == reader.Read(without, measures).Kitchen ? without : question, others);
+    }
+
+    /// <summary>How warm the dough is to be, by the warmth of what; both null for as the recipe is written.</summary>
+    public Setting SetDough(Setting before, string? dough, string? free)
+    {
+        var bare = before.Question.Without(Keeping.Names).With(Question.AsWrittenName, null);
+        var others = Others(before, Question.Dough, Question.Free);
+        if (dough is null || free is null)
+        {
+            var written = reader.Read(bare, measures);
+            return written.Request.Kitchen is null
+                ? new(written, others, null)
+                : new(reader.Read(bare.With(Question.AsWrittenName, ""), measures), others, KeepState.AsWritten);
+        }
+
+        var read = reader.Read(bare.With(Question.Dough, dough).With(Question.Free, free), measures);
+        return read.Refusals.Count > 0
+            ? before with { Refusals = [.. others, .. read.Refusals], Typing = Untyped(before, Question.Dough) }
+            : new(read, others, null);
+    }
+
+    /// <summary>Rehearses what is set. Between its parts it looks whether something newer was set.</summary>
+    /// <exception cref="OperationCanceledException">Something newer was set.</exception>
+    public DeskState Done(Setting setting, CancellationToken newer)
+    {
+        newer.ThrowIfCancellationRequested();
+        var request = setting.Read.Request;
+        var here = Rehearser.Rehearse(file.Formula!, Larder.Shipped, request);
+        newer.ThrowIfCancellationRequested();
+        var findings = FindingList.Of(
+            file.Text, setting.Read.KitchenFindings, file.Findings, RecipeChecks.Of(file.Recipe!), here.Formula.Findings, here.Findings);
+        var offer = Keeping.HomeDough(Home) is { } dough
+            ? Rehearser.Rehearse(file.Formula!, Larder.Shipped, request with { Dough = dough, Free = [] }, lanes: 1).Solutions.FirstOrDefault(solution => solution.Lines.Count > 0)
+            : null;
+        newer.ThrowIfCancellationRequested();
+        return new(file, setting, measures, here, Home, findings, offer);
+    }
+
+    private Setting Kept(Question question, IReadOnlyList<Refusal> refusals)
+    {
+        var keeping = Keeping.Of(question, reader, file.Formula!, Home);
+        return new(reader.Read(keeping.Question, measures), refusals, keeping.State == KeepState.Home ? null : keeping.State);
+    }
+
+    private static Refusal[] Others(Setting before, params IReadOnlyCollection<string> options) =>
+        [.. before.Refusals.Where(refusal => !options.Contains(refusal.Option))];
+
+    private static Dictionary<string, string> Untyped(Setting before, string option) =>
+        before.Typing.Where(pair => pair.Key != option).ToDictionary();
+}

@@ -1,0 +1,128 @@
+using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Pictures.Drawing;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Desk.Recipes.Views;
+
+/// <summary>A group of columns: the total, or one part.</summary>
+/// <param name="Component">Null for the total.</param>
+/// <param name="Amounts">By key of the row.</param>
+internal sealed record FormulaGroup(ComponentFormula? Component, IReadOnlyDictionary<string, FormulaAmount> Amounts);
+
+/// <summary>How much of a row is in a group.</summary>
+/// <param name="Of">Where the one line that it is stands in the JSON; null when several lines were added up.</param>
+/// <param name="PercentName">What its percentage is called there.</param>
+internal sealed record FormulaAmount(double Grams, double? Percent, string? Of, string PercentName);
+
+/// <summary>
+/// The rows of a formula: every ingredient of the dough once, and every part that is made of several. A part of a single ingredient is that
+/// ingredient's row and needs no column of its own.
+/// </summary>
+internal sealed class FormulaRows
+{
+    private readonly Formula formula;
+    private readonly Voice voice;
+    private readonly ComponentFormula[] inside;
+    private readonly Dictionary<string, List<(ComponentFormula Component, LineFormula Line)>> lines = [];
+    private readonly List<string> order = [];
+
+    private FormulaRows(Formula formula, Voice voice)
+    {
+        (this.formula, this.voice) = (formula, voice);
+        inside = [.. formula.Components.Where(component => component.ShareInDough > 0)];
+        foreach (var root in inside.Where(component => component.Kind == ComponentKind.Dough).Reverse().Concat(inside))
+        {
+            Walk(root, []);
+        }
+
+        Groups = [Total(), .. inside.Where(component => !IsSingle(component)).OrderBy(component => component.Kind == ComponentKind.Dough).Select(Own)];
+    }
+
+    /// <summary>In the order in which they go in, what a part is made of before it.</summary>
+    public IReadOnlyList<string> Keys => order;
+
+    public IReadOnlyList<FormulaGroup> Groups { get; }
+
+    public static FormulaRows Of(Formula formula, Voice voice) => new(formula, voice);
+
+    public IReadOnlyList<(ComponentFormula Component, LineFormula Line)> LinesOf(string key) => lines[key];
+
+    /// <summary>"Potato, boiled, peeled and mashed".</summary>
+    public string NameOf(string key)
+    {
+        var line = lines[key].Select(at => at.Line).FirstOrDefault(line => line.Source.Uses is null) ?? lines[key][0].Line;
+        string[] conditions = [.. line.Source.Conditions, .. line.Source.Warmth.Kind == WarmthKind.Boiling ? [voice.Words["recipe.boiling"]] : Array.Empty<string>()];
+        var name = Capital.Of(line.Name);
+        return conditions.Length == 0 ? name : voice.Say("recipe.line-is", ("name", name), ("conditions", conditions));
+    }
+
+    private void Walk(ComponentFormula component, HashSet<string> within)
+    {
+        foreach (var line in component.Lines)
+        {
+            if (UsedBy(line) is { } part && within.Add(part.Id))
+            {
+                Walk(part, within);
+                within.Remove(part.Id);
+            }
+
+            var key = KeyOf(line);
+            var all = lines.TryGetValue(key, out var known) ? known : lines[key] = [];
+            if (all.Count == 0)
+            {
+                order.Add(key);
+            }
+
+            if (!all.Exists(at => ReferenceEquals(at.Line, line)))
+            {
+                all.Add((component, line));
+            }
+        }
+    }
+
+    private ComponentFormula? UsedBy(LineFormula line) => line.UsesComponent is { } id ? Array.Find(inside, component => component.Id == id) : null;
+
+    private static bool IsSingle(ComponentFormula component) => component is { Kind: not ComponentKind.Dough, Lines: [{ Source.Uses: null }] };
+
+    private string KeyOf(LineFormula line) => UsedBy(line) is { } part
+        ? IsSingle(part) ? KeyOf(part.Lines[0]) : "part " + part.Id
+        : line.Source.Uses is { } gone ? "part " + gone : "line " + (line.Ingredient?.Id ?? line.Name);
+
+    private FormulaGroup Total()
+    {
+        var amounts = new Dictionary<string, FormulaAmount>();
+        foreach (var (key, all) in lines)
+        {
+            var own = all.Where(at => at.Line.Source.Uses is null && inside.Contains(at.Component)).ToArray();
+            if (own.Length > 0)
+            {
+                var grams = own.Sum(at => at.Line.Mass.Grams * at.Component.ShareInDough);
+                var of = own is [{ Component.ShareInDough: 1 } only] && IsAlone(only.Component, only.Line) ? PathOf(only.Component, only.Line) : null;
+                amounts[key] = new(grams, formula.Flour > Mass.Zero ? 100 * grams / formula.Flour.Grams : null, of, "overallPercent");
+            }
+        }
+
+        return new(null, amounts);
+    }
+
+    private FormulaGroup Own(ComponentFormula component)
+    {
+        var amounts = new Dictionary<string, FormulaAmount>();
+        foreach (var line in component.Lines)
+        {
+            var key = KeyOf(line);
+            amounts[key] = amounts.TryGetValue(key, out var before)
+                ? new(before.Grams + line.Mass.Grams, before.Percent + line.Percent?.Value, null, "percent")
+                : new(line.Mass.Grams, line.Percent?.Value, IsAlone(component, line) ? PathOf(component, line) : null, "percent");
+        }
+
+        return new(component, amounts);
+    }
+
+    /// <summary>Whether its id means one line only.</summary>
+    private static bool IsAlone(ComponentFormula component, LineFormula line) => component.Lines.Count(other => other.Id == line.Id) == 1;
+
+    private static string PathOf(ComponentFormula component, LineFormula line) => $"formula.components.{component.Id}.lines.{line.Id}";
+}

@@ -1,0 +1,54 @@
+using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Courses;
+
+namespace Doughwright.App.Desk.Recipes.Views;
+
+/// <summary>How warm each line goes into its bowl.</summary>
+internal sealed class GoesIn(Figures figures)
+{
+    private readonly Dictionary<(string Component, string Line), HeatShare> here = Shares(figures.Here);
+    private readonly Dictionary<(string Component, string Line), HeatShare> home = Shares(figures.Home);
+
+    /// <summary>The temperature of a row, where it stands in the JSON if it does, and whether it is solved for.</summary>
+    public (Temperature? Warmth, string? Of, bool IsFree) Of(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines)
+    {
+        var share = Share(lines, here);
+        var free = share is { IsFree: true };
+        var solved = free && figures.Here.Solutions is [{ Warmth: { } warmth }, ..] && share!.GoesIn is { } at && Math.Abs(at.Celsius - warmth.Likely.Celsius) < 1e-9;
+        return share?.GoesIn is { } known ? (known, solved ? "solve.0.celsius" : null, free)
+            : Boils(lines) ? (figures.State.Setting.Read.Request.Pour ?? figures.Here.Boils, figures.State.Setting.Read.Request.Pour is null ? "kitchen.boilsCelsius" : null, false)
+            : (null, null, false);
+    }
+
+    public Temperature? AtHome(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines) =>
+        Share(lines, home)?.GoesIn ?? (Boils(lines) ? figures.Home.Boils : null);
+
+    /// <summary>That of the last bowl it goes into: the final dough's before a part's.</summary>
+    private static HeatShare? Share(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines, Dictionary<(string Component, string Line), HeatShare> shares) => lines
+        .OrderByDescending(at => at.Component.Kind == ComponentKind.Dough)
+        .Select(at => shares.GetValueOrDefault((at.Component.Id, at.Line.Id)))
+        .FirstOrDefault(share => share is not null);
+
+    private static bool Boils(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines) =>
+        lines.Any(at => at.Line.Source.Warmth.Kind == WarmthKind.Boiling);
+
+    private static Dictionary<(string, string), HeatShare> Shares(Rehearsal rehearsal)
+    {
+        var shares = new Dictionary<(string, string), HeatShare>();
+        foreach (var step in rehearsal.Steps.Where(step => step.Kind == StepKind.Mix))
+        {
+            foreach (var share in rehearsal.HeatOf(step.Id)?.Shares ?? [])
+            {
+                if (share.Line is { } line)
+                {
+                    shares[(step.Component, line)] = share;
+                }
+            }
+        }
+
+        return shares;
+    }
+}

@@ -1,0 +1,29 @@
+using Doughwright.App.Desk.Recipes.Telling;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.App.Desk.Recipes.Views;
+
+/// <summary>The head of a recipe's page.</summary>
+/// <param name="Facts">What it makes, in a sentence.</param>
+/// <param name="Beside">Address at which two kitchens are set side by side.</param>
+public sealed record HeadView(string Title, Told Facts, string Beside)
+{
+    internal static HeadView Of(Figures figures)
+    {
+        var (state, voice) = (figures.State, figures.Voice);
+        var formula = figures.Here.Formula;
+        var dough = figures.Weight(formula.Dough, "formula.doughGrams") with { Strong = true };
+        var flour = figures.Weight(formula.Flour, "formula.flourGrams") with { Strong = true };
+        var facts = state.Recipe.Make is { } make
+            ? Told.Say(
+                voice,
+                "recipe.facts",
+                ("pieces", new Fig(Show.Number(make.Pieces, 0), make.Pieces, "formula.pieces") { Strong = true }),
+                ("what", make.What),
+                ("piece", figures.Weight(make.PieceMass, "formula.pieceGrams") with { Strong = true }),
+                ("dough", dough),
+                ("flour", flour))
+            : Told.Say(voice, "recipe.facts-dough", ("dough", dough), ("flour", flour));
+        return new(state.Recipe.Title, facts, $"/recipes/{Uri.EscapeDataString(state.File.Name)}/kitchens{state.Setting.Question.Query()}");
+    }
+}

@@ -1,0 +1,69 @@
+using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Rehearsals.Courses;
+using Doughwright.Publishing.Pictures.Balance;
+using Doughwright.Publishing.Pictures.Drawing;
+using Doughwright.Publishing.Pictures.Heat;
+using Doughwright.Publishing.Pictures.Rise;
+using Doughwright.Publishing.Pictures.Strips;
+
+namespace Doughwright.App.Desk.Recipes.Views;
+
+/// <summary>The pictures of a page as markup; null where what they show is not known.</summary>
+public sealed class PictureSet
+{
+    private readonly Figures figures;
+    private readonly Course here;
+    private readonly Course? home;
+    private readonly Makeup? makeup;
+
+    internal PictureSet(Figures figures)
+    {
+        this.figures = figures;
+        here = figures.Here.Course();
+        home = figures.State.IsAway ? figures.Home.Course() : null;
+        makeup = figures.Here.Formula.Makeup();
+        var marks = figures.State.Findings.Select((finding, index) => new StripMark(index + 1, FindingShape.Of(finding), finding.Place)).ToArray();
+        if (figures.Here.Steps.Count > 0)
+        {
+            Wide = Strips.Wide(figures.Here, here, figures.Voice, new() { Id = "wide", Marks = marks });
+            Tall = Strips.Tall(figures.Here, here, figures.Voice, new() { Id = "tall", Marks = marks });
+        }
+
+        if (makeup is not null)
+        {
+            Balance = BalancePicture.Draw(makeup, figures.Here.Formula, figures.Voice, "balance");
+            BalanceTable = MakeupTable.Of(makeup, figures.Here.Formula, figures.Voice);
+        }
+    }
+
+    /// <summary>The strip for a wide page; null without steps.</summary>
+    public string? Wide { get; }
+
+    /// <summary>The same for a narrow one.</summary>
+    public string? Tall { get; }
+
+    public string? Balance { get; }
+
+    public FigureTable? BalanceTable { get; }
+
+    public string? Heat(string step) => figures.Here.HeatOf(step) is { } balance ? HeatPicture.Draw(balance, figures.Here, figures.Voice, "heat-" + step) : null;
+
+    public FigureTable? HeatTable(string step) => figures.Here.HeatOf(step) is { } balance ? Publishing.Pictures.Heat.HeatTable.Of(balance, figures.Here, figures.Voice) : null;
+
+    /// <summary>The rise, with that of home beside it when the recipe is made elsewhere.</summary>
+    public string? Rise(string step)
+    {
+        if (Curve(here, step) is not { } own || figures.Here.FindStep(step) is not { } rehearsed)
+        {
+            return null;
+        }
+
+        var name = figures.Home.Kitchen.Name.Length > 0 ? figures.Home.Kitchen.Name : figures.Voice.Words["head.home"];
+        OtherRise[] others = Curve(home, step) is { } other ? [new(name, other, figures.Home.FindStep(step)?.Time)] : [];
+        return RisePicture.Draw(own, rehearsed, others, figures.Voice, "rise-picture-" + step);
+    }
+
+    public bool HasHomeRise(string step) => Curve(home, step) is not null;
+
+    private static RiseCurve? Curve(Course? course, string step) => course?.Rises.FirstOrDefault(rise => rise.Step == step);
+}

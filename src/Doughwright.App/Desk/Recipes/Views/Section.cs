@@ -1,0 +1,31 @@
+using Doughwright.App.Desk.Recipes.Telling;
+using Doughwright.Publishing.Pictures.Drawing;
+
+namespace Doughwright.App.Desk.Recipes.Views;
+
+/// <summary>A section about one sort of figures: how warm the dough is, how it cools, how it rises, how it bakes.</summary>
+/// <param name="Id">Unique on the page.</param>
+public sealed record Section(string Id, string Title, IReadOnlyList<Matter> Matters);
+
+/// <summary>A figure with the picture that shows it and the reasons for it.</summary>
+/// <param name="Name">Stands over it where a section has several; else empty.</param>
+public sealed record Matter(string Id, string Name, Told Fact)
+{
+    /// <summary>Markup of the picture; null when there is none.</summary>
+    public string? Picture { get; init; }
+
+    public string Caption { get; init; } = "";
+
+    /// <summary>The picture in figures.</summary>
+    public FigureTable? Table { get; init; }
+
+    /// <summary>The question that opens the reasons; empty when there are none.</summary>
+    public string Why { get; init; } = "";
+
+    public WhyView? Reasons { get; init; }
+
+    /// <summary>Whether the picture stands with the reasons instead of before them.</summary>
+    public bool PictureInside { get; init; }
+
+    public bool IsOpen { get; init; }
+}

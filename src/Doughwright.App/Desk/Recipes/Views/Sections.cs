@@ -1,0 +1,113 @@
+using Doughwright.App.Desk.Recipes.Telling;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Pictures.Drawing;
+
+namespace Doughwright.App.Desk.Recipes.Views;
+
+/// <summary>The sections of a page that each show one sort of figures with its reasons.</summary>
+internal sealed class Sections(Figures figures, PictureSet pictures)
+{
+    private readonly Publishing.Wording.Voice voice = figures.Voice;
+    private bool opened;
+
+    public static IReadOnlyList<Section> Of(Figures figures, PictureSet pictures) => [.. new Sections(figures, pictures).All()];
+
+    private IEnumerable<Section> All()
+    {
+        if (Matters(StepKind.Mix, Mixed) is { Count: > 0 } mixed)
+        {
+            yield return new("heat", voice.Words["recipe.heat"], mixed);
+        }
+
+        if (Matters(StepKind.Cool, Cooled) is { Count: > 0 } cooled)
+        {
+            yield return new("cooling", voice.Words["recipe.cooling"], cooled);
+        }
+
+        foreach (var step in figures.Here.Steps.Where(step => step.Kind is StepKind.Bulk or StepKind.Proof))
+        {
+            yield return new($"rise-{step.Id}", Capital.Of(figures.StepName(step)), [Risen(step)]);
+        }
+
+        foreach (var step in figures.Here.Steps.Where(step => step.Kind == StepKind.Bake))
+        {
+            yield return new($"bake-{step.Id}", Capital.Of(figures.StepName(step)), [Plain(step, "")]);
+        }
+    }
+
+    /// <summary>Several are told apart by the name of their step.</summary>
+    private List<Matter> Matters(StepKind kind, Func<RehearsedStep, string, Matter?> make)
+    {
+        var steps = figures.Here.Steps.Where(step => step.Kind == kind).ToArray();
+        return [.. steps.Select(step => make(step, steps.Length > 1 ? Capital.Of(figures.StepName(step)) : "")).OfType<Matter>()];
+    }
+
+    private Matter? Mixed(RehearsedStep step, string name)
+    {
+        var component = figures.Here.Components.FirstOrDefault(known => known.Id == step.Component);
+        if (component?.Mixed is not { } mixed)
+        {
+            return component?.Kind == ComponentKind.Dough ? new(step.Id, name, Told.Say(voice, "recipe.dough-unknown", ("unknown", figures.NotKnown($"steps.{step.Id}")))) : null;
+        }
+
+        var home = figures.Home.Components.FirstOrDefault(known => known.Id == component.Id)?.Mixed?.Likely;
+        var dough = figures.Warmth(mixed.Likely, $"components.{component.Id}.mixedCelsius", home);
+        var answer = figures.Here.Solutions is [{ Warmth: not null } first, ..] && component.Id == figures.Dough?.Id ? first : null;
+        var fact = answer is { Warmth: { } warmth }
+            ? Told.Say(
+                voice,
+                "recipe.fact.solved",
+                ("names", Capital.Of(figures.NamesOf(answer.Lines))),
+                ("warmth", figures.Warmth(warmth.Likely, "solve.0.celsius", asked: true)),
+                ("dough", dough with { Strong = false }))
+            : Told.Say(voice, "recipe.fact.mixed", ("name", Capital.Of(figures.NameOf(component.Id))), ("dough", dough));
+        return WithReasons(step, new(step.Id, name, fact)
+        {
+            Picture = pictures.Heat(step.Id),
+            Caption = voice.Words["recipe.heat-caption"],
+            Table = pictures.HeatTable(step.Id),
+            PictureInside = true,
+        }, answer is { Warmth: { } asked } ? voice.Say("recipe.why", ("figure", voice.Text(asked.Likely, "asked"))) : voice.Say("recipe.why", ("figure", dough.Text)));
+    }
+
+    private Matter? Cooled(RehearsedStep step, string name) => step.Time is null && step.SettlesAt is null && step.EndTemperature is null ? null : Plain(step, name);
+
+    private Matter Risen(RehearsedStep step) => Plain(step, "") with
+    {
+        Picture = pictures.Rise(step.Id),
+        Caption = voice.Words[pictures.HasHomeRise(step.Id) ? "recipe.rise-caption-home" : "recipe.rise-caption"],
+    };
+
+    private Matter Plain(RehearsedStep step, string name)
+    {
+        var fact = step switch
+        {
+            { Time: { } time } => Told.Say(
+                voice,
+                step is { StartTemperature: { } from, EndTemperature: { } to, Kind: StepKind.Cool } && voice.Degrees(from) != voice.Degrees(to) ? "recipe.fact.cools" : "recipe.fact.takes",
+                ("time", figures.Likely(step, time)),
+                ("until", figures.Until(step)),
+                ("start", step.StartTemperature is { } start ? figures.Warmth(start, $"steps.{step.Id}.startCelsius") with { Strong = false } : ""),
+                ("end", step.EndTemperature is { } end ? figures.Warmth(end, $"steps.{step.Id}.endCelsius") with { Strong = false } : "")),
+            { SettlesAt: { } settles } => Told.Say(voice, "recipe.fact.never", ("temperature", figures.Warmth(settles, $"steps.{step.Id}.settlesAtCelsius"))),
+            _ => Told.Say(voice, "recipe.fact.unknown", ("unknown", figures.NotKnown($"steps.{step.Id}"))),
+        };
+        var why = step.Time is { } known ? voice.Say("recipe.why", ("figure", voice.Text(known.Likely))) : voice.Words["recipe.why-so"];
+        return WithReasons(step, new(step.Id, name, fact), why);
+    }
+
+    /// <summary>A step whose figure rests on nothing more than the author's word needs no asking why.</summary>
+    private Matter WithReasons(RehearsedStep step, Matter matter, string why)
+    {
+        var reason = step.Why();
+        if (reason.Parts.Count == 0 && matter.Picture is null)
+        {
+            return matter;
+        }
+
+        var isFirst = !opened;
+        opened = true;
+        return matter with { Why = why, Reasons = WhyView.Of(reason, voice), IsOpen = isFirst };
+    }
+}

@@ -1,0 +1,74 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Pictures.Drawing;
+using Doughwright.Publishing.Pictures.Strips;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Tests.Pictures.Strips;
+
+/// <summary>Strips of everything the house has, with the marks of what was found.</summary>
+internal static class StripCases
+{
+    public static readonly Voice Metric = new(Words.Shipped, MeasureSystem.Metric);
+    public static readonly Voice Us = new(Words.Shipped, MeasureSystem.Us);
+
+    public static TheoryData<string, string> Runs()
+    {
+        var runs = new TheoryData<string, string>();
+        foreach (var recipe in Rehearsed.Recipes)
+        {
+            foreach (var kitchen in Rehearsed.Kitchens)
+            {
+                runs.Add(recipe, kitchen);
+            }
+        }
+
+        return runs;
+    }
+
+    /// <summary>Wide and tall in both measures.</summary>
+    public static IEnumerable<DrawnStrip> Of(Rehearsal rehearsal)
+    {
+        var course = rehearsal.Course();
+        var marks = MarksOf(rehearsal);
+        foreach (var voice in (Voice[])[Metric, Us])
+        {
+            yield return new(Publishing.Pictures.Strips.Strips.Wide(rehearsal, course, voice, new() { Id = "w", Marks = marks }));
+            yield return new(Publishing.Pictures.Strips.Strips.Tall(rehearsal, course, voice, new() { Id = "t", Marks = marks }));
+        }
+    }
+
+    public static DrawnStrip Wide(Rehearsal rehearsal) => new(Publishing.Pictures.Strips.Strips.Wide(rehearsal, rehearsal.Course(), Metric, new() { Id = "w" }));
+
+    public static DrawnStrip Tall(Rehearsal rehearsal) => new(Publishing.Pictures.Strips.Strips.Tall(rehearsal, rehearsal.Course(), Metric, new() { Id = "t" }));
+
+    /// <summary>A mark for every step, every part, a line, and the recipe as a whole.</summary>
+    public static IReadOnlyList<StripMark> MarksOf(Rehearsal rehearsal) =>
+    [
+        .. rehearsal.Steps.Select(step => "steps." + step.Id)
+            .Concat(rehearsal.Recipe.Components.Select(component => "parts." + component.Id))
+            .Append("parts.dough.butter")
+            .Append("")
+            .Select((place, i) => new StripMark(i + 1, (MarkShape)(i % 4), place)),
+    ];
+
+    /// <summary>Nothing lies over anything else, and nothing leaves the picture.</summary>
+    public static void KeepsApart(DrawnStrip strip)
+    {
+        var texts = strip.Texts.ToArray();
+        var marks = strip.Marks.ToArray();
+        Assert.NotEmpty(texts);
+        for (var i = 0; i < texts.Length; i++)
+        {
+            var (text, box) = texts[i];
+            Assert.True(box.Left >= 0 && box.Top >= 0 && box.Right <= strip.Width && box.Bottom <= strip.Height, $"'{text}' leaves the picture: {box}");
+            Assert.All(texts.Skip(i + 1), other => Assert.False(box.Overlaps(other.Box), $"'{text}' and '{other.Text}' lie over each other."));
+            Assert.All(marks, mark => Assert.False(box.Overlaps(mark), $"A mark covers '{text}'."));
+        }
+
+        for (var i = 0; i < marks.Length; i++)
+        {
+            Assert.All(marks.Skip(i + 1), other => Assert.False(marks[i].Overlaps(other), "Two marks lie over each other."));
+        }
+    }
+}

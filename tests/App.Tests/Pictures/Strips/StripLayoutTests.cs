@@ -1,0 +1,47 @@
+namespace Doughwright.App.Tests.Pictures.Strips;
+
+/// <summary>No text over another, none outside, no mark over a text: for every recipe in every kitchen, both directions and both measures.</summary>
+public class StripLayoutTests
+{
+    [Theory]
+    [MemberData(nameof(StripCases.Runs), MemberType = typeof(StripCases))]
+    public void Labels_KeepApart(string recipe, string kitchen) => Assert.All(StripCases.Of(Rehearsed.Of(recipe, kitchen)), StripCases.KeepsApart);
+
+    [Theory]
+    [MemberData(nameof(StripCases.Runs), MemberType = typeof(StripCases))]
+    public void EveryMark_IsDrawnOnce(string recipe, string kitchen)
+    {
+        var rehearsal = Rehearsed.Of(recipe, kitchen);
+        var numbers = StripCases.MarksOf(rehearsal).Select(mark => mark.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)).ToArray();
+        Assert.All(StripCases.Of(rehearsal), strip => Assert.Equal(numbers, strip.NumbersOfMarks));
+    }
+
+    [Fact]
+    public void LabelsThatLieOverEachOther_AreFound()
+    {
+        var strip = new DrawnStrip("""<svg viewBox="0 0 100 50"><text class="sv" x="10" y="20">one</text><text class="sh" x="20" y="22">two</text></svg>""");
+        Assert.ThrowsAny<Xunit.Sdk.XunitException>(() => StripCases.KeepsApart(strip));
+        var outside = new DrawnStrip("""<svg viewBox="0 0 100 50"><text class="sv" x="90" y="20">long words</text></svg>""");
+        Assert.ThrowsAny<Xunit.Sdk.XunitException>(() => StripCases.KeepsApart(outside));
+    }
+
+    /// <summary>What a reader of the rolls cannot do without stands on the wide strip.</summary>
+    [Fact]
+    public void TheRolls_SayWhatMatters()
+    {
+        var says = StripCases.Wide(Rehearsed.Of("potato-rolls")).Says;
+        Assert.All(
+            ["Potato", "Scald", "Straight in, 461\u00a0g", "Mix", "Bulk", "1\u00a0h 45\u00a0min", "Shape", "Final proof", "Bake", "Cool", "×2", "Fold", "Wash", "10 rolls", "Hands", "48\u00a0min", "Hob and oven", "170\u00a0°C fan", "at the tape on the bowl: 3:49 to 4:13"],
+            word => Assert.Contains(word, says, StringComparison.Ordinal));
+    }
+
+    /// <summary>A final proof is over when the dough says so: its growth is nowhere a goal.</summary>
+    [Theory]
+    [MemberData(nameof(StripCases.Runs), MemberType = typeof(StripCases))]
+    public void OneGrowthAtMost_AndOnlyOfABulk(string recipe, string kitchen)
+    {
+        var rehearsal = Rehearsed.Of(recipe, kitchen);
+        var bulks = rehearsal.Steps.Count(step => step.Kind == Engine.Recipes.StepKind.Bulk);
+        Assert.InRange(StripCases.Wide(rehearsal).Texts.Count(text => text.Text.StartsWith('×')), 0, bulks);
+    }
+}
