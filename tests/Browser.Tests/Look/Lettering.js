@@ -7,7 +7,19 @@
   const allowed = new Set(['--ink', '--ink-2', '--ink-3', '--hand'].map(token));
   const paper = token('--paper');
   const grounds = new Set([paper, token('--sheet'), token('--hand-tint')]);
-  const channels = color => { const c = color.match(/[\d.]+/g).map(Number); return c.length > 3 ? c : [...c, 1]; };
+  // Read back from a pixel: a colour that was mixed is told in the space it was mixed in.
+  const pixel = Object.assign(document.createElement('canvas'), { width: 1, height: 1 }).getContext('2d', { willReadFrequently: true });
+  const read = new Map();
+  const channels = color => {
+    if (!read.has(color)) {
+      pixel.clearRect(0, 0, 1, 1);
+      pixel.fillStyle = color;
+      pixel.fillRect(0, 0, 1, 1);
+      const [r, g, b, a] = pixel.getImageData(0, 0, 1, 1).data;
+      read.set(color, [r, g, b, a / 255]);
+    }
+    return read.get(color);
+  };
   const light = color => channels(color).slice(0, 3).map(v => v / 255).map(v => v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4)
     .reduce((sum, v, i) => sum + v * [0.2126, 0.7152, 0.0722][i], 0);
   const contrast = (a, b) => { const [x, y] = [light(a), light(b)].sort((p, q) => q - p); return (x + 0.05) / (y + 0.05); };
@@ -21,11 +33,13 @@
     const server = document.getElementById(paint[1]);
     if (!(server instanceof SVGLinearGradientElement)) {
       return [...server?.querySelectorAll('*') ?? []].flatMap(mark => [getComputedStyle(mark).fill, getComputedStyle(mark).stroke])
-        .filter(color => color.startsWith('rgb')).map(color => over(color, opacity));
+        .filter(color => color !== 'none' && !color.startsWith('url')).map(color => over(color, opacity));
     }
-    const whole = server.gradientUnits.baseVal === 1 ? { x: 0, y: 0, width: 1, height: 1 } : shape.getBBox();
-    const [x1, y1, x2, y2] = ['x1', 'y1', 'x2', 'y2'].map((name, i) => server[name].baseVal.valueInSpecifiedUnits / (server[name].baseVal.unitType === 2 ? 100 : 1)
-      * (i % 2 ? whole.height : whole.width) + (i % 2 ? whole.y : whole.x));
+    const inBox = server.gradientUnits.baseVal === SVGUnitTypes.SVG_UNIT_TYPE_OBJECTBOUNDINGBOX;
+    const box = shape.getBBox();
+    const along = (length, start, size) => inBox ? start + size * (length.unitType === SVGLength.SVG_LENGTHTYPE_PERCENTAGE ? length.valueInSpecifiedUnits / 100 : length.value) : length.value;
+    const [x1, x2] = [server.x1, server.x2].map(length => along(length.baseVal, box.x, box.width));
+    const [y1, y2] = [server.y1, server.y2].map(length => along(length.baseVal, box.y, box.height));
     const [dx, dy] = [x2 - x1, y2 - y1];
     const share = ((at.x - x1) * dx + (at.y - y1) * dy) / (dx * dx + dy * dy || 1);
     const stops = [...server.querySelectorAll('stop')];
