@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Pictures.Balance;
 using Doughwright.Publishing.Pictures.Drawing;
@@ -7,7 +8,6 @@ using Doughwright.Publishing.Pictures.Heat;
 using Doughwright.Publishing.Pictures.Keys;
 using Doughwright.Publishing.Pictures.Rise;
 using Doughwright.Publishing.Pictures.Slips;
-using Doughwright.Engine.Quantities;
 
 namespace Doughwright.App.Tests.Pictures;
 

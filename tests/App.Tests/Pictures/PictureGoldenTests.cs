@@ -1,9 +1,9 @@
-using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Pictures.Balance;
+using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Pictures.Heat;
 using Doughwright.Publishing.Pictures.Keys;
-using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Pictures.Rise;
 using Doughwright.Publishing.Pictures.Slips;
 
