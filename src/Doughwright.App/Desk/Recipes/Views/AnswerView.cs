@@ -18,7 +18,7 @@ internal sealed class AnswerView(Figures figures)
         yield return Ready();
         foreach (var step in figures.Here.Steps.Where(step => step.Start is { Minutes: < 0 }))
         {
-            yield return Told.Say(voice, "recipe.before", ("step", figures.StepName(step)), ("time", new Fig(Show.Duration(step.Start!.Value * -1)) { Strong = true }));
+            yield return Told.Say(voice, "recipe.before", ("step", figures.InSentence(step)), ("time", new Fig(Show.Duration(step.Start!.Value * -1)) { Strong = true }));
         }
 
         yield return Dough();

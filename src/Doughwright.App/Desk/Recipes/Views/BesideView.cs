@@ -32,7 +32,7 @@ internal sealed class BesideMaker(Figures figures)
     private readonly Voice voice = figures.Voice;
     private readonly Formula formula = figures.Here.Formula;
 
-    private string Unit => voice.Measures == MeasureSystem.Us ? "" : voice.Words["head.grams"];
+    private string Unit => voice.Words[voice.Measures == MeasureSystem.Us ? "recipe.weight" : "head.grams"];
 
     public IEnumerable<SmallTable> Tables()
     {
@@ -67,7 +67,12 @@ internal sealed class BesideMaker(Figures figures)
         {
             var share = water.Shares[index];
             var at = Array.IndexOf(known, index);
-            var name = formula.FindComponent(share.Component) is { Kind: not ComponentKind.Dough } part ? voice.Say("recipe.of-part", ("part", Capital.Of(part.Name)), ("name", share.Name)) : Capital.Of(share.Name);
+            if (share.Mass is { } little && Show.Number(little.Grams, 1) == Show.Number(0, 1))
+            {
+                continue;
+            }
+
+            var name = formula.FindComponent(share.Component) is { Kind: not ComponentKind.Dough, Lines.Count: > 1 } part ? voice.Say("recipe.of-part", ("part", Capital.Of(part.Name)), ("name", share.Name)) : Capital.Of(share.Name);
             rows.Add(at < 0
                 ? new(name, Unknown(), Told.Nothing)
                 : new(name, Told.Of(new Fig(grams[at], share.Mass!.Value.Grams, $"formula.water.from.{index}.grams")), percents is null ? Told.Nothing : Told.Of(Show.Number(percents[at], 1))));
@@ -93,7 +98,7 @@ internal sealed class BesideMaker(Figures figures)
         }
 
         var last = Row(StepWord(item.Steps[^1]), item.Used, $"formula.buy.{index}.preparedGrams", item.ToBuy);
-        var pieces = item.Pieces is { } count ? voice.Say("buy.pieces", ("pieces", Show.Number(count, count == Math.Floor(count) ? 0 : 1))) : "";
+        var pieces = item.Pieces is { } count ? voice.Say("buy.pieces", ("pieces", Show.Number(count, count == Math.Floor(count) ? 0 : 1))) : voice.Words["recipe.stage"];
         var weighed = item.Steps.Any(step => step.Weighed) ? "recipe.as-weighed" : item.ToBuy is null ? "recipe.weigh-it" : "recipe.by-table";
         return new(voice.Say("recipe.from-shop", ("name", Capital.Of(item.Name))), pieces, Unit, rows, last, voice.Words[weighed]);
     }
@@ -107,7 +112,7 @@ internal sealed class BesideMaker(Figures figures)
             Capital.Of(line.Name),
             Told.Of(new Fig(grams[i], line.Mass.Grams, Alone(component, line) ? $"formula.components.{component.Id}.lines.{line.Id}.grams" : null)),
             line.Percent is { } percent ? Told.Of(new Fig(Show.Number(percent.Value, 1), percent.Value, Alone(component, line) ? $"formula.components.{component.Id}.lines.{line.Id}.percent" : null)) : Told.Nothing));
-        var each = formula.Recipe.Make is { } make ? voice.Say("recipe.for-each", ("mass", component.Mass / make.Pieces)) : "";
+        var each = formula.Recipe.Make is { } make ? voice.Say("recipe.for-each", ("mass", component.Mass / make.Pieces)) : voice.Words["head.ingredient"];
         return new(
             Capital.Of(component.Name),
             each,

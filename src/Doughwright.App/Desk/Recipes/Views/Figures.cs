@@ -40,10 +40,10 @@ internal sealed class Figures(DeskState state, Voice voice)
         new(Text(warmth, asked), warmth.Celsius, of) { Strong = true }, home is { } other ? Text(other, asked) : null);
 
     /// <summary>Degrees without their unit, for columns that name it.</summary>
-    public Fig Degrees(Temperature warmth, string of, Temperature? home = null)
+    public Fig Degrees(Temperature warmth, string? of, Temperature? home = null, bool asked = false)
     {
-        var text = voice.Degrees(warmth);
-        return new(text, warmth.Celsius, of) { Moved = home is { } other && voice.Degrees(other) != text };
+        var text = voice.Degrees(warmth, asked);
+        return new(text, warmth.Celsius, of) { Moved = home is { } other && voice.Degrees(other, asked) != text };
     }
 
     public Fig Weight(Mass mass, string? of) => new(Show.Mass(mass, voice.Measures), mass.Grams, of);
@@ -119,6 +119,9 @@ internal sealed class Figures(DeskState state, Voice voice)
     /// <summary>The author's name of a part or an ingredient, by id.</summary>
     public string NameOf(string id) =>
         Here.Recipe.FindComponent(id)?.Name ?? Here.Recipe.Components.SelectMany(component => component.Lines).FirstOrDefault(line => line.Id == id)?.Name ?? id;
+
+    /// <summary>The name of a step within a sentence, after a colon.</summary>
+    public string InSentence(RehearsedStep step) => Small(StepName(step));
 
     /// <summary>Names of lines within a sentence: "scald and potato".</summary>
     public string NamesOf(IEnumerable<string> ids) => voice.List(ids.Select(id => Small(NameOf(id))));

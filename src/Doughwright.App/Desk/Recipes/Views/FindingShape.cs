@@ -17,7 +17,10 @@ internal static class FindingShape
     };
 
     /// <summary>What keeps a figure from being known: told where it would stand.</summary>
-    private static readonly HashSet<string> Hides = ["never-rises-here", "never-warms-here", "never-ends-here", "never-ends-here-but-in-fridge", "never-ends-here-at-all"];
+    public static IReadOnlySet<string> Hides { get; } = new HashSet<string>(StringComparer.Ordinal)
+    {
+        "never-rises-here", "never-warms-here", "never-ends-here", "never-ends-here-but-in-fridge", "never-ends-here-at-all",
+    };
 
     public static MarkShape Of(Finding finding) => Missing.Contains(finding.Kind)
         ? MarkShape.Missing

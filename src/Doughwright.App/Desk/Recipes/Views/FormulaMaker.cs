@@ -34,11 +34,11 @@ internal sealed class FormulaMaker
             : Capital.Of(component.Name));
         return new(
             [.. heads],
-            voice.Measures == MeasureSystem.Us ? "" : voice.Words["head.grams"],
+            voice.Words[voice.Measures == MeasureSystem.Us ? "recipe.weight" : "head.grams"],
             voice.DegreeUnit.Trim('\u00a0'),
             [.. rows.Keys.Select(key => Line(key, columns))],
             new(voice.Words["recipe.total"], [.. columns.Select(column => column.Total)], DoughWarmth(), null, false),
-            [.. Note()]);
+            Told.Join(Note(), " "));
     }
 
     private FormulaLine Line(string key, (Dictionary<string, FormulaCell> Cells, FormulaCell Total)[] columns)
@@ -48,7 +48,7 @@ internal sealed class FormulaMaker
         return new(
             rows.NameOf(key),
             [.. columns.Select(column => column.Cells.GetValueOrDefault(key))],
-            warmth is { } known ? figures.Degrees(known, of!, home) : null,
+            warmth is { } known ? figures.Degrees(known, of, home, asked: true) : null,
             warmth is { } coloured ? Warmth.Class(coloured) : null,
             free);
     }

@@ -4,10 +4,10 @@ namespace Doughwright.App.Desk.Recipes.Views;
 
 /// <summary>The formula as a table: the total, every part made beforehand, the final dough, and how warm each line goes in.</summary>
 /// <param name="Groups">Heads of the groups of columns, the total first and the final dough last.</param>
-/// <param name="Unit">Head of the columns of weights; empty where every weight carries its own.</param>
+/// <param name="Unit">Head of the columns of weights; a word where every weight carries its own.</param>
 /// <param name="Note">What stands under the table: all water, scalded and prefermented flour, yeast.</param>
 public sealed record FormulaView(
-    IReadOnlyList<string> Groups, string Unit, string DegreeUnit, IReadOnlyList<FormulaLine> Lines, FormulaLine Total, IReadOnlyList<Told> Note);
+    IReadOnlyList<string> Groups, string Unit, string DegreeUnit, IReadOnlyList<FormulaLine> Lines, FormulaLine Total, Told Note);
 
 /// <summary>One line of the formula.</summary>
 /// <param name="Cells">One for each group; null where the line is not in it.</param>

@@ -21,7 +21,7 @@ internal static class MethodTarget
         {
             targets.Add(Told.Say(voice, "recipe.target.settles", ("temperature", figures.Warmth(settles, $"steps.{step.Id}.settlesAtCelsius") with { Strong = false })));
         }
-        else
+        else if (Keeps(step.Kind))
         {
             targets.Add(Warmth(step, figures));
         }
@@ -38,6 +38,9 @@ internal static class MethodTarget
 
         return Told.Join(targets, voice.Words["list-comma"]);
     }
+
+    /// <summary>Whether how warm it is matters in such a step.</summary>
+    private static bool Keeps(StepKind kind) => kind is not (StepKind.Prepare or StepKind.Shape or StepKind.Glaze or StepKind.Preheat or StepKind.Finish);
 
     private static Told Warmth(RehearsedStep step, Figures figures)
     {

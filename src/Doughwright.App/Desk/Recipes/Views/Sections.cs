@@ -11,6 +11,9 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
     private readonly Publishing.Wording.Voice voice = figures.Voice;
     private bool opened;
 
+    /// <summary>Id of the section about cooling.</summary>
+    public const string Cooling = "cooling";
+
     public static IReadOnlyList<Section> Of(Figures figures, PictureSet pictures) => [.. new Sections(figures, pictures).All()];
 
     private IEnumerable<Section> All()
@@ -22,7 +25,7 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
 
         if (Matters(StepKind.Cool, Cooled) is { Count: > 0 } cooled)
         {
-            yield return new("cooling", voice.Words["recipe.cooling"], cooled);
+            yield return new(Cooling, voice.Words["recipe.cooling"], cooled);
         }
 
         foreach (var step in figures.Here.Steps.Where(step => step.Kind is StepKind.Bulk or StepKind.Proof))

@@ -6,6 +6,8 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.App.Desk.Recipes.Views;
 
 /// <summary>A recipe's page in finished words.</summary>
+/// <param name="Sections">Beside the formula, in the order of the day.</param>
+/// <param name="Beneath">Under the formula, where there is room for it.</param>
 internal sealed record Sheet(
     HeadView Head,
     KitchenView Kitchen,
@@ -17,6 +19,7 @@ internal sealed record Sheet(
     IReadOnlyList<FindingView> Findings,
     string FindingCount,
     IReadOnlyList<Section> Sections,
+    IReadOnlyList<Section> Beneath,
     MethodView Method,
     string CommandLine)
 {
@@ -27,6 +30,7 @@ internal sealed record Sheet(
         var figures = new Figures(state, voice);
         var findings = FindingView.All(state.Findings, state.Recipe, voice);
         var pictures = new PictureSet(figures);
+        var sections = Views.Sections.Of(figures, pictures);
         return new(
             HeadView.Of(figures),
             KitchenView.Of(figures, kitchens),
@@ -37,7 +41,8 @@ internal sealed record Sheet(
             pictures,
             findings,
             FindingView.Count(findings, voice),
-            Views.Sections.Of(figures, pictures),
+            [.. sections.Where(section => section.Id != Views.Sections.Cooling)],
+            [.. sections.Where(section => section.Id == Views.Sections.Cooling)],
             MethodMaker.Of(figures),
             state.Setting.Read.CommandLine);
     }

@@ -1,0 +1,58 @@
+using System.Net;
+using System.Net.Sockets;
+using AngleSharp.Html.Dom;
+using AngleSharp.Html.Parser;
+using Doughwright.App.Desk.Hosting;
+using Doughwright.App.Tests.Desk.Asking;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Builder;
+
+namespace Doughwright.App.Tests.Desk.Recipes;
+
+/// <summary>The desk itself, on a folder of its own and a free port, and its pages as a browser gets them.</summary>
+public sealed class OpenRecipes : IAsyncLifetime
+{
+    private readonly HttpClient client = new(new SocketsHttpHandler { AllowAutoRedirect = false }) { Timeout = TimeSpan.FromMinutes(2) };
+    private WebApplication? host;
+
+    internal Bench Bench { get; } = new();
+
+    public async ValueTask InitializeAsync() => await Open(Words.Shipped);
+
+    internal async Task Open(Words words)
+    {
+        // The files of the desk are listed under the name of the program, not of the tests.
+        Environment.SetEnvironmentVariable("ASPNETCORE_APPLICATIONNAME", typeof(DeskHost).Assembly.GetName().Name);
+        var port = FreePort();
+        host = DeskHost.Build(port, Bench.Folder, words);
+        await host.StartAsync();
+        client.BaseAddress = new($"http://127.0.0.1:{port}");
+    }
+
+    public async Task<IHtmlDocument> Page(string address) =>
+        new HtmlParser().ParseDocument(await client.GetStringAsync(address, TestContext.Current.CancellationToken));
+
+    public async Task<HttpStatusCode> Status(string address)
+    {
+        using var answer = await client.GetAsync(address, TestContext.Current.CancellationToken);
+        return answer.StatusCode;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        client.Dispose();
+        if (host is not null)
+        {
+            await host.DisposeAsync();
+        }
+
+        Bench.Dispose();
+    }
+
+    private static int FreePort()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
+    }
+}

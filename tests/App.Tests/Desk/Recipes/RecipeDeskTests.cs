@@ -1,0 +1,135 @@
+using System.Diagnostics;
+using Doughwright.App.Desk.Asking;
+using Doughwright.App.Desk.Recipes;
+using Doughwright.App.Desk.Recipes.Views;
+using Doughwright.App.Tests.Desk.Asking;
+using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Tests.Desk.Recipes;
+
+/// <summary>What a person does on the desk, and what it comes to.</summary>
+public sealed class RecipeDeskTests : IDisposable
+{
+    private readonly Bench bench = new();
+    private readonly RecipeDesk desk;
+
+    public RecipeDeskTests() => desk = new(bench.Shelf, Words.Shipped);
+
+    public void Dispose()
+    {
+        desk.Dispose();
+        bench.Dispose();
+    }
+
+    [Fact]
+    public void AnAddress_MeansWhatItSays()
+    {
+        Open("?kitchen=winter-cottage");
+        Assert.Empty(desk.State!.Here.Solutions);
+        Assert.Equal("/recipes/potato-rolls?kitchen=winter-cottage", desk.Address);
+    }
+
+    [Fact]
+    public async Task Picking_KeepsTheDoughOfHome_AndTheWayBackDropsIt()
+    {
+        Open();
+        await desk.Pick("winter-cottage");
+        Assert.Equal("/recipes/potato-rolls?kitchen=winter-cottage&dough=26C&free=scald,potato", desk.Address);
+        Assert.Equal(26, desk.State!.Here.Components.Single(part => part.Id == "dough").Mixed!.Value.Likely.Celsius, 6);
+        await desk.Pick(null);
+        Assert.Equal("/recipes/potato-rolls", desk.Address);
+        Assert.True(desk.State!.Here.AtHome);
+    }
+
+    [Fact]
+    public async Task AsWritten_StaysAsWritten_FromKitchenToKitchen()
+    {
+        Open();
+        await desk.Pick("winter-cottage");
+        await desk.Set("free", "");
+        Assert.Equal("/recipes/potato-rolls?kitchen=winter-cottage&as-written", desk.Address);
+        await desk.Set("air", "15");
+        Assert.Equal("/recipes/potato-rolls?kitchen=winter-cottage&air=15C&as-written", desk.Address);
+        await desk.Set("free", "scald,potato");
+        Assert.Equal("/recipes/potato-rolls?kitchen=winter-cottage&air=15C&dough=26C&free=scald,potato", desk.Address);
+    }
+
+    [Fact]
+    public async Task ARefusedValue_LeavesTheLastGoodOne_AndIsTold()
+    {
+        Open();
+        await desk.Set("air", "18");
+        await desk.Set("air", "99");
+        Assert.Equal(18, desk.State!.Here.Kitchen.Air.At(Duration.Zero).Celsius);
+        Assert.Equal("99C", desk.State.Setting.RefusalOf("air")!.Typed);
+        await desk.Set("air", "19");
+        Assert.Empty(desk.State!.Setting.Refusals);
+        Assert.Equal(19, desk.State.Here.Kitchen.Air.At(Duration.Zero).Celsius);
+    }
+
+    [Fact]
+    public async Task WhileTyping_NothingIsRefusedYet()
+    {
+        Open();
+        await desk.Type("air", "-");
+        Assert.Empty(desk.State!.Setting.Refusals);
+        await desk.Type("air", "17.");
+        await desk.Type("air", "17.0");
+        Assert.Equal("17.0", desk.State!.Setting.Typing["air"]);
+        await desk.Set("air", "17.0");
+        Assert.Empty(desk.State!.Setting.Typing);
+    }
+
+    [Fact]
+    public async Task TheKitchensOwnValue_IsNotAskedFor()
+    {
+        Open();
+        await desk.Set("air", "17");
+        await desk.Set("air", "21");
+        Assert.Equal("/recipes/potato-rolls", desk.Address);
+        await desk.Set("air", "17");
+        await desk.Set("air", "");
+        Assert.Equal("/recipes/potato-rolls", desk.Address);
+    }
+
+    [Fact]
+    public async Task BareNumbers_AreInTheUnitOfTheirField()
+    {
+        desk.Open("potato-rolls", Question.Of("?measures=us"), MeasureSystem.Us);
+        await desk.Set("air", "63");
+        await desk.Set("altitude", "4000");
+        Assert.Equal("/recipes/potato-rolls?air=63F&altitude=4000ft&dough=26C&free=scald,potato&measures=us", desk.Address);
+        await desk.Set("air", "17 C");
+        Assert.Equal(17, desk.State!.Here.Kitchen.Air.At(Duration.Zero).Celsius);
+    }
+
+    [Fact]
+    public async Task TheLatest_IsWhatStays_HoweverFastItComes()
+    {
+        Open();
+        var changes = Enumerable.Range(5, 25).Select(air => desk.Set("air", $"{air}")).ToArray();
+        await Task.WhenAll(changes);
+        Assert.Equal(29, desk.State!.Here.Kitchen.Air.At(Duration.Zero).Celsius);
+        Assert.Contains("air=29C", desk.Address, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task AKeystroke_IsSeenWithinATenthOfASecond()
+    {
+        Open();
+        var voice = new Voice(Words.Shipped, MeasureSystem.Metric);
+        var times = new List<double>();
+        for (var i = 0; i < 21; i++)
+        {
+            var clock = Stopwatch.StartNew();
+            await desk.Type("air", $"{12 + (i % 7)}");
+            Sheet.Of(desk.State!, desk.Kitchens, voice);
+            times.Add(clock.Elapsed.TotalMilliseconds);
+        }
+
+        Assert.True(times.Order().ElementAt(10) < 100, $"Median {times.Order().ElementAt(10)} ms.");
+    }
+
+    private void Open(string query = "") => desk.Open("potato-rolls", Question.Of(query), MeasureSystem.Metric);
+}

@@ -1,0 +1,31 @@
+namespace Doughwright.Browser.Tests.Look;
+
+/// <summary>Every kind of page the desk has, at the states that differ in what they show.</summary>
+internal static class Pages
+{
+    public const string Shelf = "/";
+
+    public const string Nothing = "/nothing-here";
+
+    public static readonly string[] All =
+    [
+        Shelf,
+        "/open",
+        "/recipes/potato-rolls",
+        "/recipes/potato-rolls?kitchen=mountain&dough=26C&free=potato,scald",
+        "/recipes/hearth-loaf?kitchen=winter-cottage&measures=us",
+        "/recipes/tin-loaf?kitchen=summer&air=900C",
+        "/recipes/potato-rolls/kitchens?second=mountain",
+        "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
+        Nothing,
+    ];
+
+    /// <summary>Whether a page must show lettering in pictures.</summary>
+    public static bool HasPictures(string path) => path.StartsWith("/recipes/", StringComparison.Ordinal);
+}
+
+/// <summary>The pages as cases of a test.</summary>
+public sealed class EveryPage : TheoryData<string>
+{
+    public EveryPage() => AddRange(Pages.All);
+}
