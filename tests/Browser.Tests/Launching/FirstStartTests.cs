@@ -10,7 +10,7 @@ public class FirstStartTests
     private const int Starts = 5;
 
     [Fact]
-    public async Task FirstByte_ComesWithinTwoSeconds()
+    public async Task FirstByte_ComesWithinFiveSeconds()
     {
         var took = new List<TimeSpan>();
         for (var start = 0; start < Starts; start++)
@@ -24,6 +24,6 @@ public class FirstStartTests
 
         var median = took.Order().ElementAt(Starts / 2);
         Console.WriteLine($"start to first byte, not compiled beforehand: median {median.TotalMilliseconds:0} ms of {Starts}");
-        Assert.InRange(median, TimeSpan.Zero, TimeSpan.FromSeconds(2));
+        Assert.InRange(median, TimeSpan.Zero, TimeSpan.FromSeconds(5));
     }
 }

@@ -13,12 +13,25 @@
   const contrast = (a, b) => { const [x, y] = [light(a), light(b)].sort((p, q) => q - p); return (x + 0.05) / (y + 0.05); };
   const over = (color, opacity) => { const [c, p] = [channels(color), channels(paper)]; const o = c[3] * opacity;
     return `rgb(${[0, 1, 2].map(i => c[i] * o + p[i] * (1 - o)).join(',')})`; };
-  const colours = (shape, style) => {
+  // The colours at a point: one, or the two stops of a gradient between which it lies. A pattern counts with all its marks.
+  const colours = (shape, style, at) => {
     const paint = /url\(["']?#([^"')]+)/.exec(style.fill);
     const opacity = Number(style.fillOpacity) * Number(style.opacity);
     if (!paint) return [over(style.fill, opacity)];
-    const stops = shape.ownerDocument.getElementById(paint[1])?.querySelectorAll('stop') ?? [];
-    return [...stops].map(stop => over(getComputedStyle(stop).stopColor, opacity * Number(getComputedStyle(stop).stopOpacity)));
+    const server = document.getElementById(paint[1]);
+    if (!(server instanceof SVGLinearGradientElement)) {
+      return [...server?.querySelectorAll('*') ?? []].flatMap(mark => [getComputedStyle(mark).fill, getComputedStyle(mark).stroke])
+        .filter(color => color.startsWith('rgb')).map(color => over(color, opacity));
+    }
+    const whole = server.gradientUnits.baseVal === 1 ? { x: 0, y: 0, width: 1, height: 1 } : shape.getBBox();
+    const [x1, y1, x2, y2] = ['x1', 'y1', 'x2', 'y2'].map((name, i) => server[name].baseVal.valueInSpecifiedUnits / (server[name].baseVal.unitType === 2 ? 100 : 1)
+      * (i % 2 ? whole.height : whole.width) + (i % 2 ? whole.y : whole.x));
+    const [dx, dy] = [x2 - x1, y2 - y1];
+    const share = ((at.x - x1) * dx + (at.y - y1) * dy) / (dx * dx + dy * dy || 1);
+    const stops = [...server.querySelectorAll('stop')];
+    const next = stops.findIndex(stop => stop.offset.baseVal >= share);
+    const beside = next < 0 ? stops.slice(-1) : stops.slice(Math.max(0, next - 1), next + 1);
+    return beside.map(stop => over(getComputedStyle(stop).stopColor, opacity * Number(getComputedStyle(stop).stopOpacity)));
   };
   const faults = [];
   let looked = 0;
@@ -44,10 +57,9 @@
       if (halo) continue;
       for (const { shape, style: worn, turn } of shapes) {
         if (grounds.has(worn.fill)) continue;
-        const hit = [0.1, 0.3, 0.5, 0.7, 0.9].flatMap(x => [0.3, 0.5, 0.7].map(y => [x, y])).some(([x, y]) =>
-          shape.isPointInFill(new DOMPoint(box.left + x * box.width, box.top + y * box.height).matrixTransform(turn)));
-        if (!hit) continue;
-        const worst = Math.min(...colours(shape, worn).map(ground => contrast(style.fill, ground)));
+        const hits = [0.1, 0.3, 0.5, 0.7, 0.9].flatMap(x => [0.3, 0.5, 0.7].map(y => [x, y]))
+          .map(([x, y]) => new DOMPoint(box.left + x * box.width, box.top + y * box.height).matrixTransform(turn)).filter(point => shape.isPointInFill(point));
+        const worst = Math.min(...hits.flatMap(point => colours(shape, worn, point)).map(ground => contrast(style.fill, ground)));
         if (worst < 4.5) faults.push(`${name}: contrast ${worst.toFixed(1)} on ${shape.getAttribute('class') ?? shape.tagName}`);
       }
     }

@@ -1,3 +1,5 @@
+using Doughwright.Browser.Tests.Running;
+
 namespace Doughwright.Browser.Tests.Look;
 
 /// <summary>Every kind of page the desk has, at the states that differ in what they show.</summary>
@@ -19,6 +21,17 @@ internal static class Pages
         "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
         Nothing,
     ];
+
+    /// <summary>One page of each kind is looked at in every view, the others, which differ from it by their state, in two.</summary>
+    private static readonly string[] Whole = [Shelf, "/open", All[3], All[6]];
+
+    /// <summary>Widths and grounds at which a page is looked at.</summary>
+    public static IEnumerable<View> ViewsOf(string path) => Whole.Contains(path)
+        ? from width in View.Widths from dark in new[] { false, true } select new View(width, dark)
+        : [new(1280), new(390, Dark: true)];
+
+    /// <summary>Whether a page answers to what is set on it without being loaded again.</summary>
+    public static bool HasCircuit(string path) => HasPictures(path);
 
     /// <summary>Whether a page must show lettering in pictures.</summary>
     public static bool HasPictures(string path) => path.StartsWith("/recipes/", StringComparison.Ordinal);
