@@ -8,8 +8,10 @@ namespace Doughwright.Publishing.Pictures.Strips.Marks;
 /// <summary>Draws in minutes and heights, and keeps the gradients that this needs.</summary>
 internal sealed class Canvas(string id, Frame frame)
 {
-    /// <summary>Units of the picture between two points before thinning.</summary>
+    /// <summary>Units of the picture between two points before thinning; what is long bends slowly.</summary>
     private const double Step = 1;
+    private const double LongStep = 2;
+    private const double Long = 500;
 
     /// <summary>Just before a jump.</summary>
     private const double Instant = 1e-6;
@@ -87,7 +89,7 @@ internal sealed class Canvas(string id, Frame frame)
     private List<double> Minutes(double from, double to, IEnumerable<double> joints)
     {
         var (start, end) = (frame.Time.Place(from), frame.Time.Place(to));
-        var steps = Math.Max(4, (int)Math.Ceiling((end - start) / Step));
+        var steps = Math.Max(4, (int)Math.Ceiling((end - start) / (end - start > Long ? LongStep : Step)));
         var inner = Enumerable.Range(1, steps - 1).Select(i => frame.Time.Minute(start + ((end - start) * i / steps)));
         return
         [
