@@ -1,4 +1,5 @@
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
@@ -34,7 +35,7 @@ internal static class RowMaker
         {
             Title = recipe.Title,
             Facts = RowFacts.Of(rehearsal.Formula, voice),
-            Findings = [.. Enum.GetValues<MarkShape>().Select(mark => new KeptCount(mark.ToString(), all.Count(finding => FindingShapes.Of(finding) == mark))).Where(count => count.Count > 0)],
+            Findings = [.. Enum.GetValues<MarkShape>().Select(mark => new KeptCount(mark.ToString(), all.Count(finding => FindingShape.Of(finding) == mark))).Where(count => count.Count > 0)],
             Total = rehearsal.Total?.Likely.Minutes,
             Hands = rehearsal.Hands.Minutes,
             MostPixelsPerGram = ShelfStrips.ScaleOf(drawable),
