@@ -1,6 +1,7 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.App.Desk.Recipes.State;
 
@@ -9,6 +10,7 @@ namespace Doughwright.App.Desk.Recipes.State;
 /// <param name="Here">The rehearsal as asked.</param>
 /// <param name="Home">The same at home, as written.</param>
 /// <param name="Findings">As the command line lists them, in its order.</param>
+/// <param name="HomeCourse">The course at home, made when a picture first needs it.</param>
 /// <param name="Offer">What would be warmed to keep the dough, or null when nothing can be.</param>
 internal sealed record DeskState(
     RecipeFile File,
@@ -17,7 +19,8 @@ internal sealed record DeskState(
     Rehearsal Here,
     Rehearsal Home,
     IReadOnlyList<Finding> Findings,
-    Solution? Offer)
+    Solution? Offer,
+    Lazy<Course> HomeCourse)
 {
     public bool IsAway => !Here.AtHome;
 

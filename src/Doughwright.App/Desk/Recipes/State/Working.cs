@@ -5,6 +5,7 @@ using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Courses;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Recipes.State;
@@ -15,6 +16,7 @@ internal sealed class Working
     private readonly RecipeFile file;
     private readonly QuestionReader reader;
     private readonly MeasureSystem measures;
+    private readonly Lazy<Course> homeCourse;
 
     /// <param name="file">With a recipe.</param>
     public Working(RecipeFile file, MeasureSystem measures, ShelfFolder shelf, Words words)
@@ -22,6 +24,7 @@ internal sealed class Working
         (this.file, this.measures) = (file, measures);
         reader = new(file.Recipe!, file.Name, shelf, words);
         Home = Rehearser.Rehearse(file.Formula!, Larder.Shipped, Request.Home);
+        homeCourse = new(() => Home.Course());
     }
 
     public Rehearsal Home { get; }
@@ -94,7 +97,7 @@ internal sealed class Working
             ? Rehearser.Rehearse(file.Formula!, Larder.Shipped, request with { Dough = dough, Free = [] }, lanes: 1).Solutions.FirstOrDefault(solution => solution.Lines.Count > 0)
             : null;
         newer.ThrowIfCancellationRequested();
-        return new(file, setting, measures, here, Home, findings, offer);
+        return new(file, setting, measures, here, Home, findings, offer, homeCourse);
     }
 
     private Setting Kept(Question question, IReadOnlyList<Refusal> refusals)

@@ -1,6 +1,7 @@
 using Doughwright.App.Desk.Recipes.Telling;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Recipes.Views;
@@ -43,7 +44,7 @@ internal sealed class MethodMaker(Figures figures)
                 order + after.Likely.Minutes,
                 new(
                     step.Start is { } start ? Told.Of(Show.DurationColumn(start + after.Likely)) : Unknown(),
-                    voice.Say("recipe.within", ("what", voice.Words[$"event.{known[i].What}"]), ("step", figures.StepName(step))),
+                    Capital.Of(voice.Say("recipe.within", ("what", voice.Words[$"event.{known[i].What}"]), ("step", figures.StepName(step)))),
                     Told.Nothing,
                     Told.Nothing,
                     Told.Nothing,
@@ -60,7 +61,7 @@ internal sealed class MethodMaker(Figures figures)
         figures.StepName(step),
         Told.Nothing,
         Wait(step, hands),
-        step.Time is { } time && hands.Minutes == 0 ? figures.ColumnRange(time, $"steps.{step.Id}.minutes") : Told.Nothing,
+        step.Time is { } time ? hands.Minutes == 0 ? figures.ColumnRange(time, $"steps.{step.Id}.minutes") : RestRange(time, hands) : Told.Nothing,
         MethodTarget.Of(step, figures),
         step.Cue ?? "",
         voice.Member(step.Basis));
@@ -79,6 +80,15 @@ internal sealed class MethodMaker(Figures figures)
 
         var rest = time.Likely - hands;
         return rest.Minutes < 0.5 ? Told.Nothing : Told.Of(new Fig(Show.DurationColumn(rest)) { Moved = step.HomeTime is { } home && Show.DurationColumn(home) != Show.DurationColumn(time.Likely) });
+    }
+
+    /// <summary>The range of what is left after the hands; nothing where it is no wider than what is printed, or nothing is left.</summary>
+    private Told RestRange(Estimate<Duration> time, Duration hands)
+    {
+        var (low, high) = (time.Low - hands, time.High - hands);
+        return time.Likely.Minutes - hands.Minutes < 0.5 || (high is { } end && Show.DurationColumn(end) == Show.DurationColumn(low))
+            ? Told.Nothing
+            : Told.Of(voice.Range(low, high));
     }
 
     private Told Unknown() => new([new Piece.Unknown(voice.Words["not-known"])]);

@@ -28,7 +28,7 @@ internal static class MethodTarget
 
         if (step.Kind == StepKind.Bulk && step.Growth is { } growth)
         {
-            targets.Add(Told.Say(voice, "recipe.target.growth", ("growth", new Fig(Show.Number(growth, growth == Math.Round(growth) ? 0 : 2), growth, $"steps.{step.Id}.growth"))));
+            targets.Add(Told.Say(voice, "recipe.target.growth", ("growth", new Fig(voice.Text(growth), growth, $"steps.{step.Id}.growth"))));
         }
 
         if (step.Kind == StepKind.Shape && figures.Here.Recipe.Make is { } make)

@@ -20,7 +20,7 @@ public sealed class PictureSet
     {
         this.figures = figures;
         here = figures.Here.Course();
-        home = figures.State.IsAway ? figures.Home.Course() : null;
+        home = figures.State.IsAway ? figures.State.HomeCourse.Value : null;
         makeup = figures.Here.Formula.Makeup();
         var marks = figures.State.Findings.Select((finding, index) => new StripMark(index + 1, FindingShape.Of(finding), finding.Place)).ToArray();
         if (figures.Here.Steps.Count > 0)
