@@ -102,16 +102,16 @@ internal sealed class FormulaMaker
     {
         var voice = figures.Voice;
         var percent = formula.Percent;
-        yield return Say("hydration", percent.Hydration, "hydration");
-        yield return Say("all-water", percent.TrueWater, "trueWater");
+        yield return Share("hydration", percent.Hydration, "hydration");
+        yield return Share("all-water", percent.TrueWater, "trueWater");
         if (percent.ScaldedFlour is not { Value: 0 })
         {
-            yield return Say("scalded", percent.ScaldedFlour, "scaldedFlour");
+            yield return Share("scalded", percent.ScaldedFlour, "scaldedFlour");
         }
 
         if (percent.PrefermentedFlour is not { Value: 0 })
         {
-            yield return Say("prefermented", percent.PrefermentedFlour, "prefermentedFlour");
+            yield return Share("prefermented", percent.PrefermentedFlour, "prefermentedFlour");
         }
 
         if (formula.Yeast is { Fresh.Grams: > 0 } yeast)
@@ -124,7 +124,7 @@ internal sealed class FormulaMaker
                 ("instant", figures.Weight(yeast.Instant, "formula.yeast.instantGrams")));
         }
 
-        Told Say(string key, Percent? value, string name) => Told.Say(
+        Told Share(string key, Percent? value, string name) => Told.Say(
             voice,
             $"recipe.percent.{key}",
             ("percent", value is { } known ? new Fig(Show.Percent(known), known.Value, $"formula.percent.{name}") { Strong = true } : new Piece.Unknown(voice.Words["not-known"])));
