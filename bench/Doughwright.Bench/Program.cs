@@ -6,7 +6,13 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Doughwright.Bench;
 using Perfolizer.Horology;
+
+if (args is ["desk-start"])
+{
+    return await DeskStart.Run();
+}
 
 // In this process and short: nothing is generated, restored or built, so it works without a network and ends within a minute or two.
 var job = Job.Default

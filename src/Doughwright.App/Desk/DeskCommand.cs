@@ -74,13 +74,16 @@ internal static class DeskCommand
         }
     }
 
-    /// <summary>Asks the system to show the address. Where nothing can, the address stands on the terminal.</summary>
+    /// <summary>
+    /// Asks the system to show the address. Where nothing can, the address stands on the terminal. A browser that starts by this is left to itself:
+    /// it neither writes into the terminal nor ends with the desk by Ctrl and C, which a shell's background keeps from it.
+    /// </summary>
     private static void OpenBrowser(string address)
     {
         var opener = RuntimeInformation.IsOSPlatform(OSPlatform.OSX) ? "open" : "xdg-open";
         try
         {
-            using var started = Process.Start(new ProcessStartInfo(opener, address) { RedirectStandardOutput = true, RedirectStandardError = true });
+            using var started = Process.Start(new ProcessStartInfo("/bin/sh", ["-c", "\"$1\" \"$2\" </dev/null >/dev/null 2>&1 &", "sh", opener, address]));
         }
         catch (Exception problem) when (problem is System.ComponentModel.Win32Exception or InvalidOperationException)
         {

@@ -18,6 +18,11 @@ document.addEventListener('change', event => {
 });
 
 document.addEventListener('click', event => {
+  // The address may have moved on since the page was made, so that the link would load it again.
+  if (event.target.closest?.('.skip')) {
+    event.preventDefault();
+    document.getElementById('main').focus();
+  }
   // The base of the desk is its root, so a link within a page is followed by hand.
   const inside = event.target.closest?.('a[href^="#"]');
   if (inside) {

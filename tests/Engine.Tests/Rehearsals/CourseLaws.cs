@@ -56,7 +56,7 @@ internal static class CourseLaws
         if (step.EndTemperature is { } end)
         {
             // A bake is told by its core, and drawn by its mean, which is ahead of it.
-            var drawn = stretch.Points[^1].Temperature!.Value;
+            var drawn = stretch.Points.First(point => point.At == stretch.Points[^1].At).Temperature!.Value;
             Assert.True(step.Kind == StepKind.Bake ? drawn > end : Math.Abs((drawn - end).Kelvins) < Kelvins, $"{step.Id}: {drawn} for {end}");
         }
 
@@ -106,7 +106,7 @@ internal static class CourseLaws
 
             // What takes more than four times as long as at home is followed in longer steps.
             var isLong = step.HomeTime is not { } home || time.Likely > 4 * home;
-            Assert.Equal(target, Between(rise.Likely, time.Likely), (isLong ? 5e-3 : 1e-6) * target);
+            Assert.Equal(target, Between(rise.Likely, time.Likely), (isLong ? 2e-2 : 1e-6) * target);
         }
     }
 

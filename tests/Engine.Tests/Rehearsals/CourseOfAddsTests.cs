@@ -1,4 +1,5 @@
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Courses;
@@ -160,6 +161,17 @@ public class CourseOfAddsTests
         Assert.Equal(240, points[^1].Mass.Grams, 1e-9);
         Assert.Equal(points[^2].At, points[^1].At);
         Assert.Null(At("sponge", "ripen").Points[0].Volume);
+    }
+
+    [Fact]
+    public void WhatIsAskedOfARipePart_IsWhatGoesIn()
+    {
+        var asked = Temperature.FromCelsius(14);
+        var at = new Dictionary<string, Temperature> { ["sponge"] = asked };
+        var cold = Rehearser.Rehearse(Rehearsal.Recipe, Larder.Shipped, new() { At = at });
+        Assert.Equal(asked, cold.Course().FindStrand("sponge")!.Stretches[^1].Points[^1].Temperature);
+        Assert.Equal(asked, cold.HeatOf("autolyse")!.Shares.Single(share => share.Line == "sponge").GoesIn);
+        CourseLaws.Hold(cold);
     }
 
     [Fact]

@@ -131,6 +131,14 @@ internal sealed class AnswerWords(Comparison comparison, Voice voice)
 
     private Rich Untouched(Rehearsal untouched)
     {
+        var said = Risen(untouched);
+        return untouched.Steps.FirstOrDefault(step => step is { Time: null, SettlesAt: not null }) is { } stuck
+            ? Rich.Say(voice, "compare.untouched.stuck", ("said", said), ("step", StepName.Of(stuck, voice)), ("temperature", Show.Temperature(stuck.SettlesAt!.Value, voice.Measures)))
+            : said;
+    }
+
+    private Rich Risen(Rehearsal untouched)
+    {
         var names = cells.NamesOf(Second.Asked.Request.Free);
         var dough = DoughOf(untouched, null);
         if (untouched.Steps.FirstOrDefault(step => step.Kind is StepKind.Bulk or StepKind.Proof) is not { } rise)

@@ -34,5 +34,6 @@ internal sealed class Because(Voice voice, string? dough)
         ? voice.Say("compare.mover.kept", ("dough", dough))
         : voice.Words[KeyOf(move)];
 
-    private string Sentence(string words) => voice.Say("compare.because", ("words", Capital.Of(words)));
+    /// <summary>Words as a sentence of their own.</summary>
+    public string Sentence(string words) => words.Length == 0 ? "" : voice.Say("compare.because", ("words", Capital.Of(words)));
 }

@@ -20,7 +20,10 @@ internal sealed class CellMaker(Comparison comparison, Voice voice)
 
         var figure = difference.Figure;
         var text = Measure.Of(figure.Kind, voice.Measures).Text(known);
-        return new(new Bit(text, BitKind.Plain, known, Place(side, figure, kitchen)), [.. Under(kitchen, figure, side)]);
+        var shown = figure.Kind == FigureKind.Start && known < 0
+            ? Rich.Say(voice, "compare.before", ("time", new Bit(Show.Duration(Duration.FromMinutes(-known)), BitKind.Plain, known, Place(side, figure, kitchen))))
+            : new Bit(text, BitKind.Plain, known, Place(side, figure, kitchen));
+        return new(shown, [.. Under(kitchen, figure, side)]);
     }
 
     /// <summary>Why there is no difference to tell: what a step settles at, or that it is only needed in one kitchen.</summary>

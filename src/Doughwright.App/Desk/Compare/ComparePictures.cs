@@ -42,29 +42,29 @@ internal sealed class ComparePictures
     /// <summary>Between the two, from where a step begins in the first to where it begins in the second.</summary>
     public string Slips => SlipsPicture.Draw(First, Second, comparison.First.Name, comparison.Second.Name, voice, "slips", Strips.Places(First, first, span));
 
+    /// <summary>The step whose rise is drawn: the bulk of the second kitchen, else what rises first there; null when nothing does.</summary>
+    public RehearsedStep? Rising => (second.Rises.FirstOrDefault(rise => Second.FindStep(rise.Step)?.Kind == StepKind.Bulk) ?? second.Rises.FirstOrDefault()) is { } rise
+        ? Second.FindStep(rise.Step)
+        : null;
+
     /// <summary>The rise of the second kitchen with the runs beside it; null when nothing rises there.</summary>
     public string? Rise
     {
         get
         {
-            if (second.Rises.FirstOrDefault(rise => Second.FindStep(rise.Step)?.Kind == StepKind.Bulk) is not { } own
-                && (own = second.Rises.FirstOrDefault()) is null)
+            if (Rising is not { } step)
             {
                 return null;
             }
 
             var others = new List<OtherRise>();
-            if (comparison.First.Choice != comparison.Second.Choice || comparison.Untouched is null)
-            {
-                Add(others, First, first, comparison.First.Name, own.Step);
-            }
-
+            Add(others, First, first, comparison.First.Name, step.Id);
             if (comparison.Untouched is { } untouched)
             {
-                Add(others, untouched, untouched.Course(), voice.Words["compare.rise.untouched"], own.Step);
+                Add(others, untouched, untouched.Course(), voice.Words["compare.rise.untouched"], step.Id);
             }
 
-            return RisePicture.Draw(own, Second.FindStep(own.Step)!, others, voice, "compare-rise");
+            return RisePicture.Draw(second.Rises.First(rise => rise.Step == step.Id), step, others, voice, "compare-rise");
         }
     }
 

@@ -36,9 +36,19 @@ internal sealed record CompareView
     /// <summary>Which steps have no row; empty when all have one.</summary>
     public required string LeftOut { get; init; }
 
+    /// <summary>Title and what it makes.</summary>
+    public required string Facts { get; init; }
+
+    public required string RiseTitle { get; init; }
+
     public required string RiseNote { get; init; }
 
+    public required string HeatTitle { get; init; }
+
     public required string HeatNote { get; init; }
+
+    /// <summary>What a form without script must carry over, when other kitchens are picked.</summary>
+    public required IReadOnlyList<Asked> Carried { get; init; }
 
     public required ComparePictures Pictures { get; init; }
 
@@ -57,8 +67,10 @@ internal sealed record CompareView
     public static CompareView Of(ComparedRecipe recipe, Comparison comparison, Voice voice)
     {
         var (first, second) = (comparison.First, comparison.Second);
-        var rows = new RowMaker(comparison, voice);
+        var rows = new CompareRows(comparison, voice);
         var answer = new AnswerWords(comparison, voice);
+        var pictures = new ComparePictures(comparison, voice);
+        var rising = pictures.Rising is { } step ? StepName.Of(step, voice) : "";
         return new()
         {
             Sentence = Gaps.Cut(voice.Words["compare.sentence"]),
@@ -74,9 +86,15 @@ internal sealed record CompareView
             Refusals = comparison.Refusals,
             Rows = rows.All(),
             LeftOut = rows.LeftOut is { Count: > 0 } left ? voice.Say(left.Count == 1 ? "compare.left-out-one" : "compare.left-out", ("steps", left)) : "",
-            RiseNote = voice.Say(comparison.Untouched is null ? "compare.rise.note-two" : "compare.rise.note", ("first", first.Name), ("second", second.Name)),
+            Facts = recipe.Recipe.Make is { } make
+                ? voice.Say("compare.facts", ("title", recipe.Recipe.Title), ("pieces", make.Pieces), ("what", make.What), ("piece", make.PieceMass))
+                : recipe.Recipe.Title,
+            RiseTitle = voice.Words[comparison.Untouched is null ? "compare.rise.title-two" : "compare.rise.title"],
+            RiseNote = voice.Say(comparison.Untouched is null ? "compare.rise.note-two" : "compare.rise.note", ("step", rising), ("first", first.Name), ("second", second.Name)),
+            HeatTitle = voice.Words[second.Answer is null ? "compare.heat.title" : "compare.heat.title-free"],
             HeatNote = voice.Say(second.Answer is null ? "compare.heat.note" : "compare.heat.note-free", ("second", second.Name)),
-            Pictures = new(comparison, voice),
+            Carried = comparison.Question.WithSecond("").Over.Items,
+            Pictures = pictures,
             Warmth = WarmthKey.Of(voice),
             CombKey = Publishing.Pictures.Keys.CombKey.Draw(),
             CommandLines = [first.Asked.CommandLine, second.Asked.CommandLine],

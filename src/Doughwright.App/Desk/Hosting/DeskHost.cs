@@ -8,7 +8,9 @@ using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.ResponseCompression;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 
 namespace Doughwright.App.Desk.Hosting;
@@ -19,23 +21,36 @@ internal static class DeskHost
     /// <param name="port">A free port of this machine.</param>
     public static WebApplication Build(int port, DataFolder folder, Words words)
     {
-        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
+        // Nothing but what stands here: no settings file, no variable of the environment opens another address or tells more about a fault.
+        var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions
+        {
+            ApplicationName = typeof(DeskHost).Assembly.GetName().Name,
+            ContentRootPath = AppContext.BaseDirectory,
+            EnvironmentName = Environments.Production,
+        });
+        builder.WebHost.UseKestrelCore();
         builder.WebHost.UseStaticWebAssets();
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
-            kestrel.Listen(IPAddress.Loopback, port);
+            kestrel.Listen(IPAddress.Loopback, port, listen => listen.Protocols = HttpProtocols.Http1);
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = Guards.LargestForm;
+            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
         });
         builder.Logging.SetMinimumLevel(LogLevel.Error);
+        builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         AddServices(builder.Services, folder, words);
 
         var app = builder.Build();
+        var refusals = new Refusals(words);
+        var guards = new Guards(port, refusals);
         app.UseResponseCompression();
-        app.Use(Guards.For(port));
+        app.Use(new AnswerHeaders(guards.Hosts).Pass);
+        app.Use(guards.Pass);
         app.UseExceptionHandler("/fault", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         app.UseAntiforgery();
+        app.Use(refusals.Tell);
         app.MapStaticAssets();
         app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);
         return app;
@@ -43,6 +58,8 @@ internal static class DeskHost
 
     private static void AddServices(IServiceCollection services, DataFolder folder, Words words)
     {
+        services.AddRouting();
+        services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(2));
         services.AddRazorComponents().AddInteractiveServerComponents();
         // Keys live as long as the desk: a page of yesterday's desk asks to be loaded again.
         services.AddDataProtection().UseEphemeralDataProtectionProvider();

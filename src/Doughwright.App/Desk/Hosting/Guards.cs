@@ -1,68 +1,53 @@
 using Microsoft.AspNetCore.Http;
-using Microsoft.Extensions.Primitives;
 
 namespace Doughwright.App.Desk.Hosting;
 
 /// <summary>
-/// What keeps other pages of the browser away from the desk: an exact list of host names (against names that are pointed at this machine), the
-/// origin of everything that changes something or opens a circuit, and headers under which nothing but the desk's own files runs.
+/// What keeps other pages of the browser away from the desk: an exact list of host names (against names that are pointed at this machine), and the
+/// origin of everything that changes something, opens a circuit or only wants to know what is there.
 /// </summary>
-internal static class Guards
+internal sealed class Guards(int port, Refusals refusals)
 {
     /// <summary>Bytes of the largest form: a recipe text and its markup.</summary>
     public const long LargestForm = 4 * 1024 * 1024;
 
-    private const string Circuit = "/_blazor";
+    private readonly string[] _hosts = [$"127.0.0.1:{port}", $"localhost:{port}"];
 
-    public static Func<HttpContext, RequestDelegate, Task> For(int port)
+    /// <summary>The names under which the desk answers, each with its port.</summary>
+    public IReadOnlyList<string> Hosts => _hosts;
+
+    public Task Pass(HttpContext context, RequestDelegate next)
     {
-        string[] hosts = [$"127.0.0.1:{port}", $"localhost:{port}"];
-        var policy = new StringValues(
-            "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; "
-            + $"connect-src 'self' {string.Join(' ', hosts.Select(host => $"ws://{host}"))}; "
-            + "object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'");
-        return (context, next) =>
+        var request = context.Request;
+        if (!_hosts.Contains(request.Host.Value, StringComparer.OrdinalIgnoreCase))
         {
-            var request = context.Request;
-            if (!hosts.Contains(request.Host.Value, StringComparer.OrdinalIgnoreCase))
-            {
-                context.Response.StatusCode = StatusCodes.Status400BadRequest;
-                return Task.CompletedTask;
-            }
+            return refusals.OtherName(context, $"http://{_hosts[0]}/");
+        }
 
-            if (!IsOwn(request))
-            {
-                context.Response.StatusCode = StatusCodes.Status403Forbidden;
-                return Task.CompletedTask;
-            }
+        if (!IsOwn(request))
+        {
+            return refusals.OtherPage(context);
+        }
 
-            var headers = context.Response.Headers;
-            headers.ContentSecurityPolicy = policy;
-            headers.XContentTypeOptions = "nosniff";
-            headers["Referrer-Policy"] = "no-referrer";
-            headers["Cross-Origin-Opener-Policy"] = "same-origin";
-            headers["Cross-Origin-Resource-Policy"] = "same-origin";
-            return next(context);
-        };
+        return request.ContentLength > LargestForm ? refusals.TooLarge(context) : next(context);
     }
 
     /// <summary>
-    /// Whether a request comes from a page of the desk, as far as it must: a browser names the origin of every form and of every circuit. A circuit
-    /// without an origin is no browser's.
+    /// Whether a request comes from a page of the desk, as far as it must: a browser names the origin of every form and of every circuit, and says
+    /// of everything else where it was asked from. A circuit without an origin is no browser's; a link from elsewhere may lead here.
     /// </summary>
     private static bool IsOwn(HttpRequest request)
     {
-        var own = $"http://{request.Host.Value}";
         var origin = request.Headers.Origin;
-        var fetched = request.Headers["Sec-Fetch-Site"].ToString();
+        var isOwnOrigin = origin.Count == 1 && string.Equals(origin[0], $"http://{request.Host.Value}", StringComparison.OrdinalIgnoreCase);
+        var isAskedHere = request.Headers["Sec-Fetch-Site"].ToString() is "" or "same-origin" or "none";
         var changes = !HttpMethods.IsGet(request.Method) && !HttpMethods.IsHead(request.Method);
-        var opensCircuit = request.HttpContext.WebSockets.IsWebSocketRequest
-            || (request.Path.StartsWithSegments(Circuit) && request.Headers.Upgrade.Count > 0);
-        if (changes || opensCircuit)
+        if (changes || request.Headers.Upgrade.Count > 0)
         {
-            return origin.Count == 1 && string.Equals(origin[0], own, StringComparison.OrdinalIgnoreCase) && fetched is "" or "same-origin";
+            return isOwnOrigin && isAskedHere;
         }
 
-        return origin.Count == 0 || string.Equals(origin[0], own, StringComparison.OrdinalIgnoreCase);
+        var follows = request.Headers["Sec-Fetch-Mode"] == "navigate" && request.Headers["Sec-Fetch-Dest"] == "document";
+        return (origin.Count == 0 || isOwnOrigin) && (isAskedHere || follows);
     }
 }

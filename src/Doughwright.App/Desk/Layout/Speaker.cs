@@ -29,6 +29,9 @@ internal sealed class Speaker(Words words, NavigationManager navigation)
     /// <summary>"page" when this is the page shown, for aria-current.</summary>
     public string? CurrentIf(string path) => new Uri(navigation.Uri).AbsolutePath == path ? "page" : null;
 
+    /// <summary>Address of the content of this page: a bare mark would lead from every page to the first one, which is the base of all addresses.</summary>
+    public string Content => new Uri(navigation.Uri).PathAndQuery + "#main";
+
     /// <summary>A title for the window.</summary>
     public string TitleOf(string key) => Titled(words[key]);
 

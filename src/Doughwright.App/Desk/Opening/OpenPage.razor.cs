@@ -11,9 +11,6 @@ namespace Doughwright.App.Desk.Opening;
 /// <summary>Opens a recipe file or a pasted text; shows one of the folder that was not understood. Nothing that was typed is lost.</summary>
 public sealed partial class OpenPage
 {
-    /// <summary>Bytes of a form that are read at all, so that a text that is too large can be told its size.</summary>
-    internal const int LargestForm = 32 * 1024 * 1024;
-
     [CascadingParameter]
     private HttpContext Context { get; set; } = null!;
 
@@ -65,7 +62,6 @@ public sealed partial class OpenPage
     {
         if (folder.Read(name) is not { } bytes)
         {
-            Context.Response.StatusCode = StatusCodes.Status404NotFound;
             Answer = new() { Fault = OpenFault.Of("open-not-there", Voice, ("name", name), ("folder", folder.Path)) };
             return;
         }
@@ -104,6 +100,7 @@ public sealed partial class OpenPage
 
         Context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
         Text = given.FileName is null ? typed : Answer.Text;
+        NotTaken = Text.Length > 0 ? NotTaken : Voice.Words["open.not-taken-file"];
     }
 
     /// <summary>The text that is meant; null with a fault when there is none, or two.</summary>

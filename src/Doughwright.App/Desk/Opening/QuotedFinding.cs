@@ -1,4 +1,4 @@
-using Doughwright.App.Desk.Shelf;
+using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.App.Text;
 using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Pictures.Keys;
@@ -23,7 +23,7 @@ internal sealed record QuotedFinding(string Mark, string Head, LineQuote? Quote,
         var at = finding.Position;
         var line = finding.Quoted ?? (at.IsKnown && at.Line <= lines.Length ? lines[at.Line - 1].TrimEnd('\r') : null);
         return new(
-            FindingMark.Draw(FindingShapes.Of(finding)),
+            FindingMark.Draw(FindingShape.Of(finding)),
             FindingsText.Head(finding, voice),
             line is { Length: > 0 } && at.IsKnown ? LineQuote.Of(Page.Clean(line), at) : null,
             FindingWords.Message(finding, voice),

@@ -27,6 +27,15 @@ internal static class FieldUnit
             ? typed
             : typed + Shown(option, measures).TrimStart('°');
 
+    /// <summary>What stands in the field of a value that came with the field's own unit: the unit stands outside already.</summary>
+    public static string Bare(string option, string typed, MeasureSystem measures)
+    {
+        var unit = Shown(option, measures).TrimStart('°');
+        return !Words.Contains(option) && typed.Length > unit.Length && typed.EndsWith(unit, StringComparison.Ordinal) && char.IsAsciiDigit(typed[^(unit.Length + 1)])
+            ? typed[..^unit.Length]
+            : typed;
+    }
+
     public static string Number(Temperature temperature, MeasureSystem measures) =>
         Digits(measures == MeasureSystem.Us ? temperature.Fahrenheit : temperature.Celsius);
 

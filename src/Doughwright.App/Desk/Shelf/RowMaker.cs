@@ -1,4 +1,5 @@
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
@@ -15,8 +16,8 @@ internal static class RowMaker
     private const int LikelyLane = 1;
 
     /// <param name="kitchen">Null is the recipe's own.</param>
-    /// <returns>The row, and the rehearsal to draw its strip from; no rehearsal when a line was not understood.</returns>
-    public static (KeptRow Row, Rehearsal? Rehearsal) Make(byte[] bytes, Kitchen? kitchen, Voice voice)
+    /// <returns>The row, and what its strip is drawn from; null when a line was not understood.</returns>
+    public static (KeptRow Row, Drawable? Drawable) Make(byte[] bytes, Kitchen? kitchen, Voice voice)
     {
         var file = InputFile.Of("", bytes);
         var (reading, findings, understood) = CommandRun.Understand(file);
@@ -28,18 +29,19 @@ internal static class RowMaker
 
         var recipe = reading.Recipe!;
         var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped, new Request { Kitchen = kitchen }, LikelyLane);
+        var drawable = Drawable.Of(rehearsal);
         var all = FindingList.Of(file.Text, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
         var row = new KeptRow
         {
             Title = recipe.Title,
             Facts = RowFacts.Of(rehearsal.Formula, voice),
-            Findings = [.. Enum.GetValues<MarkShape>().Select(mark => new KeptCount(mark.ToString(), all.Count(finding => FindingShapes.Of(finding) == mark))).Where(count => count.Count > 0)],
+            Findings = [.. Enum.GetValues<MarkShape>().Select(mark => new KeptCount(mark.ToString(), all.Count(finding => FindingShape.Of(finding) == mark))).Where(count => count.Count > 0)],
             Total = rehearsal.Total?.Likely.Minutes,
             Hands = rehearsal.Hands.Minutes,
-            MostPixelsPerGram = ShelfStrips.ScaleOf(rehearsal),
+            MostPixelsPerGram = ShelfStrips.ScaleOf(drawable),
             Ahead = [.. rehearsal.Steps.Where(step => step.Start is { } start && start < Duration.Zero).OrderBy(step => step.Start!.Value.Minutes)
                 .Select(step => new KeptAhead(StepName.Of(step, voice), -step.Start!.Value.Minutes))],
         };
-        return (row, rehearsal);
+        return (row, drawable);
     }
 }

@@ -1,6 +1,7 @@
 namespace Doughwright.App.Desk.Shelf;
 
 /// <summary>A piece of a sentence whose values are controls.</summary>
+/// <param name="Words">What is said; of a control, the sign that stands right behind it and must not begin a line.</param>
 /// <param name="Slot">Name of the control; null for words.</param>
 internal readonly record struct SentencePart(string Words, string? Slot)
 {
@@ -11,14 +12,17 @@ internal readonly record struct SentencePart(string Words, string? Slot)
         foreach (var piece in template.Split('{'))
         {
             var end = piece.IndexOf('}');
+            var words = piece[(end + 1)..];
             if (end >= 0)
             {
-                parts.Add(new("", piece[..end]));
+                var sign = words.TakeWhile(letter => char.IsPunctuation(letter)).Count();
+                parts.Add(new(words[..sign], piece[..end]));
+                words = words[sign..];
             }
 
-            if (piece.Length > end + 1)
+            if (words.Length > 0)
             {
-                parts.Add(new(piece[(end + 1)..], null));
+                parts.Add(new(words, null));
             }
         }
 

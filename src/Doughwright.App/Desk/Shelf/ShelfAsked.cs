@@ -16,7 +16,7 @@ internal sealed record ShelfAsked(DateTime Ready, string TimeTyped, string? Kitc
     public const string KitchenName = "kitchen";
 
     private const string DayForm = "yyyy-MM-dd";
-    private static readonly string[] TimeForms = ["H:mm", "HH:mm", "H", "HH"];
+    private static readonly string[] TimeForms = ["H:mm", "HH:mm", "%H", "HH"];
 
     public DateOnly Day => DateOnly.FromDateTime(Ready);
 

@@ -1,5 +1,3 @@
-using Doughwright.Engine.Rehearsals;
-
 namespace Doughwright.App.Desk.Shelf;
 
 /// <summary>One recipe of the shelf while it is being rehearsed.</summary>
@@ -22,7 +20,7 @@ internal sealed class ShelfEntry(ShelfText text, byte[]? bytes, string? key)
     public string? Strip { get; set; }
 
     /// <summary>What the row was made from, until the strip is drawn.</summary>
-    public Rehearsal? Rehearsal { get; set; }
+    public Drawable? Drawable { get; set; }
 
     public bool IsDone => Trouble is not null || Row is not null;
 }

@@ -1,5 +1,4 @@
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Rehearsals;
 using Doughwright.Publishing.Pictures.Strips;
 using Doughwright.Publishing.Wording;
 
@@ -9,10 +8,10 @@ namespace Doughwright.App.Desk.Shelf;
 internal static class ShelfStrips
 {
     /// <summary>Height of a gram at which this strip just fills its row.</summary>
-    public static double ScaleOf(Rehearsal rehearsal) => Strips.MiniScale([(rehearsal, rehearsal.Course())]);
+    public static double ScaleOf(Drawable drawable) => Strips.MiniScale([(drawable.Rehearsal, drawable.Course)]);
 
-    public static string Draw(Rehearsal rehearsal, ShelfScale scale, string id, Voice voice) =>
-        Strips.Mini(rehearsal, rehearsal.Course(), voice, new() { Id = id, Span = scale.Span, PixelsPerGram = scale.PixelsPerGram });
+    public static string Draw(Drawable drawable, ShelfScale scale, string id, Voice voice) =>
+        Strips.Mini(drawable.Rehearsal, drawable.Course, voice, new() { Id = id, Span = scale.Span, PixelsPerGram = scale.PixelsPerGram });
 
     public static string Axis(ShelfScale scale, DateTime ready, Voice voice) =>
         Strips.Axis(new() { Span = scale.Span, ReadyAt = Duration.FromMinutes(ready.TimeOfDay.TotalMinutes) }, voice);

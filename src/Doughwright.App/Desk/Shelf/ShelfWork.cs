@@ -74,9 +74,9 @@ internal sealed class ShelfWork
 
     private void Rehearse(ShelfEntry entry)
     {
-        var (row, rehearsal) = RowMaker.Make(entry.Bytes!, kitchen, voice);
+        var (row, drawable) = RowMaker.Make(entry.Bytes!, kitchen, voice);
         kept.Keep(entry.Key + RowName, JsonSerializer.Serialize(row, KeptRowJson.Default.KeptRow));
-        entry.Rehearsal = rehearsal;
+        entry.Drawable = drawable;
         entry.Row = row;
     }
 
@@ -84,12 +84,12 @@ internal sealed class ShelfWork
     {
         var name = $"{entry.Key}-{scale.Name}";
         entry.Strip = kept.Find(name);
-        if (entry.Strip is null && (entry.Rehearsal ?? RowMaker.Make(entry.Bytes!, kitchen, voice).Rehearsal) is { } rehearsal)
+        if (entry.Strip is null && (entry.Drawable ?? RowMaker.Make(entry.Bytes!, kitchen, voice).Drawable) is { } drawable)
         {
-            entry.Strip = ShelfStrips.Draw(rehearsal, scale, "m" + entry.Key![..10], voice);
+            entry.Strip = ShelfStrips.Draw(drawable, scale, "m" + entry.Key![..10], voice);
             kept.Keep(name, entry.Strip);
         }
 
-        entry.Rehearsal = null;
+        entry.Drawable = null;
     }
 }

@@ -25,7 +25,7 @@ internal static class TextNames
     /// <param name="otherwise">For a title without a letter or a digit.</param>
     public static string Of(string title, string otherwise)
     {
-        var slug = Slug.Of(title.Normalize());
+        var slug = Slug.Of(title);
         var cut = new StringBuilder(Longest);
         foreach (var rune in slug.EnumerateRunes())
         {

@@ -41,7 +41,8 @@ public sealed record Stretch(string? Step, Duration Start, Duration End, IReadOn
 /// <summary>A part at one moment.</summary>
 /// <param name="Mass">
 /// What it weighs, with what was laid in or on. More before peeling and cooking, where the author's weighing or the larder tells how much. What
-/// evaporates in a bake is not known and not taken off. When less than all goes into the next part, the last point is what goes in.
+/// evaporates in a bake is not known and not taken off. Where less than all goes into the next part, or as warm
+/// as was asked and no step tells how, the last point is what goes in.
 /// </param>
 /// <param name="Temperature">
 /// Mean over the part; null when it cannot be told. In a bake it is ahead of the core that the step is told by. A pot is drawn by the straight

@@ -15,7 +15,7 @@ internal sealed class RisePath
 
     /// <summary>
     /// As many steps as the rehearsal takes are taken again, so that both agree to the last digits, unless they are more than this. A rise in
-    /// longer steps, but no fewer than half as many, agrees to half a per cent.
+    /// longer steps, but no fewer than half as many, agrees to about a hundredth.
     /// </summary>
     private const int MostSteps = 160;
 

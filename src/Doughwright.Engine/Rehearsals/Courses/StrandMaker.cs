@@ -77,7 +77,9 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
         var (step, outcome) = (run.Graph.Steps[index], run.Outcomes[index]);
         if (rises[index] is { } rise)
         {
-            return rise.Way();
+            // A very long rise is followed in longer steps; it ends as the rehearsal tells all the same.
+            var followed = rise.Way();
+            return outcome.EndCelsius is { } told ? [.. followed.SkipLast(1), followed[^1] with { Celsius = told.Central }] : followed;
         }
 
         if (outcome.Way is { } way)
@@ -128,13 +130,17 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
         celsius = way[^1].Celsius;
     }
 
-    /// <summary>Less than all of it may go in: the rest stays behind at that moment.</summary>
+    /// <summary>
+    /// What goes in at last: less than all of it, where the rest stays behind at that moment, or as warm as was asked where no step tells how it
+    /// gets there.
+    /// </summary>
     private void Leave(double taken)
     {
-        if (Math.Abs(taken - grams) > 1e-9 * grams)
+        var last = stretches[^1];
+        var asked = run.Stage.AskedWithoutCooling(part.Id) ?? last.Points[^1].Temperature;
+        if (Math.Abs(taken - grams) > 1e-9 * grams || asked != last.Points[^1].Temperature)
         {
-            var last = stretches[^1];
-            stretches[^1] = last with { Points = [.. last.Points, last.Points[^1] with { Mass = Mass.FromGrams(taken) }] };
+            stretches[^1] = last with { Points = [.. last.Points, last.Points[^1] with { Mass = Mass.FromGrams(taken), Temperature = asked }] };
         }
     }
 

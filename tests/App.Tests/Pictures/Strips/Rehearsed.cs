@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
@@ -21,7 +22,10 @@ internal static class Rehearsed
     public static IEnumerable<string> Kitchens =>
         ["home", .. Directory.EnumerateFiles(House.PathTo("demo", "kitchens"), "*.yaml").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
 
-    public static Rehearsal Of(string recipe, string kitchen = "home") => OfText(File.ReadAllText(FileOf(recipe)), kitchen);
+    private static readonly ConcurrentDictionary<(string Recipe, string Kitchen), Rehearsal> Done = new();
+
+    public static Rehearsal Of(string recipe, string kitchen = "home") =>
+        Done.GetOrAdd((recipe, kitchen), run => OfText(File.ReadAllText(FileOf(run.Recipe)), run.Kitchen));
 
     public static Rehearsal OfText(string text, string kitchen = "home") => In(RecipeText.Read(text).Recipe!, kitchen);
 

@@ -3,6 +3,7 @@ using Doughwright.Engine.Rehearsals;
 using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Pictures.Strips;
 using Doughwright.Publishing.Wording;
+using Picture = Doughwright.Publishing.Pictures.Strips.Strips;
 
 namespace Doughwright.App.Tests.Pictures.Strips;
 
@@ -33,14 +34,14 @@ internal static class StripCases
         var marks = MarksOf(rehearsal);
         foreach (var voice in (Voice[])[Metric, Us])
         {
-            yield return new(Publishing.Pictures.Strips.Strips.Wide(rehearsal, course, voice, new() { Id = "w", Marks = marks }));
-            yield return new(Publishing.Pictures.Strips.Strips.Tall(rehearsal, course, voice, new() { Id = "t", Marks = marks }));
+            yield return new(Picture.Wide(rehearsal, course, voice, new() { Id = "w", Marks = marks }));
+            yield return new(Picture.Tall(rehearsal, course, voice, new() { Id = "t", Marks = marks }));
         }
     }
 
-    public static DrawnStrip Wide(Rehearsal rehearsal) => new(Publishing.Pictures.Strips.Strips.Wide(rehearsal, rehearsal.Course(), Metric, new() { Id = "w" }));
+    public static DrawnStrip Wide(Rehearsal rehearsal) => new(Picture.Wide(rehearsal, rehearsal.Course(), Metric, new() { Id = "w" }));
 
-    public static DrawnStrip Tall(Rehearsal rehearsal) => new(Publishing.Pictures.Strips.Strips.Tall(rehearsal, rehearsal.Course(), Metric, new() { Id = "t" }));
+    public static DrawnStrip Tall(Rehearsal rehearsal) => new(Picture.Tall(rehearsal, rehearsal.Course(), Metric, new() { Id = "t" }));
 
     /// <summary>A mark for every step, every part, a line, and the recipe as a whole.</summary>
     public static IReadOnlyList<StripMark> MarksOf(Rehearsal rehearsal) =>

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Doughwright.Publishing.Pictures.Strips;
+using Picture = Doughwright.Publishing.Pictures.Strips.Strips;
 
 namespace Doughwright.App.Tests.Pictures.Strips;
 
@@ -24,7 +25,7 @@ public partial class StripMarkupTests
     public void NoScript_NoStyle_NoBrokenNumber(string recipe, string kitchen) => Assert.All(All(recipe, kitchen), strip =>
     {
         Assert.DoesNotContain(strip.Root.DescendantsAndSelf(), element => element.Name.LocalName is "script" or "style" or "foreignObject" or "a");
-        Assert.DoesNotContain(strip.Root.DescendantsAndSelf().Attributes(), attribute => attribute.Name.LocalName is "style" || attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
+        Assert.DoesNotContain(strip.Root.DescendantsAndSelf().SelectMany(element => element.Attributes()), attribute => attribute.Name.LocalName is "style" || attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
         Assert.DoesNotContain("NaN", strip.Markup, StringComparison.Ordinal);
         Assert.DoesNotContain("∞", strip.Markup, StringComparison.Ordinal);
         Assert.DoesNotMatch(Exponent(), strip.Markup);
@@ -46,10 +47,10 @@ public partial class StripMarkupTests
         var rehearsal = Rehearsed.Of("potato-rolls");
         var course = rehearsal.Course();
         var page = XElement.Parse("<div>"
-            + Publishing.Pictures.Strips.Strips.Wide(rehearsal, course, StripCases.Metric, new() { Id = "a" })
-            + Publishing.Pictures.Strips.Strips.Wide(rehearsal, course, StripCases.Metric, new() { Id = "b" })
-            + Publishing.Pictures.Strips.Strips.Tall(rehearsal, course, StripCases.Metric, new() { Id = "c" })
-            + Publishing.Pictures.Strips.Strips.Mini(rehearsal, course, StripCases.Metric, new() { Id = "d", Span = rehearsal.Total!.Value.Likely, PixelsPerGram = 0.02 })
+            + Picture.Wide(rehearsal, course, StripCases.Metric, new() { Id = "a" })
+            + Picture.Wide(rehearsal, course, StripCases.Metric, new() { Id = "b" })
+            + Picture.Tall(rehearsal, course, StripCases.Metric, new() { Id = "c" })
+            + Picture.Mini(rehearsal, course, StripCases.Metric, new() { Id = "d", Span = rehearsal.Total!.Value.Likely, PixelsPerGram = 0.02 })
             + "</div>");
         var ids = page.Descendants().Attributes("id").Select(id => id.Value).ToArray();
         Assert.Equal(ids.Distinct(), ids);
@@ -82,7 +83,7 @@ public partial class StripMarkupTests
     {
         var rehearsal = Rehearsed.Of(recipe, kitchen);
         var mini = new MiniOptions { Id = "m", Span = Engine.Quantities.Duration.FromHours(24), PixelsPerGram = 0.02, Nights = [new(Engine.Quantities.Duration.FromHours(17), Engine.Quantities.Duration.FromHours(10))] };
-        return StripCases.Of(rehearsal).Append(new(Publishing.Pictures.Strips.Strips.Mini(rehearsal, rehearsal.Course(), StripCases.Metric, mini)));
+        return StripCases.Of(rehearsal).Append(new(Picture.Mini(rehearsal, rehearsal.Course(), StripCases.Metric, mini)));
     }
 
     [GeneratedRegex(@"\.(?<class>[a-z][a-z0-9-]*)")]

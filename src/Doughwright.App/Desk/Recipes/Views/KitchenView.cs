@@ -90,7 +90,7 @@ public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence
     private static Field Field(string option, string value, DeskState state, Publishing.Wording.Voice voice)
     {
         var refusal = state.Setting.RefusalOf(option);
-        var text = refusal?.Typed ?? state.Setting.Typing.GetValueOrDefault(option) ?? value;
+        var text = (refusal is null ? null : FieldUnit.Bare(option, refusal.Typed, state.Measures)) ?? state.Setting.Typing.GetValueOrDefault(option) ?? value;
         return new(option, voice.Words[$"recipe.field.{option}"], text, FieldUnit.Shown(option, state.Measures)) { Refusal = refusal };
     }
 

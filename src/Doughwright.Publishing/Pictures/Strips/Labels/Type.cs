@@ -40,16 +40,24 @@ internal sealed record Type(string Class, Face Face, double Size)
             return text;
         }
 
-        for (var length = text.Length - 1; length >= Fewest; length--)
+        var (fits, tooLong) = (0, text.Length);
+        while (tooLong - fits > 1)
         {
-            var cut = text[..length].TrimEnd(' ', ',', '\u00a0');
-            if (!char.IsHighSurrogate(text[length - 1]) && cut.Length >= Fewest && Width(cut + "…") <= room)
-            {
-                var word = cut.LastIndexOf(' ');
-                return (word > cut.Length / 2 && length < text.Length && text[length] != ' ' ? cut[..word].TrimEnd(',') : cut) + "…";
-            }
+            var middle = (fits + tooLong) / 2;
+            (fits, tooLong) = Width(Start(text, middle) + "…") <= room ? (middle, tooLong) : (fits, middle);
         }
 
-        return null;
+        return fits >= Fewest ? Cut(text, fits) : null;
+    }
+
+    /// <summary>The first letters, never half of one.</summary>
+    private static string Start(string text, int length) => text[..(length > 0 && char.IsHighSurrogate(text[length - 1]) ? length - 1 : length)];
+
+    private static string? Cut(string text, int length)
+    {
+        var cut = Start(text, length);
+        var word = cut.LastIndexOf(' ');
+        var shown = (word > length / 2 && text[length] != ' ' ? cut[..word] : cut).TrimEnd(' ', ',', '\u00a0');
+        return shown.Length >= Fewest ? shown + "…" : null;
     }
 }

@@ -26,8 +26,7 @@ internal static class BodyMarks
             var cuts = Math.Min(plan.Rehearsal.Recipe.Make!.Pieces - 1, MostCuts);
             for (var i = 1; i <= cuts; i++)
             {
-                var share = (double)i / (cuts + 1);
-                canvas.Curve("cut", cut, shape.End, minute => shape.Core(minute) * share, shape.Joints);
+                canvas.Curve("cut", cut, shape.End, shape.Core, shape.Joints, share: (double)i / (cuts + 1));
             }
         }
     }

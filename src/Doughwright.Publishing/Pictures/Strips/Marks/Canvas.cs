@@ -8,13 +8,16 @@ namespace Doughwright.Publishing.Pictures.Strips.Marks;
 /// <summary>Draws in minutes and heights, and keeps the gradients that this needs.</summary>
 internal sealed class Canvas(string id, Frame frame)
 {
-    /// <summary>Units of the picture between two points before thinning.</summary>
+    /// <summary>Units of the picture between two points before thinning; what is long bends slowly.</summary>
     private const double Step = 1;
+    private const double LongStep = 2;
+    private const double Long = 500;
 
     /// <summary>Just before a jump.</summary>
     private const double Instant = 1e-6;
 
     private readonly StringBuilder defs = new();
+    private readonly Dictionary<(double From, double To, Func<double, double> Height), List<(double X, double Y)>> lines = [];
     private int gradients;
 
     public Svg Svg { get; } = new();
@@ -58,22 +61,19 @@ internal sealed class Canvas(string id, Frame frame)
         var all = joints.ToArray();
         foreach (var (from, to, fill) in paints)
         {
-            var minutes = Minutes(from, to, all);
-            var up = Thinning.Of([.. minutes.Select(minute => frame.At(minute, top(minute)))]);
-            var down = Thinning.Of([.. minutes.Select(minute => frame.At(minute, bottom(minute))).Reverse()]);
-            Svg.Path(@class, up.Concat(down), closed: true, fill: fill);
+            Svg.Path(@class, Line(from, to, top, all).Concat(Enumerable.Reverse(Line(from, to, bottom, all))), closed: true, fill: fill);
         }
     }
 
-    public void Curve(string @class, double from, double to, Func<double, double> height, IEnumerable<double> joints, double? endHeight = null)
+    /// <param name="share">Of the height at which the curve is drawn.</param>
+    /// <param name="endHeight">Where it goes down to at its end.</param>
+    public void Curve(string @class, double from, double to, Func<double, double> height, IEnumerable<double> joints, double share = 1, double? endHeight = null)
     {
-        var points = Thinning.Of([.. Minutes(from, to, joints).Select(minute => frame.At(minute, height(minute)))]);
-        if (endHeight is { } end)
-        {
-            points.Add(frame.At(to, end));
-        }
-
-        Svg.Path(@class, points);
+        IEnumerable<(double X, double Y)> points = Line(from, to, height, joints);
+        points = share == 1 ? points : points.Select(point => frame.IsWide
+            ? (point.X, frame.Bench - (share * (frame.Bench - point.Y)))
+            : (frame.Bench - (share * (frame.Bench - point.X)), point.Y));
+        Svg.Path(@class, endHeight is { } end ? points.Append(frame.At(to, end)) : points);
     }
 
     /// <summary>A straight line across time.</summary>
@@ -84,10 +84,22 @@ internal sealed class Canvas(string id, Frame frame)
         Svg.Line(@class, x1, y1, x2, y2);
     }
 
+    /// <summary>The same line is asked for by every mark that follows it, and worked out once.</summary>
+    private List<(double X, double Y)> Line(double from, double to, Func<double, double> height, IEnumerable<double> joints)
+    {
+        if (!lines.TryGetValue((from, to, height), out var line))
+        {
+            line = Thinning.Of([.. Minutes(from, to, joints).Select(minute => frame.At(minute, height(minute)))]);
+            lines.Add((from, to, height), line);
+        }
+
+        return line;
+    }
+
     private List<double> Minutes(double from, double to, IEnumerable<double> joints)
     {
         var (start, end) = (frame.Time.Place(from), frame.Time.Place(to));
-        var steps = Math.Max(4, (int)Math.Ceiling((end - start) / Step));
+        var steps = Math.Max(4, (int)Math.Ceiling((end - start) / (end - start > Long ? LongStep : Step)));
         var inner = Enumerable.Range(1, steps - 1).Select(i => frame.Time.Minute(start + ((end - start) * i / steps)));
         return
         [

@@ -30,6 +30,7 @@ internal sealed class BodyShape
         var nose = plan.Mix is not null && Entry > 0 ? NoseLength : 0;
         NoseStart = Math.Max(time.Shift(MixStart, -nose), time.Minute(layout.Frame.IsWide ? 1 : TallLayout.Top - 10));
         End = body.End + DrawnOn;
+        Joints = [.. body.Joints, .. Enumerable.Range(1, 4 * (int)NoseLength).Select(i => NoseStart + ((MixStart - NoseStart) * i * i / (16 * NoseLength * NoseLength)))];
     }
 
     public double NoseStart { get; }
@@ -43,7 +44,8 @@ internal sealed class BodyShape
     /// <summary>Height of what goes straight in.</summary>
     public double Entry { get; }
 
-    public IEnumerable<double> Joints => body.Joints;
+    /// <summary>Minutes at which something may jump, and those in which the nose is round.</summary>
+    public IReadOnlyList<double> Joints { get; }
 
     /// <summary>Null when there is no dough to draw.</summary>
     public static BodyShape? Of(Layout layout) => layout.Plan.Body is { } body ? new(layout, body) : null;

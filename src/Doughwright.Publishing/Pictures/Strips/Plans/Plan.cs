@@ -22,6 +22,7 @@ internal sealed class Plan
         Washes = [.. Steps.Where(IsWash).Select(WashOf)];
         Edges = [.. OnBench.Where(step => !Washes.Any(wash => wash.Step.Id == step.Id) && step.Kind is not (StepKind.Glaze or StepKind.Preheat))];
         End = Steps.Select(step => step.EndOrStart).Concat(tracks.Select(track => track.End)).DefaultIfEmpty(0).Max();
+        DoughGrams = Weighed();
     }
 
     public Rehearsal Rehearsal { get; }
@@ -51,9 +52,7 @@ internal sealed class Plan
     public double End { get; }
 
     /// <summary>What the dough weighs when it is mixed: gas is counted on this, whatever is laid in later.</summary>
-    public double DoughGrams => Body is null ? Math.Max(Rehearsal.Formula.Dough.Grams, Strands.Select(strand => strand.Track.Heaviest).Append(1).Max())
-        : Mix is { } mix ? Body.Grams(OnBench.Last(step => step.Kind == StepKind.Mix).EndOrStart) is var grams and > 0 ? grams : Body.Grams(mix.EndOrStart)
-        : Body.Grams(Body.Start);
+    public double DoughGrams { get; }
 
     public static Plan Of(Rehearsal rehearsal, Course course) => new(rehearsal, course);
 
@@ -80,6 +79,13 @@ internal sealed class Plan
         : track.Strand.Kind == ComponentKind.Wash ? Manner.Thread
         : joins.Kind is StepKind.Glaze or StepKind.Finish ? Manner.Poured
         : Manner.LaidIn;
+
+    /// <summary>The dough after its last mix, or as it is first seen; what the formula says where no dough can be drawn.</summary>
+    private double Weighed()
+    {
+        var grams = Body is null ? Rehearsal.Formula.Dough.Grams : Body.Grams(OnBench.LastOrDefault(step => step.Kind == StepKind.Mix)?.EndOrStart ?? Body.Start);
+        return grams > 0 ? grams : Strands.Select(strand => strand.Track.Heaviest).Append(1).Max();
+    }
 
     private bool IsWash(PlannedStep step) => step.Kind is StepKind.Glaze or StepKind.Finish
         && step.Step.Component != Body?.Strand.Component

@@ -9,14 +9,14 @@ internal sealed class Track
 {
     private readonly CoursePoint[] points;
 
-    /// <summary>Stretches of which only the two ends are known: the way between them is drawn softly.</summary>
-    private readonly HashSet<(CoursePoint, CoursePoint)> ends;
+    /// <summary>Whether of the stretch that begins at a point only the two ends are known: the way between them is drawn softly.</summary>
+    private readonly bool[] isPlain;
 
     public Track(Strand strand)
     {
         Strand = strand;
         points = [.. strand.Stretches.SelectMany(stretch => stretch.Points)];
-        ends = [.. strand.Stretches.Where(stretch => stretch.Points.Count == 2).Select(stretch => (stretch.Points[0], stretch.Points[1]))];
+        isPlain = [.. strand.Stretches.SelectMany(stretch => stretch.Points.Select((_, i) => i == 0 && stretch.Points.Count == 2))];
         Heaviest = points.Max(point => point.Mass.Grams);
     }
 
@@ -36,14 +36,14 @@ internal sealed class Track
 
     public double Grams(double minute)
     {
-        var (from, to, share) = Around(minute);
+        var (from, to, share, _) = Around(minute);
         return from.Mass.Grams + ((to.Mass.Grams - from.Mass.Grams) * share);
     }
 
     /// <summary>Null where it cannot be told.</summary>
     public Temperature? Warmth(double minute)
     {
-        var (from, to, share) = Around(minute);
+        var (from, to, share, _) = Around(minute);
         return (from.Temperature, to.Temperature) switch
         {
             ({ } a, { } b) => a + ((b - a) * share),
@@ -56,8 +56,8 @@ internal sealed class Track
     /// <summary>As a multiple of the volume without gas; what cannot be told is drawn without gas.</summary>
     public double Swelling(double minute)
     {
-        var (from, to, share) = Around(minute);
-        return from.Volume is { } a && to.Volume is { } b ? a + ((b - a) * (ends.Contains((from, to)) ? Ease.Smooth(share) : share)) : (share < 1 ? from.Volume : to.Volume) ?? 1;
+        var (from, to, share, low) = Around(minute);
+        return from.Volume is { } a && to.Volume is { } b ? a + ((b - a) * (isPlain[low] ? Ease.Smooth(share) : share)) : (share < 1 ? from.Volume : to.Volume) ?? 1;
     }
 
     /// <summary>The highest volume between two minutes.</summary>
@@ -68,16 +68,16 @@ internal sealed class Track
         .Append(Swelling(to))
         .Max();
 
-    private (CoursePoint From, CoursePoint To, double Share) Around(double minute)
+    private (CoursePoint From, CoursePoint To, double Share, int Low) Around(double minute)
     {
         if (minute <= points[0].At.Minutes)
         {
-            return (points[0], points[0], 0);
+            return (points[0], points[0], 0, 0);
         }
 
         if (minute >= points[^1].At.Minutes)
         {
-            return (points[^1], points[^1], 1);
+            return (points[^1], points[^1], 1, points.Length - 1);
         }
 
         var (low, high) = (0, points.Length - 1);
@@ -88,6 +88,6 @@ internal sealed class Track
         }
 
         var length = points[high].At.Minutes - points[low].At.Minutes;
-        return (points[low], points[high], length > 0 ? (minute - points[low].At.Minutes) / length : 0);
+        return (points[low], points[high], length > 0 ? (minute - points[low].At.Minutes) / length : 0, low);
     }
 }

@@ -7,14 +7,14 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.App.Desk.Compare;
 
 /// <summary>Makes the rows of the table of two kitchens, in the order of the method.</summary>
-internal sealed class RowMaker
+internal sealed class CompareRows
 {
     private readonly Comparison comparison;
     private readonly Voice voice;
     private readonly CellMaker cells;
     private readonly Because because;
 
-    public RowMaker(Comparison comparison, Voice voice)
+    public CompareRows(Comparison comparison, Voice voice)
     {
         (this.comparison, this.voice) = (comparison, voice);
         cells = new(comparison, voice);
@@ -90,7 +90,7 @@ internal sealed class RowMaker
         var (first, second) = (cells.Of(comparison.First, difference, "first"), cells.Of(comparison.Second, difference, "second"));
         if (difference.First is not { } one || difference.Second is not { } other)
         {
-            return [new(Capital.Of(name), cue, first, second, "", false, cells.WhyUnknown(difference))];
+            return [new(Capital.Of(name), cue, first, second, "", false, because.Sentence(cells.WhyUnknown(difference)))];
         }
 
         var measure = Measure.Of(difference.Figure.Kind, voice.Measures);

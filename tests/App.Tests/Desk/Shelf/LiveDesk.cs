@@ -1,0 +1,85 @@
+using System.Net;
+using System.Net.Sockets;
+using AngleSharp.Html.Dom;
+using AngleSharp.Html.Parser;
+using Doughwright.App.Desk.Hosting;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Builder;
+
+namespace Doughwright.App.Tests.Desk.Shelf;
+
+/// <summary>The desk itself on a free port, and a browser's manners without a browser.</summary>
+internal sealed class LiveDesk : IAsyncDisposable
+{
+    private readonly WebApplication host;
+    private readonly HttpClient client;
+
+    private LiveDesk(WebApplication host, HttpClient client)
+    {
+        this.host = host;
+        this.client = client;
+    }
+
+    public static async Task<LiveDesk> On(DataFolder folder, Words? words = null)
+    {
+        // The files of the desk are listed under the name of the program, not of the tests.
+        Environment.SetEnvironmentVariable("ASPNETCORE_APPLICATIONNAME", typeof(DeskHost).Assembly.GetName().Name);
+        var port = FreePort();
+        var host = DeskHost.Build(port, folder, words ?? Words.Shipped);
+        await host.StartAsync();
+        var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false }) { BaseAddress = new($"http://127.0.0.1:{port}"), Timeout = TimeSpan.FromMinutes(2) };
+        return new(host, client);
+    }
+
+    public Task<string> Text(string address) => client.GetStringAsync(address, TestContext.Current.CancellationToken);
+
+    public async Task<IHtmlDocument> Page(string address) => Parse(await Text(address));
+
+    public Task<HttpResponseMessage> Get(string address) => client.GetAsync(address, TestContext.Current.CancellationToken);
+
+    /// <summary>The beginning of an answer; disposing of it leaves the page.</summary>
+    public Task<HttpResponseMessage> Begin(string address) => client.GetAsync(address, HttpCompletionOption.ResponseHeadersRead, TestContext.Current.CancellationToken);
+
+    /// <summary>Sends the form of a page as a browser does: its hidden fields, the text with two signs for each new line, and the file.</summary>
+    public async Task<Answer> Send(string text = "", string fileName = "", byte[]? file = null, IHtmlDocument? from = null)
+    {
+        var page = from ?? await Page("/open");
+        using var form = new MultipartFormDataContent();
+        foreach (var field in page.QuerySelectorAll("form.openform input[type=hidden]").Cast<IHtmlInputElement>())
+        {
+            form.Add(new StringContent(field.Value), field.Name!);
+        }
+
+        form.Add(new StringContent(text.ReplaceLineEndings("\r\n")), "text");
+        form.Add(new ByteArrayContent(file ?? []), "file", fileName.Length == 0 ? "\"\"" : fileName);
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/open") { Content = form };
+        request.Headers.TryAddWithoutValidation("Origin", client.BaseAddress!.GetLeftPart(UriPartial.Authority));
+        using var response = await client.SendAsync(request, TestContext.Current.CancellationToken);
+        return new(response.StatusCode, response.Headers.Location?.OriginalString, Parse(await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)));
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        client.Dispose();
+        await host.DisposeAsync();
+    }
+
+    private static IHtmlDocument Parse(string markup) => new HtmlParser().ParseDocument(markup);
+
+    private static int FreePort()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
+    }
+
+    /// <summary>What came back.</summary>
+    internal sealed record Answer(HttpStatusCode Status, string? Location, IHtmlDocument Page)
+    {
+        /// <summary>What stands in the field for the text.</summary>
+        public string Field => ((IHtmlTextAreaElement)Page.QuerySelector("#open-text")!).Value;
+
+        /// <summary>The words of the page's own part.</summary>
+        public string Words => Page.QuerySelector("main")!.TextContent;
+    }
+}

@@ -1,0 +1,30 @@
+using Doughwright.Browser.Tests.Running;
+
+namespace Doughwright.Browser.Tests.Look;
+
+/// <summary>Lettering of pictures: in the colours of text only, readable where it stands, and whole.</summary>
+[Trait("Category", "Slow")]
+public class LetteringTests(House house)
+{
+    private static readonly string Measure = File.ReadAllText(Path.Join(AppContext.BaseDirectory, "Look", "Lettering.js"));
+
+    [Theory]
+    [ClassData(typeof(EveryPage))]
+    public async Task LetteringOfPictures_IsReadable(string path)
+    {
+        var faults = new List<string>();
+        foreach (var view in Pages.ViewsOf(path))
+        {
+            await using var visit = await house.Visit(path, view);
+            await visit.OpenAll();
+            var seen = await visit.Ask<Seen>(Measure);
+            faults.AddRange(seen.Faults.Select(fault => $"{view}: {fault}"));
+            Assert.True(seen.Looked > 0 || !Pages.HasPictures(path), $"{view}: no lettering was looked at.");
+        }
+
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
+    }
+
+    /// <summary>What was looked at.</summary>
+    private sealed record Seen(int Looked, IReadOnlyList<string> Faults);
+}

@@ -1,0 +1,44 @@
+using Doughwright.Browser.Tests.Running;
+
+namespace Doughwright.Browser.Tests.Look;
+
+/// <summary>Every kind of page the desk has, at the states that differ in what they show.</summary>
+internal static class Pages
+{
+    public const string Shelf = "/";
+
+    public const string Nothing = "/nothing-here";
+
+    public static readonly string[] All =
+    [
+        Shelf,
+        "/open",
+        "/recipes/potato-rolls",
+        "/recipes/potato-rolls?kitchen=mountain&dough=26C&free=potato,scald",
+        "/recipes/hearth-loaf?kitchen=winter-cottage&measures=us",
+        "/recipes/tin-loaf?kitchen=summer&air=900C",
+        "/recipes/potato-rolls/kitchens?second=mountain",
+        "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
+        Nothing,
+    ];
+
+    /// <summary>One page of each kind is looked at in every view, the others, which differ from it by their state, in two.</summary>
+    private static readonly string[] Whole = [Shelf, "/open", All[3], All[6]];
+
+    /// <summary>Widths and grounds at which a page is looked at.</summary>
+    public static IEnumerable<View> ViewsOf(string path) => Whole.Contains(path)
+        ? from width in View.Widths from dark in new[] { false, true } select new View(width, dark)
+        : [new(1280), new(390, Dark: true)];
+
+    /// <summary>Whether a page answers to what is set on it without being loaded again.</summary>
+    public static bool HasCircuit(string path) => HasPictures(path);
+
+    /// <summary>Whether a page must show lettering in pictures.</summary>
+    public static bool HasPictures(string path) => path.StartsWith("/recipes/", StringComparison.Ordinal);
+}
+
+/// <summary>The pages as cases of a test.</summary>
+public sealed class EveryPage : TheoryData<string>
+{
+    public EveryPage() => AddRange(Pages.All);
+}

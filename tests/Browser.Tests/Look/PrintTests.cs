@@ -1,0 +1,59 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using Doughwright.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace Doughwright.Browser.Tests.Look;
+
+/// <summary>On paper a page is whole: a few sheets of A4, nothing cut off.</summary>
+[Trait("Category", "Slow")]
+public partial class PrintTests(House house)
+{
+    /// <summary>Width of what is printed on A4 within margins of 14 mm, in CSS pixels.</summary>
+    private const int PrintedWidth = 688;
+
+    private const string Cut = """
+        () => {
+          const faults = [];
+          for (const part of document.querySelectorAll('main *')) {
+            if (part.closest('svg') || !part.checkVisibility()) continue;
+            const style = getComputedStyle(part);
+            if (style.overflow !== 'visible' && style.display !== 'inline' && part.textContent.trim() && !part.matches('.vh, .vh *, .skip')
+                && part.clientWidth > 1 && (part.scrollWidth > part.clientWidth + 1 || part.scrollHeight > part.clientHeight + 1)) {
+              faults.push(`cut off: ${part.outerHTML.slice(0, 100)}`);
+            }
+          }
+          for (const text of document.querySelectorAll('svg text')) {
+            const [box, frame] = [text.getBoundingClientRect(), text.ownerSVGElement.getBoundingClientRect()];
+            if (box.width && (box.left < frame.left - 1 || box.right > frame.right + 1) && getComputedStyle(text.ownerSVGElement).overflow !== 'visible') {
+              faults.push(`cut off in its picture: ${text.textContent}`);
+            }
+          }
+          if (document.documentElement.scrollWidth > innerWidth) faults.push(`${document.documentElement.scrollWidth - innerWidth} px wider than the paper`);
+          return faults;
+        }
+        """;
+
+    [Theory]
+    [ClassData(typeof(EveryPage))]
+    public async Task Page_PrintsWhole(string path)
+    {
+        await using var visit = await house.Visit(path, new(PrintedWidth));
+        await visit.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        Assert.Empty(await visit.Page.EvaluateAsync<string[]>(Cut));
+        var paper = await visit.Page.PdfAsync(new() { PreferCSSPageSize = true, Format = "A4" });
+        var count = SheetOfPaper().Count(Encoding.Latin1.GetString(paper));
+        Assert.InRange(count, 1, 12);
+        Assert.All(
+            MediaBox().Matches(Encoding.Latin1.GetString(paper)).Select(match => match.Groups[1].Value.Split(' ', StringSplitOptions.RemoveEmptyEntries)),
+            box => Assert.Equal((595, 842), (Rounded(box[2]), Rounded(box[3]))));
+    }
+
+    private static int Rounded(string points) => (int)Math.Round(double.Parse(points, System.Globalization.CultureInfo.InvariantCulture));
+
+    [GeneratedRegex(@"/Type\s*/Page\b(?!s)")]
+    private static partial Regex SheetOfPaper();
+
+    [GeneratedRegex(@"/MediaBox\s*\[([^\]]*)\]")]
+    private static partial Regex MediaBox();
+}

@@ -1,0 +1,66 @@
+using Doughwright.Browser.Tests.Running;
+
+namespace Doughwright.Browser.Tests.Look;
+
+/// <summary>A page fits the window, down to 320 pixels; only what says so scrolls sideways by itself.</summary>
+public class ReflowTests(House house)
+{
+    private const string Wide = """
+        () => {
+          const over = document.documentElement.scrollWidth - innerWidth;
+          if (over <= 0) return [];
+          return [`${over} px too wide`, ...[...document.body.querySelectorAll('*')]
+            .filter(part => part.getBoundingClientRect().right > innerWidth + 1 && !part.closest('.scroll, svg')).slice(0, 5).map(part => part.outerHTML.slice(0, 100))];
+        }
+        """;
+
+    private const string Small = """
+        () => [...document.querySelectorAll('button, input:not([type=hidden]), select, textarea, summary, .btn')]
+          .map(part => part.type === 'radio' || part.type === 'checkbox' ? part.closest('label') ?? part.labels?.[0] ?? part : part)
+          .filter(part => part.checkVisibility({ visibilityProperty: true }) && !part.closest('p, dialog'))
+          .map(part => [part, part.getBoundingClientRect()])
+          .filter(([, box]) => box.width > 1 && box.height < 47.5)
+          .map(([part, box]) => `${part.outerHTML.slice(0, 100)}: ${box.height.toFixed(0)} px high`)
+        """;
+
+    [Theory]
+    [ClassData(typeof(EveryPage))]
+    public async Task NothingScrollsSideways(string path)
+    {
+        foreach (var width in new[] { 320, 390, 768, 1280 })
+        {
+            await using var visit = await house.Visit(path, new(width));
+            await visit.OpenAll();
+            Assert.Empty(await visit.Page.EvaluateAsync<string[]>(Wide));
+        }
+    }
+
+    [Theory]
+    [ClassData(typeof(EveryPage))]
+    public async Task Controls_AreHighEnoughForAFinger(string path)
+    {
+        foreach (var width in new[] { 1280, 390 })
+        {
+            await using var visit = await house.Visit(path, new(width));
+            await visit.OpenAll();
+            Assert.Empty(await visit.Page.EvaluateAsync<string[]>(Small));
+        }
+    }
+
+    [Theory]
+    [ClassData(typeof(EveryPage))]
+    public async Task WiderSpacedText_StaysWhole(string path)
+    {
+        await using var visit = await house.Visit(path, new(390));
+        await visit.OpenAll();
+        // The spacing that a reader may ask for: lines 1.5, letters 0.12, words 0.16.
+        await visit.Page.EvaluateAsync("""
+            () => {
+              const sheet = new CSSStyleSheet();
+              sheet.replaceSync('*:not(svg *) { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important }');
+              document.adoptedStyleSheets = [sheet];
+            }
+            """);
+        Assert.Empty(await visit.Page.EvaluateAsync<string[]>(Wide));
+    }
+}
