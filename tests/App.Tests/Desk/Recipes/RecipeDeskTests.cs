@@ -120,7 +120,7 @@ public sealed class RecipeDeskTests : IDisposable
         Open();
         var voice = new Voice(Words.Shipped, MeasureSystem.Metric);
         var times = new List<double>();
-        for (var i = 0; i < 21; i++)
+        for (var i = 0; i < 60; i++)
         {
             var clock = Stopwatch.StartNew();
             await desk.Type("air", $"{12 + (i % 7)}");
@@ -128,8 +128,8 @@ public sealed class RecipeDeskTests : IDisposable
             times.Add(clock.Elapsed.TotalMilliseconds);
         }
 
-        // The bench tells what it takes; this only guards against five times what is wanted.
-        Assert.True(times.Order().ElementAt(10) < 500, $"{times.Order().ElementAt(10)} ms.");
+        // Other work of the machine only ever adds to a time, so the better half tells what the desk itself takes.
+        Assert.True(times.Order().ElementAt(15) < 100, $"{times.Order().ElementAt(15)} ms.");
     }
 
     private void Open(string query = "") => desk.Open("potato-rolls", Question.Of(query), MeasureSystem.Metric);
