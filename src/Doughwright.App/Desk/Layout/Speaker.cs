@@ -20,6 +20,9 @@ internal sealed class Speaker(Words words, NavigationManager navigation)
 
     public MeasureSystem Measures => Query.TryGetValue(MeasuresName, out var asked) && asked == Us ? MeasureSystem.Us : MeasureSystem.Metric;
 
+    /// <summary>Class of tables whose weights carry their own units and so need room.</summary>
+    public string MeasuresClass => Measures == MeasureSystem.Us ? "ownunits" : "";
+
     public IReadOnlyList<MeasureChoice> MeasureChoices =>
     [
         new(words["desk.metric"], "", navigation.GetUriWithQueryParameter(MeasuresName, (string?)null), Current(MeasureSystem.Metric)),

@@ -40,7 +40,7 @@ internal static class FieldUnit
         Digits(measures == MeasureSystem.Us ? temperature.Fahrenheit : temperature.Celsius);
 
     public static string Number(Length altitude, MeasureSystem measures) =>
-        Digits(measures == MeasureSystem.Us ? altitude.Metres / MetresOfFoot : altitude.Metres);
+        Math.Round(measures == MeasureSystem.Us ? altitude.Metres / MetresOfFoot : altitude.Metres).ToString("0", CultureInfo.InvariantCulture);
 
     /// <summary>The dough of home as it is asked for; null when it is not known.</summary>
     public static string? DoughOf(Rehearsal home) => Keeping.HomeDough(home) is { } dough ? dough.Celsius.ToString("0.#", CultureInfo.InvariantCulture) + "C" : null;
