@@ -1,8 +1,8 @@
+using Doughwright.App.Desk.Asking;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Differences;
-using Doughwright.App.Desk.Asking;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Compare;
