@@ -77,6 +77,7 @@ internal static class DeskHost
         services.AddSingleton<ShelfClock>();
         services.AddSingleton<KeptResults>();
         services.AddSingleton<RowKey>();
+        services.AddHttpContextAccessor();
         services.AddScoped<Speaker>();
         services.AddScoped<RecipeDesk>();
     }

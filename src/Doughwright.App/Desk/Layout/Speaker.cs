@@ -1,12 +1,14 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.WebUtilities;
 
 namespace Doughwright.App.Desk.Layout;
 
 /// <summary>The voice of a page: the words of the desk, in the measures that the address asks for.</summary>
-internal sealed class Speaker(Words words, NavigationManager navigation)
+internal sealed class Speaker(Words words, NavigationManager navigation, IHttpContextAccessor contexts)
 {
     /// <summary>Name of the measures in an address, the same as on the command line.</summary>
     public const string MeasuresName = "measures";
@@ -25,20 +27,27 @@ internal sealed class Speaker(Words words, NavigationManager navigation)
 
     public IReadOnlyList<MeasureChoice> MeasureChoices =>
     [
-        new(words["desk.metric"], "", navigation.GetUriWithQueryParameter(MeasuresName, (string?)null), Current(MeasureSystem.Metric)),
-        new(words["desk.us"], Us, navigation.GetUriWithQueryParameter(MeasuresName, Us), Current(MeasureSystem.Us)),
+        new(words["desk.metric"], "", WithMeasures(null), Current(MeasureSystem.Metric)),
+        new(words["desk.us"], Us, WithMeasures(Us), Current(MeasureSystem.Us)),
     ];
 
     /// <summary>"page" when this is the page shown, for aria-current.</summary>
     public string? CurrentIf(string path) => new Uri(navigation.Uri).AbsolutePath == path ? "page" : null;
 
     /// <summary>Address of the content of this page: a bare mark would lead from every page to the first one, which is the base of all addresses.</summary>
-    public string Content => new Uri(navigation.Uri).PathAndQuery + "#main";
+    public string Content => Here + "#main";
 
     /// <summary>A title for the window.</summary>
     public string TitleOf(string key) => Titled(words[key]);
 
     public string Titled(string title) => Voice.Say("desk.title", ("page", title));
+
+    /// <summary>The address that was asked for: what lies nowhere is answered by a page with another one.</summary>
+    private string Here => contexts.HttpContext?.Features.Get<IStatusCodeReExecuteFeature>() is { } asked
+        ? navigation.BaseUri.TrimEnd('/') + asked.OriginalPath + asked.OriginalQueryString
+        : navigation.Uri;
+
+    private string WithMeasures(string? measures) => navigation.GetUriWithQueryParameters(Here, new Dictionary<string, object?> { [MeasuresName] = measures });
 
     private Dictionary<string, Microsoft.Extensions.Primitives.StringValues> Query => QueryHelpers.ParseQuery(new Uri(navigation.Uri).Query);
 

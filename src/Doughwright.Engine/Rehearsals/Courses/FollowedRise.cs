@@ -75,9 +75,11 @@ internal sealed class FollowedRise(Step step, RisePath path, PerLane minutes, Pe
             }
 
             path.Reach(lane, levels, times);
+            // A draw of which the rehearsal tells that it never gets there gets no higher either.
+            var known = double.IsFinite(minutes[lane]) ? count : Math.Min(count, perTarget - 1);
             for (var level = 0; level <= count; level++)
             {
-                reached[level].Values[lane] = times[level];
+                reached[level].Values[lane] = level <= known ? times[level] : double.PositiveInfinity;
             }
         }
 
