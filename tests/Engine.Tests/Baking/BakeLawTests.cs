@@ -57,13 +57,13 @@ public class BakeLawTests
     public void Time_InAnOvenThatGivesMore_IsNeverLonger() =>
         Compare((bake, more) => bake with { Biot = bake.Biot * (1 + (more / 10)) }, Order.NeverLonger);
 
-    /// <summary>Minutes = Fo R²/α and Bi = h R/k: a bigger piece has more of both.</summary>
+    /// <summary>Minutes = Fo R²/α and Bi = h R/k: a bigger piece has more of both. Of a small one that takes longer than the model looks ahead, nothing can be said.</summary>
     [Fact]
     public void Minutes_OfABiggerPiece_AreNeverFewer() => Gen.Select(AnyBake, Gen.Double[1, 3]).Sample((bake, size) =>
     {
         var small = TimeToShare(bake, 0.9);
         var large = TimeToShare(bake with { Biot = bake.Biot * size }, 0.9) * size * size;
-        Assert.True(large >= small * (1 - 1e-9), $"{large} < {small}");
+        Assert.True(large >= small * (1 - 1e-9) || double.IsInfinity(small), $"{large} < {small}");
     });
 
     [Fact]

@@ -27,9 +27,25 @@ internal sealed class FollowedRise(Step step, RisePath path, PerLane minutes, Pe
             return [new(0, path.Likely(0)[0].Celsius, path.GrowthAt(0, 0)), new(0, path.Likely(0)[0].Celsius, path.GrowthAt(0, 0))];
         }
 
-        var way = path.Likely(minutes.Central);
-        way[^1] = way[^1] with { Growth = growth.Central };
-        return way;
+        return AsTold(path.Likely(minutes.Central));
+    }
+
+    /// <summary>
+    /// A way that passes through the growth of the rehearsal at its end. A very long rise is followed in longer steps, which leaves it off by about
+    /// a hundredth; one in the rehearsal's own steps stays as it is.
+    /// </summary>
+    private List<WayPoint> AsTold(List<WayPoint> way)
+    {
+        var (start, share) = (path.GrowthAt(0, 0), ToldOfFollowed());
+        return way.ConvertAll(point => point with { Growth = start + ((point.Growth - start) * share) });
+    }
+
+    /// <summary>The likely lane's rise as the rehearsal tells it, against the same as it was followed.</summary>
+    private double ToldOfFollowed()
+    {
+        var start = path.GrowthAt(0, 0);
+        var followed = path.Likely(minutes.Central)[^1].Growth!.Value - start;
+        return followed > 0 ? (growth.Central - start) / followed : 1;
     }
 
     /// <summary>The curve with its band; null when the dough is past its end before it begins.</summary>
@@ -43,7 +59,7 @@ internal sealed class FollowedRise(Step step, RisePath path, PerLane minutes, Pe
         }
 
         var reference = step.Kind == StepKind.Proof ? start : 1;
-        var likely = path.Likely(length);
+        var likely = AsTold(path.Likely(length));
         var top = (likely.Max(point => point.Growth!.Value) - start) / toTarget;
         var perTarget = Math.Clamp((int)(MostLevels / Math.Max(top, 1)), 1, LevelsToTarget);
         var count = Math.Min(MostLevels, (int)((top * perTarget) + 1e-9));
@@ -65,13 +81,14 @@ internal sealed class FollowedRise(Step step, RisePath path, PerLane minutes, Pe
             reached[level] = new(new double[path.Lanes]);
         }
 
+        var likely = ToldOfFollowed();
         var (levels, times) = (new double[count + 1], new double[count + 1]);
         for (var lane = 0; lane < path.Lanes; lane++)
         {
             var start = path.GrowthAt(0, lane);
             for (var level = 0; level <= count; level++)
             {
-                levels[level] = start + ((growth[lane] - start) * level / perTarget);
+                levels[level] = start + ((growth[lane] - start) * level / perTarget / (lane == 0 ? likely : 1));
             }
 
             path.Reach(lane, levels, times);
