@@ -107,7 +107,7 @@ internal sealed record CompareView
     [
         .. recipe.Kitchens.Select(kitchen => new CompareChoice(
             kitchen.Choice,
-            kitchen.Choice == CompareQuestion.Home ? voice.Say("compare.home", ("name", kitchen.Name == CompareQuestion.Home ? voice.Words["compare.home-unnamed"] : kitchen.Name)) : kitchen.Name,
+            kitchen.Choice == CompareQuestion.Home ? voice.Say("compare.home", ("name", kitchen.Name.Length == 0 ? voice.Words["compare.home-unnamed"] : kitchen.Name)) : kitchen.Name,
             kitchen.Choice == side.Choice)),
     ];
 
