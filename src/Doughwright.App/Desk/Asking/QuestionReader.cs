@@ -124,7 +124,7 @@ internal sealed class QuestionReader(Recipe recipe, string name, ShelfFolder she
         var given = new Given(options.Parse(arguments), faults);
         if (given.One(options.Measures) is { } system)
         {
-            given.Word(options.Measures.Name, system, Cli.Systems);
+            given.Word(options.Measures.Name, system, MeasureNames.All);
         }
 
         var overlay = KitchenOptions.Read(given, options);

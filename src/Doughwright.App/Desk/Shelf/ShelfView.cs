@@ -9,7 +9,7 @@ namespace Doughwright.App.Desk.Shelf;
 /// <param name="Axis">Markup of the clock above the rows; null while there is nothing to draw.</param>
 /// <param name="Nights">Markup of the nights behind every strip.</param>
 /// <param name="Progress">How far the rehearsing is; null when it is done.</param>
-internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, string Nights, string Clock, string Facts, string? Progress)
+internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, string Nights, string Clock, string? Progress)
 {
     private const double Width = 690;
     private const double Height = 64;
@@ -24,7 +24,6 @@ internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, stri
             drawn ? ShelfStrips.Axis(scale!, asked.Ready, voice) : null,
             drawn ? NightsOf(clock.Nights(asked.Ready, scale!.Span), scale.Span) : "",
             voice.Say("shelf.clock", ("time", ClockWords.Time(TimeOnly.FromDateTime(asked.Ready), voice))),
-            count == 1 ? voice.Words["shelf.recipe"] : voice.Say("shelf.recipes", ("count", count)),
             scale is null ? voice.Say("shelf.progress", ("done", work.Done), ("count", count)) : null);
     }
 
@@ -33,7 +32,7 @@ internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, stri
     {
         { Trouble: not null } => -4,
         { Row: null } => -3,
-        { Row.LinesNotUnderstood: > 0 } => -2,
+        { Row.LinesNotUnderstood: not null } => -2,
         { Row.Total: null } => -1,
         { Row.Total: { } total } => total,
     };
