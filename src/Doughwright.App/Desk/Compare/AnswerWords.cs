@@ -23,12 +23,9 @@ internal sealed class AnswerWords(Comparison comparison, Voice voice)
     {
         var things = Things();
         var ready = Ready();
-        return things.Count switch
-        {
-            0 => Rich.Say(voice, "compare.answer.nothing", ("ready", ready)),
-            > 5 => Rich.Say(voice, "compare.answer.many", ("ready", ready), ("count", things.Count), ("things", Rich.List(voice, things))),
-            _ => Rich.Say(voice, $"compare.answer.{things.Count}", ("ready", ready), ("things", Rich.List(voice, things))),
-        };
+        return things.Count == 0
+            ? Rich.Say(voice, "compare.answer.nothing", ("ready", ready))
+            : Rich.Say(voice, "compare.answer.things", ("ready", ready), ("things", Rich.List(voice, things)));
     }
 
     /// <summary>What the second kitchen would come to untouched, or why its dough is not kept.</summary>
