@@ -99,4 +99,14 @@ public class ShowTests
     public void SharingOutANegativePart_IsOurFault() => Assert.Throws<ArgumentOutOfRangeException>(() => Show.ShareOut([-1], 0));
 
     private static void Same(string expected, string actual) => Assert.Equal(expected, actual.Replace('\u00a0', ' '));
+
+    [Theory]
+    [InlineData(26, "26\u00a0°C", "78.8\u00a0°F")]
+    [InlineData(26.5, "26.5\u00a0°C", "79.7\u00a0°F")]
+    [InlineData(25, "25\u00a0°C", "77\u00a0°F")]
+    public void WrittenTemperature_KeepsItsTenth(double celsius, string metric, string us)
+    {
+        Assert.Equal(metric, Show.TemperatureWritten(Temperature.FromCelsius(celsius)));
+        Assert.Equal(us, Show.TemperatureWritten(Temperature.FromCelsius(celsius), MeasureSystem.Us));
+    }
 }

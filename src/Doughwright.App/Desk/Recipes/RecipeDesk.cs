@@ -26,7 +26,10 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
     public IReadOnlyList<KitchenOnShelf> Kitchens { get; private set; } = [];
 
     /// <summary>The address that shows what lies on the desk.</summary>
-    public string Address => $"/recipes/{Uri.EscapeDataString(File?.Name ?? "")}{setting?.Question.Query()}";
+    public string Address => AddressOf(setting?.Question);
+
+    /// <summary>The same, and what was refused stands there to be refused again.</summary>
+    public string AddressWithRefusals => AddressOf(setting?.Refusals.Aggregate(setting.Question, (asked, refusal) => asked.With(refusal.Option, refusal.Typed)));
 
     public void Open(string name, Question question, MeasureSystem measures)
     {
@@ -38,7 +41,7 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
 
         Kitchens = KitchenOnShelf.All(shelf);
         working = new(file, measures, shelf, words);
-        setting = working.Opened(question);
+        setting = working.Opened(FieldUnit.Complete(question, measures));
         State = working.Done(setting, CancellationToken.None);
     }
 
@@ -63,6 +66,8 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
         running.Cancel();
         running.Dispose();
     }
+
+    private string AddressOf(Question? question) => $"/recipes/{Uri.EscapeDataString(File?.Name ?? "")}{question?.Query()}";
 
     private Setting Typed(Working work, Setting before, string option, string typed)
     {

@@ -23,7 +23,7 @@ public sealed partial class PageMarkupTests(OpenRecipes desk) : IClassFixture<Op
         Assert.Equal(ids.Length, ids.Distinct().Count());
         Assert.Single(page.QuerySelectorAll("h1"));
         Assert.Empty(page.QuerySelectorAll("[style], main script"));
-        foreach (var field in page.QuerySelectorAll("main input, main select"))
+        foreach (var field in page.QuerySelectorAll("main input:not([type=hidden]), main select"))
         {
             Assert.True(field.Closest("label") is not null || page.QuerySelector($"label[for='{field.Id}']") is not null, $"{field.OuterHtml} has no label.");
         }

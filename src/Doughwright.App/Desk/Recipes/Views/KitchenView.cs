@@ -12,13 +12,14 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <summary>The kitchen as a sentence, and the kitchens there are to pick from.</summary>
 /// <param name="Picks">Home first.</param>
 /// <param name="Note">What no field can say: air that changes; nothing when all is said.</param>
-public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence, Told Note, IReadOnlyList<Refusal> Refusals)
+/// <param name="Before">What is asked now, for a form that is sent without script.</param>
+public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence, Told Note, IReadOnlyList<Refusal> Refusals, string Before)
 {
     /// <param name="kitchens">Kitchens of the user's folder.</param>
     internal static KitchenView Of(Figures figures, IReadOnlyList<KitchenOnShelf> kitchens)
     {
         var state = figures.State;
-        return new(Picking(figures, kitchens), Saying(figures), Changing(figures), state.Setting.Refusals);
+        return new(Picking(figures, kitchens), Saying(figures), Changing(figures), state.Setting.Refusals, state.Setting.Question.Query());
     }
 
     private static List<KitchenPick> Picking(Figures figures, IReadOnlyList<KitchenOnShelf> kitchens)
