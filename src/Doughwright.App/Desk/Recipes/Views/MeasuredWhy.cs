@@ -15,12 +15,18 @@ internal static class MeasuredWhy
         var voice = figures.Voice;
         var seen = figures.Here.Recipe.FindStep(step.Id)?.Measured;
         var kitchen = figures.Home.Kitchen.Name;
-        var said = voice.Say(
-            "recipe.why-measured",
-            ("kitchen", kitchen.Length > 0 ? kitchen : voice.Words["recipe.why-measured-home"]),
-            ("on", seen?.On is { Length: > 0 } on ? voice.Say("recipe.why-measured-on", ("date", on)) : ""),
-            ("seen", seen?.TimesSeen is > 1 and { } times ? voice.Say("recipe.why-measured-seen", ("times", times)) : ""),
-            ("time", time.Likely));
+        var where = new List<string> { kitchen.Length > 0 ? kitchen : voice.Words["recipe.why-measured-home"] };
+        if (seen?.On is { Length: > 0 } on)
+        {
+            where.Add(on);
+        }
+
+        if (seen?.TimesSeen is > 1 and var times)
+        {
+            where.Add(voice.Say("recipe.why-measured-seen", ("times", times)));
+        }
+
+        var said = voice.Say("recipe.why-measured", ("where", string.Join(voice.Words["list-comma"], where)), ("time", time.Likely));
         WhyView[] below = why.Below.Count > 0 ? [new(voice.Words["recipe.why-follows"], "", "", why.Below)] : [];
         return new(said, "", "", below);
     }

@@ -112,7 +112,7 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
     private Matter WithReasons(RehearsedStep step, Matter matter, string why)
     {
         var reason = step.Why();
-        if (reason.Parts.Count == 0 && matter.Picture is null)
+        if (reason.Parts.Count == 0 && matter.Picture is null && step.Basis != Basis.Measured)
         {
             return matter;
         }
