@@ -34,3 +34,29 @@ document.addEventListener('click', event => {
     location.reload();
   }
 });
+
+// When the page begins to answer, it is laid anew. Whoever is in a field by then stays in it, with what was typed.
+let held = null;
+const hold = event => {
+  const field = event.target;
+  if (!field.matches?.('main input, main select')) return;
+  held = { field, typed: event.type === 'input' || (held?.field === field && held.typed) };
+};
+document.addEventListener('focusin', hold);
+document.addEventListener('input', hold);
+document.addEventListener('focusout', event => setTimeout(() => {
+  if (held?.field === event.target && event.target.isConnected) held = null;
+}));
+new MutationObserver(() => {
+  if (!held || held.field.isConnected) return;
+  const { field: old, typed } = held;
+  held = null;
+  const field = old.id ? document.getElementById(old.id)
+    : [...document.getElementsByName(old.name)].find(other => other.value === old.value);
+  if (!field || (document.activeElement && document.activeElement !== document.body)) return;
+  field.focus();
+  if (old.type !== 'text' || !typed) return;
+  field.value = old.value;
+  field.setSelectionRange(old.selectionStart, old.selectionEnd);
+  field.dispatchEvent(new Event('input', { bubbles: true }));
+}).observe(document.body, { childList: true, subtree: true });

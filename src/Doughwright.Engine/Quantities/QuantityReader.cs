@@ -18,6 +18,12 @@ internal static class QuantityReader
 
         var negative = typed[0] is '-' or Minus;
         var rest = (negative ? typed[1..] : typed).TrimStart();
+        if (rest.Length == 0)
+        {
+            // A sign alone.
+            return Parsed<decimal>.Not(QuantityFault.NumberMissing, typed, typed);
+        }
+
         var sum = 0m;
         Unit? last = null;
         while (rest.Length > 0)

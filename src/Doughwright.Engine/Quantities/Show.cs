@@ -120,7 +120,8 @@ public static class Show
         // Thirds of a unit in the ninth place are rounding noise of the sums before: 0.3 in tenths is 3, not 2.9999999999999996.
         var scaled = parts.Select(part => Math.Round(part * units, 6)).ToArray();
         var shown = scaled.Select(Math.Floor).ToArray();
-        var missing = (int)(Math.Round(scaled.Sum(), MidpointRounding.AwayFromZero) - shown.Sum());
+        // The total is that of the parts as they are, so that it reads like the same sum printed alone.
+        var missing = (int)(Math.Round(Math.Round(parts.Sum() * units, 6), MidpointRounding.AwayFromZero) - shown.Sum());
         var takers = Enumerable.Range(0, parts.Count)
             .OrderByDescending(i => Math.Round(scaled[i] - shown[i], 6))
             .ThenByDescending(i => scaled[i])

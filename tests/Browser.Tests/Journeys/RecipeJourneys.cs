@@ -75,6 +75,43 @@ public class RecipeJourneys(House house)
         await Assertions.Expect(room).Not.ToHaveAttributeAsync("aria-invalid", "true");
     }
 
+    [Theory]
+    [InlineData("#field-air", "63F", "air=63F", "17.22")]
+    [InlineData("#field-altitude", "1200ft", "altitude=1200ft", "366")]
+    public async Task FastTyping_LosesNoKey(string field, string typed, string asked, string shown)
+    {
+        await using var visit = await house.Visit(Recipe);
+        await visit.Circuit();
+        await visit.Page.Locator(field).SelectTextAsync();
+        await visit.Page.Keyboard.TypeAsync(typed);
+        await visit.Page.WaitForTimeoutAsync(1000);
+        Assert.Equal(typed, await visit.Page.Locator(field).InputValueAsync());
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(visit.Page).ToHaveURLAsync(new Regex($"[?&]{asked}(&|$)"));
+        await Assertions.Expect(visit.Page.Locator(field)).ToHaveValueAsync(shown);
+    }
+
+    [Fact]
+    public async Task WhatIsTypedBeforeThePageAnswers_StaysAndCounts()
+    {
+        await using var visit = await house.Visit(Recipe);
+        await visit.Page.RouteAsync("**/_blazor/negotiate*", async route =>
+        {
+            await Task.Delay(1500);
+            await route.ContinueAsync();
+        });
+        await visit.Go(Recipe);
+        var tap = visit.Page.Locator("#field-tap");
+        await tap.SelectTextAsync();
+        await visit.Page.Keyboard.TypeAsync("9");
+        await visit.Circuit();
+        await Assertions.Expect(tap).ToBeFocusedAsync();
+        await Assertions.Expect(visit.Page).ToHaveURLAsync(new Regex("tap=9C"));
+        await visit.Page.Keyboard.TypeAsync(".5");
+        await visit.Page.Keyboard.PressAsync("Tab");
+        await Assertions.Expect(visit.Page).ToHaveURLAsync(new Regex("tap=9.5C"));
+    }
+
     [Fact]
     public async Task KeyboardAlone_GetsFromTheShelf_ToAnotherKitchensAnswer()
     {

@@ -102,6 +102,34 @@ public class QuantityTextTests
     }
 
     [Theory]
+    [InlineData("-")]
+    [InlineData("\u2212")]
+    [InlineData("- ")]
+    [InlineData("--")]
+    [InlineData("+")]
+    [InlineData(".")]
+    [InlineData("-.")]
+    [InlineData(",")]
+    [InlineData("-,")]
+    [InlineData("- C")]
+    [InlineData("-g")]
+    [InlineData("C")]
+    [InlineData("°")]
+    [InlineData("%")]
+    [InlineData("--5 C")]
+    [InlineData("\u00a0")]
+    public void SignsWithoutANumber_AreNoQuantity(string text)
+    {
+        Assert.False(QuantityText.TryMass(text).Ok);
+        Assert.False(QuantityText.TryTemperature(text).Ok);
+        Assert.False(QuantityText.TryDuration(text).Ok);
+        Assert.False(QuantityText.TryLength(text).Ok);
+        Assert.False(QuantityText.TryPercent(text).Ok);
+        Assert.False(QuantityText.TryNumber(text).Ok);
+        Assert.False(QuantityText.TryCount(text).Ok);
+    }
+
+    [Theory]
     [InlineData("24", 24, null)]
     [InlineData("1,000", 1000, null)]
     [InlineData("024", null, QuantityFault.LeadingZero)]

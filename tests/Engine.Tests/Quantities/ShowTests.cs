@@ -109,4 +109,12 @@ public class ShowTests
         Assert.Equal(metric, Show.TemperatureWritten(Temperature.FromCelsius(celsius)));
         Assert.Equal(us, Show.TemperatureWritten(Temperature.FromCelsius(celsius), MeasureSystem.Us));
     }
+
+    /// <summary>801 g on 400 g is 200.25 %: parts cut to their thousandths lose the half that rounds it up.</summary>
+    [Fact]
+    public void SharedOut_AddUpToWhatTheSumReadsAlone()
+    {
+        double[] parts = [100.0 / 3, 100.0 / 3, 100.0 / 3, 100 + (1.0 / 7), 0.25 - (1.0 / 7)];
+        Assert.Equal(Show.Number(200.25, 1), Show.Number(Show.ShareOut(parts, 1).Sum(), 1));
+    }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Doughwright.App.Desk.Asking;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
 
@@ -38,6 +39,18 @@ internal static class FieldUnit
             ? typed[..^unit.Length]
             : typed;
     }
+
+    /// <summary>What stands in a field of the kitchen's sentence, without its unit.</summary>
+    /// <param name="option">Of a temperature or of the altitude.</param>
+    public static string Number(Kitchen kitchen, string option, MeasureSystem measures) => option switch
+    {
+        Question.Altitude => Number(kitchen.Altitude, measures),
+        Question.Ingredients => Number(kitchen.Shelf, measures),
+        Question.Tap => Number(kitchen.Tap, measures),
+        Question.Fridge => Number(kitchen.Fridge, measures),
+        Question.Proof when kitchen.ProofingPlace is { } place => Number(place, measures),
+        _ => Number(kitchen.Air.At(Duration.Zero), measures),
+    };
 
     public static string Number(Temperature temperature, MeasureSystem measures) =>
         Digits(measures == MeasureSystem.Us ? temperature.Fahrenheit : temperature.Celsius);

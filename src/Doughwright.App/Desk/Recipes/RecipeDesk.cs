@@ -12,6 +12,7 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
     private CancellationTokenSource running = new();
     private Working? working;
     private Setting? setting;
+    private Edit? edit;
 
     /// <summary>Something changed that a page shows.</summary>
     public event Action? Changed;
@@ -46,20 +47,36 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
     }
 
     /// <summary>Takes the recipe to another kitchen; null is home.</summary>
-    public Task Pick(string? kitchen) => Change((work, before) => work.Picked(before, kitchen));
-
-    /// <summary>Sets what a person has typed or picked in the sentence.</summary>
-    /// <param name="option">Name of an option of the kitchen, or "dough" or "free".</param>
-    public Task Set(string option, string typed) => Change((work, before) => Typed(work, before, option, typed));
-
-    /// <summary>Follows a person who is still typing: what cannot be used is not yet refused.</summary>
-    public Task Type(string option, string typed) => Change((work, before) =>
+    public Task Pick(string? kitchen)
     {
-        var after = Typed(work, before, option, typed);
-        return typed.Length == 0 || after.RefusalOf(option) is not null
-            ? before
-            : after with { Typing = new Dictionary<string, string>(before.Typing) { [option] = typed } };
-    });
+        edit = null;
+        return Change(work => work.Picked(setting!, kitchen));
+    }
+
+    /// <summary>Sets what a person has typed or picked in the sentence. What cannot be used puts back what held before the person began to type.</summary>
+    /// <param name="option">Name of an option of the kitchen, or "dough" or "free".</param>
+    public Task Set(string option, string typed)
+    {
+        var before = edit?.Option == option ? edit.Before : setting;
+        edit = null;
+        return Change(work => Typed(work, before!, option, typed));
+    }
+
+    /// <summary>Follows a person who is still typing: what cannot be used is not yet refused, and what held before is used meanwhile.</summary>
+    public Task Type(string option, string typed)
+    {
+        if (setting is not { } now)
+        {
+            return Task.CompletedTask;
+        }
+
+        var editing = edit = edit?.Option == option ? edit : new(option, now);
+        return Change(work =>
+        {
+            var after = Typed(work, editing.Before, option, typed);
+            return after.RefusalOf(option) is null ? after : editing.Before;
+        });
+    }
 
     public void Dispose()
     {
@@ -69,11 +86,15 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
 
     private string AddressOf(Question? question) => $"/recipes/{Uri.EscapeDataString(File?.Name ?? "")}{question?.Query()}";
 
+    /// <summary>A field that a person is typing into, and what held when that began.</summary>
+    private sealed record Edit(string Option, Setting Before);
+
     private Setting Typed(Working work, Setting before, string option, string typed)
     {
         var value = FieldUnit.Complete(option, typed.Trim(), State!.Measures);
         return option switch
         {
+            not Question.Free when value.Length == 0 => work.Emptied(before, option),
             Question.Free when value.Length == 0 => work.SetDough(before, null, null),
             Question.Free => work.SetDough(before, before.Question.First(Question.Dough) ?? FieldUnit.DoughOf(work.Home), value),
             Question.Dough => work.SetDough(before, value, before.Question.First(Question.Free)),
@@ -82,14 +103,14 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
     }
 
     /// <summary>Sets at once, works out beside, and shows when that is done; what is newer cancels what is still running.</summary>
-    private async Task Change(Func<Working, Setting, Setting> change)
+    private async Task Change(Func<Working, Setting> change)
     {
         if (working is not { } work || setting is not { } before)
         {
             return;
         }
 
-        var after = change(work, before);
+        var after = change(work);
         if (after == before)
         {
             return;

@@ -32,7 +32,7 @@ internal static class MixReasons
         var vessel = (total - capacities) * conditions.VesselCelsius / total;
         if (total > capacities)
         {
-            reasons.Add(Reason.From("heat-of-bowl", vessel, "°C", [Reason.Leaf("part-warmth", conditions.VesselCelsius, "°C")], source: "vessel-heats"));
+            reasons.Add(Reason.From("heat-of-bowl", vessel, "°C", [Reason.Leaf("part-warmth", conditions.VesselCelsius, "°C"), Reason.Leaf("part-capacity-share", 100 * (total - capacities) / total, "%")], source: "vessel-heats"));
             sum += vessel;
         }
 

@@ -13,7 +13,7 @@ internal sealed class MakeupFigures
     {
         grams = RoundedTable.Of([.. makeup.Rows.Select(row => (double[])[.. MatterOf.All.Select(matter => Math.Max(0, MatterOf.Grams(row, matter) ?? 0))])]);
         percents = formula.Flour > Mass.Zero
-            ? Show.ShareOut([.. MatterOf.All.Select(matter => Math.Max(0, 100 * MatterOf.Total(makeup, matter) / formula.Flour.Grams))], 1)
+            ? Alike([.. MatterOf.All.Select(matter => Math.Max(0, 100 * MatterOf.Total(makeup, matter) / formula.Flour.Grams))])
             : null;
     }
 
@@ -30,4 +30,19 @@ internal sealed class MakeupFigures
 
     /// <summary>All of them together.</summary>
     public double? PercentOfDough => percents?.Sum();
+
+    /// <summary>
+    /// Water and the like stand elsewhere as well, so each is rounded as it is there, and the rest takes what is then missing from the rounded sum.
+    /// Where there is too little of the rest for that, all share it.
+    /// </summary>
+    private static IReadOnlyList<double> Alike(IReadOnlyList<double> parts)
+    {
+        var tenths = parts.Select(Tenths).ToArray();
+        tenths[(int)Matter.Rest] += Tenths(parts.Sum()) - tenths.Sum();
+        return tenths[(int)Matter.Rest] < 0 || (parts[(int)Matter.Rest] > 0 && tenths[(int)Matter.Rest] == 0)
+            ? Show.ShareOut(parts, 1)
+            : [.. tenths.Select(value => value / 10)];
+    }
+
+    private static double Tenths(double value) => Math.Round(Math.Round(value * 10, 6), MidpointRounding.AwayFromZero);
 }

@@ -14,7 +14,7 @@ internal static class MakeupWords
 
     public static string Plain(Matter matter, Voice voice) => voice.Words[$"makeup.{Voice.Kebab(matter.ToString())}"];
 
-    public static string Value(Matter matter, MakeupFigures figures, Voice voice) => figures.Percent(matter) is { } percent
+    public static string Value(Matter matter, MakeupFigures figures, Voice voice) => figures.Percent(matter) is { } percent and > 0
         ? voice.Say("makeup.grams-percent", ("grams", Show.Number(figures.Total(matter), 1)), ("percent", Show.Number(percent, 1)))
         : voice.Say("makeup.grams", ("grams", Show.Number(figures.Total(matter), 1)));
 

@@ -26,11 +26,12 @@ public sealed class Datum : ComponentBase
 
         if (figure.Was is { } was)
         {
-            builder.AddContent(2, " ");
+            builder.AddContent(2, " (");
             builder.OpenElement(3, "span");
             builder.AddAttribute(4, "class", "was");
             builder.AddContent(5, was);
             builder.CloseElement();
+            builder.AddContent(11, ")");
         }
     }
 

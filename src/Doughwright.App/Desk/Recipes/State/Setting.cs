@@ -8,9 +8,6 @@ namespace Doughwright.App.Desk.Recipes.State;
 /// <param name="Keep">Whether the dough is kept as at home, or why not; null when nobody has changed the kitchen on this page.</param>
 internal sealed record Setting(Understood Read, IReadOnlyList<Refusal> Refusals, KeepState? Keep)
 {
-    /// <summary>What a person is typing, by option, as long as it can be used: a field does not write over it.</summary>
-    public IReadOnlyDictionary<string, string> Typing { get; init; } = new Dictionary<string, string>();
-
     public Question Question => Read.Accepted;
 
     public Refusal? RefusalOf(string option) => Refusals.FirstOrDefault(refusal => refusal.Option == option);

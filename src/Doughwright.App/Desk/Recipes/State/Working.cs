@@ -16,12 +16,14 @@ internal sealed class Working
     private readonly RecipeFile file;
     private readonly QuestionReader reader;
     private readonly MeasureSystem measures;
+    private readonly Voice voice;
     private readonly Lazy<Course> homeCourse;
 
     /// <param name="file">With a recipe.</param>
     public Working(RecipeFile file, MeasureSystem measures, ShelfFolder shelf, Words words)
     {
         (this.file, this.measures) = (file, measures);
+        voice = new(words, measures);
         reader = new(file.Recipe!, file.Name, shelf, words);
         Home = Rehearser.Rehearse(file.Formula!, Larder.Shipped, Request.Home);
         homeCourse = new(() => Home.Course());
@@ -43,21 +45,26 @@ internal sealed class Working
         return Kept(question, [.. before.Refusals.Where(refusal => refusal.Option != Question.Kitchen && !Question.OfKitchen.Contains(refusal.Option))]);
     }
 
-    /// <summary>One value of the kitchen; empty gives it back to the kitchen.</summary>
+    /// <summary>A field with nothing in it says nothing, so what held goes on.</summary>
+    public Setting Emptied(Setting before, string option)
+    {
+        var number = option == Question.Dough
+            ? FieldUnit.Number(before.Read.Request.Dough ?? Keeping.HomeDough(Home)!.Value, measures)
+            : FieldUnit.Number(before.Read.Kitchen, option, measures);
+        var message = voice.Say("recipe.emptied", ("field", voice.Words[$"recipe.field.{option}"]), ("figure", number), ("unit", FieldUnit.Shown(option, measures)));
+        return before with { Refusals = [.. Others(before, option), new(option, "", message, voice.Words["recipe.emptied-way-out"])] };
+    }
+
+    /// <summary>One value of the kitchen.</summary>
     public Setting SetOfKitchen(Setting before, string option, string typed)
     {
         var without = before.Question.With(option, null);
         var others = Others(before, option);
-        if (typed.Length == 0)
-        {
-            return Kept(without, others);
-        }
-
         var question = without.With(option, typed);
         var read = reader.Read(question, measures);
         if (read.Refusals.Count > 0)
         {
-            return before with { Refusals = [.. others, .. read.Refusals], Typing = Untyped(before, option) };
+            return before with { Refusals = [.. others, .. read.Refusals] };
         }
 
         // What the kitchen has anyway is not asked for.
@@ -79,7 +86,7 @@ internal sealed class Working
 
         var read = reader.Read(bare.With(Question.Dough, dough).With(Question.Free, free), measures);
         return read.Refusals.Count > 0
-            ? before with { Refusals = [.. others, .. read.Refusals], Typing = Untyped(before, Question.Dough) }
+            ? before with { Refusals = [.. others, .. read.Refusals] }
             : new(read, others, null);
     }
 
@@ -108,7 +115,4 @@ internal sealed class Working
 
     private static Refusal[] Others(Setting before, params IReadOnlyCollection<string> options) =>
         [.. before.Refusals.Where(refusal => !options.Contains(refusal.Option))];
-
-    private static Dictionary<string, string> Untyped(Setting before, string option) =>
-        before.Typing.Where(pair => pair.Key != option).ToDictionary();
 }

@@ -66,6 +66,10 @@ internal sealed class AnswerView(Figures figures)
         var names = answer is null ? "" : figures.NamesOf(answer.Lines);
         return answer switch
         {
+            { Warmth: { } any } when any.Low.Celsius < 0 || any.High is null || any.High.Value >= figures.Here.Boils => Told.Say(
+                voice, "recipe.take-no-lever", ("names", names), ("dough", warmth), ("low", any.Low), ("high", any.High)),
+            { Warmth: { } hot, Offered: false } => Told.Say(
+                voice, "recipe.take-not-advised", ("names", names), ("dough", warmth), ("warmth", figures.Warmth(hot.Likely, "solve.0.celsius", HomeWarmth(answer), asked: true))),
             { Warmth: { } free } => Told.Say(
                 voice,
                 "recipe.take",

@@ -67,7 +67,7 @@ internal sealed class BesideMaker(Figures figures)
         {
             var share = water.Shares[index];
             var at = Array.IndexOf(known, index);
-            if (share.Mass is { } little && Show.Number(little.Grams, 1) == Show.Number(0, 1))
+            if (share.Mass is not null && grams[at] is "0" or "0.0")
             {
                 continue;
             }
@@ -75,7 +75,7 @@ internal sealed class BesideMaker(Figures figures)
             var name = formula.FindComponent(share.Component) is { Kind: not ComponentKind.Dough, Lines.Count: > 1 } part ? voice.Say("recipe.of-part", ("part", Capital.Of(part.Name)), ("name", share.Name)) : Capital.Of(share.Name);
             rows.Add(at < 0
                 ? new(name, Unknown(), Told.Nothing)
-                : new(name, Told.Of(new Fig(grams[at], share.Mass!.Value.Grams, $"formula.water.from.{index}.grams")), percents is null ? Told.Nothing : Told.Of(Show.Number(percents[at], 1))));
+                : new(name, Told.Of(new Fig(grams[at], share.Mass!.Value.Grams, $"formula.water.from.{index}.grams")), percents is null ? Told.Nothing : Told.Of(percents[at] == 0 ? FigureTable.Nothing : Show.Number(percents[at], 1))));
         }
 
         var sum = known.Sum(index => water.Shares[index].Mass!.Value.Grams);

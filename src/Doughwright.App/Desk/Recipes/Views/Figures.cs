@@ -60,7 +60,7 @@ internal sealed class Figures(DeskState state, Voice voice)
             new(voice.Dial(dial.Here), voice.DialDegrees(dial.Here), of) { Strong = true }, AtHome(step)?.Dial is { } other ? voice.Dial(other.Here) : null);
     }
 
-    /// <summary>" (1 h 33 min to 1 h 57 min)", nothing where the range is no wider than what is printed.</summary>
+    /// <summary>"1 h 33 min to 1 h 57 min", nothing where the range is no wider than what is printed.</summary>
     public Told Range(Estimate<Duration> time, string low, string high)
     {
         if (time.High is { } end && Show.Duration(end) == Show.Duration(time.Low))
@@ -76,10 +76,11 @@ internal sealed class Figures(DeskState state, Voice voice)
 
     public Told RangeOf(RehearsedStep step) => step.Time is { } time ? Range(time, $"steps.{step.Id}.minutesLow", $"steps.{step.Id}.minutesHigh") : Told.Nothing;
 
-    /// <summary>"1 h 40 min (1 h 26 min to 1 h 52 min) was 1 h 45 min": the range belongs to the figure, so home comes after it.</summary>
-    public Told Likely(Fig figure, Told range) => figure.Was is { } was && !range.IsEmpty
-        ? new([new Piece.Figure(figure with { Was = null, Moved = true }), .. range.Pieces, new Piece.Plain(" "), new Piece.Was(was)])
-        : new([new Piece.Figure(figure), .. range.Pieces]);
+    /// <summary>"1 h 40 min (1 h 26 min to 1 h 52 min; was 1 h 45 min)": one bracket right behind the figure says all that belongs to it.</summary>
+    public Told Likely(Fig figure, Told range) => range.IsEmpty ? Told.Of(figure)
+        : figure.Was is { } was
+        ? new([new Piece.Figure(figure with { Was = null, Moved = true }), .. Told.Say(voice, "recipe.range-and", ("range", range), ("was", new Piece.Was(was))).Pieces])
+        : new([new Piece.Figure(figure), .. Told.Say(voice, "recipe.range-alone", ("range", range)).Pieces]);
 
     /// <summary>How long a step takes, with its range; only where that is known.</summary>
     public Told Likely(RehearsedStep step, Estimate<Duration> time) => Likely(Time(time.Likely, $"steps.{step.Id}.minutes", step.HomeTime), RangeOf(step));

@@ -95,7 +95,7 @@ internal sealed class FormulaMaker
         }
 
         var shares = Show.ShareOut([.. amounts.Select(amount => amount.Percent!.Value)], 1);
-        return ([.. shares.Select(share => Show.Number(share, 1))], Show.Number(shares.Sum(), 1));
+        return ([.. shares.Select(share => share == 0 ? FigureTable.Nothing : Show.Number(share, 1))], Show.Number(shares.Sum(), 1));
     }
 
     private IEnumerable<Told> Note()

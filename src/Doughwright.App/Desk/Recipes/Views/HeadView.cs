@@ -8,6 +8,12 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <param name="Beside">Address at which two kitchens are set side by side.</param>
 public sealed record HeadView(string Title, Told Facts, string Beside)
 {
+    /// <summary>Longer titles are set smaller, so that they do not fill the page.</summary>
+    private const int LongestLarge = 80;
+
+    /// <summary>Class of the size it is set in; null for the usual one.</summary>
+    public string? Size => Title.Length > LongestLarge ? "lengthy" : null;
+
     internal static HeadView Of(Figures figures)
     {
         var (state, voice) = (figures.State, figures.Voice);

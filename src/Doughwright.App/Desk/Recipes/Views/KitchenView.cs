@@ -51,22 +51,22 @@ public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence
             Told.Say(
                 voice,
                 "recipe.room",
-                ("air", Field(Question.Air, FieldUnit.Number(kitchen.Air.At(Duration.Zero), state.Measures), state, voice)),
-                ("altitude", Field(Question.Altitude, FieldUnit.Number(kitchen.Altitude, state.Measures), state, voice) with { Wide = true })),
+                ("air", Field(Question.Air, state, voice)),
+                ("altitude", Field(Question.Altitude, state, voice) with { Wide = true })),
             Told.Say(
                 voice,
                 HasFlour(figures) ? "recipe.flour" : "recipe.shelf",
-                ("shelf", Field(Question.Ingredients, FieldUnit.Number(kitchen.Shelf, state.Measures), state, voice)),
-                ("tap", Field(Question.Tap, FieldUnit.Number(kitchen.Tap, state.Measures), state, voice))),
+                ("shelf", Field(Question.Ingredients, state, voice)),
+                ("tap", Field(Question.Tap, state, voice))),
         };
         if (UsesFridge(recipe) || state.Setting.Question.Has(Question.Fridge))
         {
-            sentences.Add(Told.Say(voice, "recipe.fridge", ("fridge", Field(Question.Fridge, FieldUnit.Number(kitchen.Fridge, state.Measures), state, voice))));
+            sentences.Add(Told.Say(voice, "recipe.fridge", ("fridge", Field(Question.Fridge, state, voice))));
         }
 
-        if (kitchen.ProofingPlace is { } place)
+        if (kitchen.ProofingPlace is not null)
         {
-            sentences.Add(Told.Say(voice, "recipe.proofing", ("proof", Field(Question.Proof, FieldUnit.Number(place, state.Measures), state, voice))));
+            sentences.Add(Told.Say(voice, "recipe.proofing", ("proof", Field(Question.Proof, state, voice))));
         }
 
         var oven = Field(Question.Oven, Lower(kitchen.Oven), state, voice) with
@@ -88,10 +88,13 @@ public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence
         return changes.Length == 0 ? Told.Nothing : Told.Say(voice, "kitchen-air-changes", ("changes", changes));
     }
 
+    private static Field Field(string option, DeskState state, Publishing.Wording.Voice voice) =>
+        Field(option, FieldUnit.Number(state.Setting.Read.Kitchen, option, state.Measures), state, voice);
+
     private static Field Field(string option, string value, DeskState state, Publishing.Wording.Voice voice)
     {
         var refusal = state.Setting.RefusalOf(option);
-        var text = (refusal is null ? null : FieldUnit.Bare(option, refusal.Typed, state.Measures)) ?? state.Setting.Typing.GetValueOrDefault(option) ?? value;
+        var text = (refusal is null ? null : FieldUnit.Bare(option, refusal.Typed, state.Measures)) ?? value;
         return new(option, voice.Words[$"recipe.field.{option}"], text, FieldUnit.Shown(option, state.Measures)) { Refusal = refusal };
     }
 

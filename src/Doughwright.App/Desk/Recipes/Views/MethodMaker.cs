@@ -48,7 +48,7 @@ internal sealed class MethodMaker(Figures figures)
                     Told.Nothing,
                     Told.Nothing,
                     Told.Nothing,
-                    Told.Say(voice, "recipe.after-start", ("after", new Fig(Show.Duration(after.Likely), after.Likely.Minutes, path + ".afterMinutes")), ("range", figures.Range(after, path + ".afterMinutesLow", path + ".afterMinutesHigh"))),
+                    Told.Say(voice, "recipe.after-start", ("after", new Fig(Show.Duration(after.Likely), after.Likely.Minutes, path + ".afterMinutes")), ("range", figures.Range(after, path + ".afterMinutesLow", path + ".afterMinutesHigh") is { IsEmpty: false } range ? Told.Say(voice, "recipe.range-alone", ("range", range)) : Told.Nothing)),
                     "",
                     voice.Member(step.Basis)),
                 known[i].Hands.Minutes,

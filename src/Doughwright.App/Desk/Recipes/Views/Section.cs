@@ -14,6 +14,9 @@ public sealed record Matter(string Id, string Name, Told Fact)
     /// <summary>Markup of the picture; null when there is none.</summary>
     public string? Picture { get; init; }
 
+    /// <summary>Where the figure comes from, in a word or a few: "measured"; empty where the figure itself says so.</summary>
+    public string Basis { get; init; } = "";
+
     public string Caption { get; init; } = "";
 
     /// <summary>The picture in figures.</summary>

@@ -23,7 +23,7 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
             yield return new("heat", voice.Words["recipe.heat"], mixed);
         }
 
-        if (Matters(StepKind.Cool, Cooled) is { Count: > 0 } cooled)
+        if (Coolings() is { Count: > 0 } cooled)
         {
             yield return new(Cooling, voice.Words["recipe.cooling"], cooled);
         }
@@ -38,6 +38,14 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
             yield return new($"bake-{step.Id}", Capital.Of(figures.StepName(step)), [Plain(step, "")]);
         }
     }
+
+    /// <summary>Each by the name of its step: a scald cools as well, and a cooling after the bake is another thing than one before the mix.</summary>
+    private List<Matter> Coolings() =>
+    [
+        .. figures.Here.Steps.Where(step => step.Kind == StepKind.Cool || (step.Kind == StepKind.Scald && step.Basis != Basis.Stated))
+            .Select(step => Cooled(step, Capital.Of(figures.StepName(step))))
+            .OfType<Matter>(),
+    ];
 
     /// <summary>Several are told apart by the name of their step.</summary>
     private List<Matter> Matters(StepKind kind, Func<RehearsedStep, string, Matter?> make)
@@ -65,14 +73,14 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
             ? Told.Say(
                 voice,
                 "recipe.fact.solved",
-                ("names", Capital.Of(figures.NamesOf(answer.Lines))),
+                ("names", figures.NamesOf(answer.Lines)),
                 ("warmth", figures.Warmth(warmth.Likely, "solve.0.celsius", asked: true)),
                 ("dough", dough with { Strong = false }))
             : Told.Say(voice, "recipe.fact.mixed", ("name", Capital.Of(figures.NameOf(component.Id))), ("dough", dough));
         return WithReasons(step, new(step.Id, name, fact)
         {
             Picture = pictures.Heat(step.Id),
-            Caption = voice.Words["recipe.heat-caption"],
+            Caption = answer is null ? voice.Words["recipe.heat-caption"] : voice.Say("recipe.heat-caption-solved", ("caption", voice.Words["recipe.heat-caption"])),
             Table = pictures.HeatTable(step.Id),
             PictureInside = true,
         }, answer is { Warmth: { } asked } ? voice.Say("recipe.why", ("figure", voice.Text(asked.Likely, "asked"))) : voice.Say("recipe.why", ("figure", dough.Text)));
@@ -92,7 +100,7 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
         {
             { Time: { } time } => Told.Say(
                 voice,
-                step is { StartTemperature: { } from, EndTemperature: { } to, Kind: StepKind.Cool } && voice.Degrees(from) != voice.Degrees(to) ? "recipe.fact.cools" : "recipe.fact.takes",
+                step is { StartTemperature: { } from, EndTemperature: { } to, Kind: StepKind.Cool or StepKind.Scald } && voice.Degrees(from) != voice.Degrees(to) ? "recipe.fact.cools" : "recipe.fact.takes",
                 ("time", figures.Likely(step, time)),
                 ("until", figures.Until(step)),
                 ("start", step.StartTemperature is { } start ? figures.Warmth(start, $"steps.{step.Id}.startCelsius") with { Strong = false } : ""),
@@ -101,20 +109,20 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
             _ => Told.Say(voice, "recipe.fact.unknown", ("unknown", figures.NotKnown($"steps.{step.Id}"))),
         };
         var why = step.Time is { } known ? voice.Say("recipe.why", ("figure", voice.Text(known.Likely))) : voice.Words["recipe.why-so"];
-        return WithReasons(step, new(step.Id, name, fact), why);
+        return WithReasons(step, new(step.Id, name, fact) { Basis = step.Time is null ? "" : voice.Words[$"recipe.basis.{Publishing.Wording.Voice.Kebab(step.Basis.ToString())}"] }, why);
     }
 
     /// <summary>A step whose figure rests on nothing more than the author's word needs no asking why.</summary>
     private Matter WithReasons(RehearsedStep step, Matter matter, string why)
     {
         var reason = step.Why();
-        if (reason.Parts.Count == 0 && matter.Picture is null)
+        if (reason.Parts.Count == 0 && matter.Picture is null && step.Basis != Basis.Measured)
         {
             return matter;
         }
 
         var isFirst = !opened;
         opened = true;
-        return matter with { Why = why, Reasons = WhyView.Of(reason, voice), IsOpen = isFirst };
+        return matter with { Why = why, Reasons = MeasuredWhy.Of(step, WhyView.Of(reason, voice), figures), IsOpen = isFirst };
     }
 }

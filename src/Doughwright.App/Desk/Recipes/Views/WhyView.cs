@@ -6,7 +6,7 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.App.Desk.Recipes.Views;
 
 /// <summary>A reason in words, and what it rests on.</summary>
-/// <param name="Source">Id of the source in brackets; empty when it has none.</param>
+/// <param name="Source">The source in brackets; empty when it has none.</param>
 /// <param name="Aside">What it rests on where that is but a figure or two: on the same line.</param>
 /// <param name="Below">What it rests on, each with reasons of its own.</param>
 public sealed record WhyView(string Said, string Source, string Aside, IReadOnlyList<WhyView> Below)
@@ -23,5 +23,5 @@ public sealed record WhyView(string Said, string Source, string Aside, IReadOnly
             isAside ? [] : [.. reason.Parts.Select(part => Of(part, voice, isTop: false))]);
     }
 
-    private static string Bracketed(Reason reason, Voice voice) => reason.Source is { } source ? voice.Say("recipe.source", ("source", source)) : "";
+    private static string Bracketed(Reason reason, Voice voice) => reason.Source is { } source ? voice.Say("recipe.source", ("source", SourceNames.Of(source, voice))) : "";
 }
