@@ -8,8 +8,6 @@ namespace Doughwright.App.Desk.Recipes;
 /// <summary>The unit that stands behind a field: a bare number typed into it is in that unit.</summary>
 internal static class FieldUnit
 {
-    private const double MetresOfFoot = 0.3048;
-
     private static readonly string[] Words = [Question.Oven, Question.Free, Question.Kitchen];
 
     /// <summary>What a person sees behind the field.</summary>
@@ -40,7 +38,7 @@ internal static class FieldUnit
         Digits(measures == MeasureSystem.Us ? temperature.Fahrenheit : temperature.Celsius);
 
     public static string Number(Length altitude, MeasureSystem measures) =>
-        Math.Round(measures == MeasureSystem.Us ? altitude.Metres / MetresOfFoot : altitude.Metres).ToString("0", CultureInfo.InvariantCulture);
+        Math.Round(measures == MeasureSystem.Us ? altitude.Feet : altitude.Metres).ToString("0", CultureInfo.InvariantCulture);
 
     /// <summary>The dough of home as it is asked for; null when it is not known.</summary>
     public static string? DoughOf(Rehearsal home) => Keeping.HomeDough(home) is { } dough ? dough.Celsius.ToString("0.#", CultureInfo.InvariantCulture) + "C" : null;

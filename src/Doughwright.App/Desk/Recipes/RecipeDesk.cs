@@ -1,7 +1,6 @@
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
-using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
 
@@ -23,8 +22,8 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
     /// <summary>The text that was opened; null when there is none of this name.</summary>
     public RecipeFile? File { get; private set; }
 
-    /// <summary>Kitchens of the folder when the recipe was opened, by the name of their file; null where a text cannot be understood.</summary>
-    public IReadOnlyList<(string Name, Kitchen? Kitchen)> Kitchens { get; private set; } = [];
+    /// <summary>Kitchens of the folder when the recipe was opened.</summary>
+    public IReadOnlyList<KitchenOnShelf> Kitchens { get; private set; } = [];
 
     /// <summary>The address that shows what lies on the desk.</summary>
     public string Address => $"/recipes/{Uri.EscapeDataString(File?.Name ?? "")}{setting?.Question.Query()}";
@@ -37,7 +36,7 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
             return;
         }
 
-        Kitchens = [.. shelf.Kitchens.Select(kitchen => (kitchen, KitchenAsked.Find([kitchen], shelf, new(new(words, measures))).Kitchen))];
+        Kitchens = KitchenOnShelf.All(shelf);
         working = new(file, measures, shelf, words);
         setting = working.Opened(question);
         State = working.Done(setting, CancellationToken.None);

@@ -36,16 +36,17 @@ internal sealed class FollowedRise(Step step, RisePath path, PerLane minutes, Pe
     /// </summary>
     private List<WayPoint> AsTold(List<WayPoint> way)
     {
-        var (start, share) = (path.GrowthAt(0, 0), ToldOfFollowed());
+        var (start, share) = (path.GrowthAt(0, 0), ToldOfFollowed(0));
         return way.ConvertAll(point => point with { Growth = start + ((point.Growth - start) * share) });
     }
 
-    /// <summary>The likely lane's rise as the rehearsal tells it, against the same as it was followed.</summary>
-    private double ToldOfFollowed()
+    /// <summary>A lane's rise as the rehearsal tells it, against the same as it was followed.</summary>
+    private double ToldOfFollowed(int lane)
     {
-        var start = path.GrowthAt(0, 0);
-        var followed = path.Likely(minutes.Central)[^1].Growth!.Value - start;
-        return followed > 0 ? (growth.Central - start) / followed : 1;
+        var start = path.GrowthAt(0, lane);
+        return double.IsFinite(minutes[lane]) && path.GrowthAfter(minutes[lane], lane) is { } followed && followed > start
+            ? (growth[lane] - start) / (followed - start)
+            : 1;
     }
 
     /// <summary>The curve with its band; null when the dough is past its end before it begins.</summary>
@@ -81,14 +82,13 @@ internal sealed class FollowedRise(Step step, RisePath path, PerLane minutes, Pe
             reached[level] = new(new double[path.Lanes]);
         }
 
-        var likely = ToldOfFollowed();
         var (levels, times) = (new double[count + 1], new double[count + 1]);
         for (var lane = 0; lane < path.Lanes; lane++)
         {
-            var start = path.GrowthAt(0, lane);
+            var (start, share) = (path.GrowthAt(0, lane), ToldOfFollowed(lane));
             for (var level = 0; level <= count; level++)
             {
-                levels[level] = start + ((growth[lane] - start) * level / perTarget / (lane == 0 ? likely : 1));
+                levels[level] = start + ((growth[lane] - start) * level / perTarget / share);
             }
 
             path.Reach(lane, levels, times);

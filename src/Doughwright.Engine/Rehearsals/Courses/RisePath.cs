@@ -99,6 +99,20 @@ internal sealed class RisePath
         return way;
     }
 
+    /// <summary>Growth of a lane at a time; null when it was not followed so far.</summary>
+    public double? GrowthAfter(double minutes, int lane)
+    {
+        if (minutes > Minutes)
+        {
+            return null;
+        }
+
+        var index = Math.Clamp((int)Math.Ceiling(minutes / StepMinutes) - 1, 0, Steps - 1);
+        // The end of a step, divided and multiplied, may lie a last digit beyond it.
+        var within = Pieces(index, lane).ToList();
+        return within.Find(piece => piece.To >= minutes) is { To: > 0 } met ? met.At(minutes) : within[^1].GrowthTo;
+    }
+
     /// <summary>When a lane first reaches each of some rising levels; +infinity for what it has not reached.</summary>
     public void Reach(int lane, ReadOnlySpan<double> levels, Span<double> minutes)
     {

@@ -29,7 +29,7 @@ internal static class DoughView
 
         var wanted = state.Setting.Read.Request.Dough ?? Keeping.HomeDough(figures.Home)!.Value;
         var refusal = state.Setting.RefusalOf(Question.Dough);
-        var text = refusal?.Typed ?? state.Setting.Typing.GetValueOrDefault(Question.Dough) ?? FieldUnit.Number(wanted, state.Measures);
+        var text = (refusal is null ? null : FieldUnit.Bare(Question.Dough, refusal.Typed, state.Measures)) ?? state.Setting.Typing.GetValueOrDefault(Question.Dough) ?? FieldUnit.Number(wanted, state.Measures);
         var dough = new Field(Question.Dough, voice.Words["recipe.field.dough"], text, FieldUnit.Shown(Question.Dough, state.Measures)) { Refusal = refusal };
         return Told.Say(voice, "recipe.dough-kept", ("dough", dough), ("choice", choice));
     }

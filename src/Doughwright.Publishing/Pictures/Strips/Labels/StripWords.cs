@@ -77,7 +77,7 @@ internal sealed class StripWords(Plan plan, Voice voice)
 
     /// <summary>"170 °C fan"; the customary pair in the measures of the reader.</summary>
     public string? Dial(PlannedStep step) => (step.Step.Dial ?? plan.Steps.FirstOrDefault(bake => bake.Kind == StepKind.Bake && bake.Start >= step.Start)?.Step.Dial) is { } dial
-        ? Say("strip-dial", ("warmth", voice.Measures == MeasureSystem.Us ? Temperature.FromFahrenheit(dial.Here.Fahrenheit) : Temperature.FromCelsius(dial.Here.Celsius)), ("mode", voice.Oven(dial.Here.Mode)))
+        ? voice.Dial(dial.Here)
         : null;
 
     public Duration FireTime => Duration.FromMinutes(Rails.Fires(plan).Sum(fire => fire.Step.EndOrStart - fire.Step.Start));
