@@ -1,5 +1,4 @@
-using Doughwright.Engine.Quantities;
-using Doughwright.Publishing.Pictures.Drawing;
+using Doughwright.Publishing.Pictures.Strips;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Shelf;
@@ -11,9 +10,6 @@ namespace Doughwright.App.Desk.Shelf;
 /// <param name="Progress">How far the rehearsing is; null when it is done.</param>
 internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, string Nights, string Clock, string? Progress)
 {
-    private const double Width = 690;
-    private const double Height = 64;
-
     public static ShelfView Of(ShelfWork work, ShelfAsked asked, ShelfClock clock, Voice voice)
     {
         var count = work.Entries.Count;
@@ -22,7 +18,7 @@ internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, stri
         return new(
             [.. work.Entries.OrderByDescending(OrderOf).Select(entry => RowView.Of(entry, scale is not null, asked, clock, voice))],
             drawn ? ShelfStrips.Axis(scale!, asked.Ready, voice) : null,
-            drawn ? NightsOf(clock.Nights(asked.Ready, scale!.Span), scale.Span) : "",
+            drawn ? Strips.Nights(clock.Nights(asked.Ready, scale!.Span), scale.Span) : "",
             voice.Say("shelf.clock", ("time", ClockWords.Time(TimeOnly.FromDateTime(asked.Ready), voice))),
             scale is null ? voice.Say("shelf.progress", ("done", work.Done), ("count", count)) : null);
     }
@@ -36,16 +32,4 @@ internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, stri
         { Row.Total: null } => -1,
         { Row.Total: { } total } => total,
     };
-
-    private static string NightsOf(IReadOnlyList<NightSpan> nights, Duration span)
-    {
-        var svg = new Svg();
-        foreach (var night in nights)
-        {
-            var left = Width * (1 - (night.Falls / span));
-            svg.Rect("night", left, 0, (Width * (1 - (night.Ends / span))) - left, Height);
-        }
-
-        return FormattableString.Invariant($"<svg class=\"strip mini nights\" viewBox=\"0 0 {Width} {Height}\" aria-hidden=\"true\" preserveAspectRatio=\"xMaxYMid meet\">{svg}</svg>");
-    }
 }

@@ -84,13 +84,18 @@ internal sealed class StripWords(Plan plan, Voice voice)
 
     public string Title(string key) => Say(key, ("title", plan.Rehearsal.Recipe.Title));
 
+    /// <summary>Only of the dough: parts beside it are drawn by weight, without gas in any case.</summary>
+    private IEnumerable<string> Untold => plan.Body is { RiseUntold: true } body
+        ? [Say("strip-rise-untold", ("parts", plan.NameOf(body.Strand.Component)))]
+        : [];
+
     public string Description
     {
         get
         {
             var course = plan.Steps.Where(step => step.Start >= 0).Select(step => Say("strip-course-step", ("step", Name(step)), ("start", Elapsed(step.Start))));
             var before = plan.Steps.Where(step => step.Start < 0).Select(step => Say("before-start", ("time", Duration.FromMinutes(-step.Start)), ("step", Name(step))));
-            return string.Join(' ', [Say("strip-description", ("end", Ready), ("course", voice.List(course))), .. before, Say("strip-table")]);
+            return string.Join(' ', [Say("strip-description", ("end", Ready), ("course", voice.List(course))), .. before, .. Untold, Say("strip-table")]);
         }
     }
 }
