@@ -40,7 +40,7 @@ internal static class DeskStart
         }
     }
 
-    private static string Publish(string project, string into, string program)
+    internal static string Publish(string project, string into, string program)
     {
         var system = RuntimeInformation.IsOSPlatform(OSPlatform.OSX) ? "osx" : "linux";
         var machine = RuntimeInformation.OSArchitecture == Architecture.Arm64 ? "arm64" : "x64";
@@ -98,16 +98,16 @@ internal static class DeskStart
         }
     }
 
-    private static double Median(List<double> values) => values.Order().ElementAt(values.Count / 2);
+    internal static double Median(List<double> values) => values.Order().ElementAt(values.Count / 2);
 
-    private static int FreePort()
+    internal static int FreePort()
     {
         using var listener = new TcpListener(IPAddress.Loopback, 0);
         listener.Start();
         return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 
-    private static string Root()
+    internal static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Join(folder.FullName, "Doughwright.slnx")))

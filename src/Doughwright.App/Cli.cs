@@ -11,12 +11,6 @@ namespace Doughwright.App;
 /// <summary>The command line: from words typed to an exit code. Data goes to standard output, messages to standard error.</summary>
 internal static class Cli
 {
-    internal static readonly Dictionary<string, MeasureSystem> Systems = new()
-    {
-        ["metric"] = MeasureSystem.Metric,
-        ["us"] = MeasureSystem.Us,
-    };
-
     /// <param name="openDesk">Opens the desk and keeps it open; without it, no command at all is told what the program can do.</param>
     public static int Run(
         string[] arguments, Stream input, TextWriter output, TextWriter messages, Words? words = null, Func<DeskOptions, Voice, int>? openDesk = null)
@@ -56,7 +50,7 @@ internal static class Cli
         var parsed = options.Parse(arguments);
         var command = parsed.CommandResult.Command;
         var measures = MeasureSystem.Metric;
-        if (parsed.GetResult(options.Measures)?.Tokens is [var named] && Systems.TryGetValue(named.Value, out var chosen))
+        if (parsed.GetResult(options.Measures)?.Tokens is [var named] && MeasureNames.All.TryGetValue(named.Value, out var chosen))
         {
             measures = chosen;
         }
@@ -76,13 +70,13 @@ internal static class Cli
 
         if (given.One(options.Measures) is { } system)
         {
-            given.Word(options.Measures.Name, system, Systems);
+            given.Word(options.Measures.Name, system, MeasureNames.All);
         }
 
         Strays.Report(parsed, options, faults);
         if (command == options.Root)
         {
-            var desk = Desk(given, options);
+            var desk = Desk(given, options, measures);
             return faults.Any
                 ? Refused(faults, given.Has(options.Json))
                 : new(HelpText.Write(options.Root, options, voice), "", ExitCode.Done) { Desk = given.Has(options.Json) ? null : desk };
@@ -95,7 +89,7 @@ internal static class Cli
         return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;
     }
 
-    private static DeskOptions Desk(Given given, Options options)
+    private static DeskOptions Desk(Given given, Options options, MeasureSystem measures)
     {
         int? port = null;
         if (given.One(options.Port) is { } typed)
@@ -107,7 +101,13 @@ internal static class Cli
             }
         }
 
-        return new(port, given.One(options.Folder), !given.Has(options.NoBrowser));
+        var folder = given.One(options.Folder);
+        if (folder is not null && string.IsNullOrWhiteSpace(folder))
+        {
+            given.Faults.Add("option-without-value", ("option", options.Folder.Name), ("example", given.Example(options.Folder)));
+        }
+
+        return new(port, folder, !given.Has(options.NoBrowser), measures);
     }
 
     private static Answer Refused(Faults faults, bool json) =>

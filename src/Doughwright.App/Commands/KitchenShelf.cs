@@ -49,11 +49,16 @@ internal static class KitchenShelf
         return Names.Select(ReadShipped).FirstOrDefault(kitchen => string.Equals(kitchen.Name, given, StringComparison.OrdinalIgnoreCase));
     }
 
+    /// <summary>The text of a kitchen that comes with the program.</summary>
+    /// <param name="name">One of <see cref="Names"/>.</param>
+    public static byte[] Bytes(string name) => EmbeddedFile.Bytes(typeof(KitchenShelf).Assembly, Folder + name + Ending);
+
     private static Kitchen ReadShipped(string name) =>
-        KitchenText.Read(Encoding.UTF8.GetString(EmbeddedFile.Bytes(typeof(KitchenShelf).Assembly, Folder + name + Ending))).Kitchen
+        KitchenText.Read(Encoding.UTF8.GetString(Bytes(name))).Kitchen
         ?? throw new InvalidOperationException($"The kitchen {name} that comes with the program cannot be read.");
 
-    private static Found Read(InputFile file)
+    /// <summary>The kitchen in a text; what is wrong with its bytes is wrong with it.</summary>
+    public static Found Read(InputFile file)
     {
         var reading = KitchenText.Read(file.Text);
         var findings = file.Findings.Concat(reading.Findings).Select(InKitchen);
@@ -61,7 +66,7 @@ internal static class KitchenShelf
     }
 
     /// <summary>Lines and columns of such a finding are those of the kitchen's own file, so its place says so.</summary>
-    internal static Finding InKitchen(Finding finding) =>
+    private static Finding InKitchen(Finding finding) =>
         finding with { Place = finding.Place.Length == 0 ? "kitchen-file" : $"kitchen-file.{finding.Place}" };
 
     private static bool LooksLikeFile(string given) => given.Contains('/') || given.Contains('\\') || given.EndsWith(Ending, StringComparison.OrdinalIgnoreCase);

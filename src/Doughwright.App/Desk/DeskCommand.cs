@@ -1,10 +1,15 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Runtime.InteropServices;
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Hosting;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Text;
+using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Connections;
+using Microsoft.AspNetCore.WebUtilities;
 
 namespace Doughwright.App.Desk;
 
@@ -15,31 +20,67 @@ internal static class DeskCommand
     {
         var faults = new Faults(voice);
         var port = PortOf(options, faults);
-        var folder = options.Folder is { } given ? new DataFolder(Path.GetFullPath(given)) : DataFolder.OfUser();
-        Make(folder, faults);
-        if (faults.Any)
-        {
-            messages.Write(FaultText.Write(faults.All, voice));
-            messages.Flush();
-            return ExitCode.CommandLine;
-        }
-
-        var desk = DeskHost.Build(port, folder, voice.Words);
-        desk.Lifetime.ApplicationStarted.Register(() => Opened($"http://127.0.0.1:{port}/", folder, options, output, voice));
-        desk.RunAsync().GetAwaiter().GetResult();
-        return ExitCode.Done;
+        var folder = FolderOf(options, faults);
+        return faults.Any || port is not { } found || folder is null
+            ? Refused(faults, messages)
+            : Serve(found, folder, options, output, messages, voice);
     }
 
-    private static int PortOf(DeskOptions options, Faults faults)
+    /// <summary>Keeps the desk open at a port that was free a moment ago.</summary>
+    internal static int Serve(int port, DataFolder folder, DeskOptions options, TextWriter output, TextWriter messages, Voice voice)
+    {
+        try
+        {
+            var desk = DeskHost.Build(port, folder, voice.Words, SealKey.OfUser());
+            desk.Lifetime.ApplicationStarted.Register(() => Opened(AddressOf(port, options.Measures), folder, options, output, voice));
+            desk.RunAsync().GetAwaiter().GetResult();
+            return ExitCode.Done;
+        }
+        catch (IOException problem) when (problem.InnerException is AddressInUseException)
+        {
+            var faults = new Faults(voice);
+            AddTaken(port, Ports.FirstFree(), faults);
+            return Refused(faults, messages);
+        }
+    }
+
+    /// <param name="offer">A port that is free; null when none was found.</param>
+    internal static void AddTaken(int port, int? offer, Faults faults)
+    {
+        if (offer is { } free)
+        {
+            faults.Add("port-taken", ("port", Whole(port)), ("offer", Whole(free)));
+        }
+        else
+        {
+            faults.Add("port-taken-like-all", ("port", Whole(port)));
+        }
+    }
+
+    /// <summary>The first page, in the measures that were asked for.</summary>
+    internal static string AddressOf(int port, MeasureSystem measures) => MeasureNames.InAddress(measures) is { } named
+        ? QueryHelpers.AddQueryString($"http://127.0.0.1:{Whole(port)}/", Question.Measures, named)
+        : $"http://127.0.0.1:{Whole(port)}/";
+
+    private static int Refused(Faults faults, TextWriter messages)
+    {
+        messages.Write(FaultText.Write(faults.All, faults.Voice));
+        messages.Flush();
+        return ExitCode.CommandLine;
+    }
+
+    /// <returns>Null with a fault when nothing can be answered there.</returns>
+    private static int? PortOf(DeskOptions options, Faults faults)
     {
         if (options.Port is { } asked)
         {
-            if (!Ports.IsFree(asked))
+            if (Ports.IsFree(asked))
             {
-                faults.Add("port-taken", ("port", asked.ToString(System.Globalization.CultureInfo.InvariantCulture)), ("offer", (Ports.FirstFree() ?? 0).ToString(System.Globalization.CultureInfo.InvariantCulture)));
+                return asked;
             }
 
-            return asked;
+            AddTaken(asked, Ports.FirstFree(), faults);
+            return null;
         }
 
         if (Ports.FirstFree() is { } free)
@@ -47,21 +88,27 @@ internal static class DeskCommand
             return free;
         }
 
-        faults.Add("no-port-free", ("first", Ports.Usual.ToString(System.Globalization.CultureInfo.InvariantCulture)));
-        return 0;
+        faults.Add("no-port-free", ("first", Whole(Ports.Usual)));
+        return null;
     }
 
-    private static void Make(DataFolder folder, Faults faults)
+    /// <returns>Null with a fault when it cannot be used.</returns>
+    private static DataFolder? FolderOf(DeskOptions options, Faults faults)
     {
         try
         {
+            var folder = options.Folder is { } given ? new DataFolder(Path.GetFullPath(given)) : DataFolder.OfUser();
             new ShelfFolder(folder).Make();
+            return folder;
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            faults.Add("folder-unusable", ("folder", folder.Root), ("reason", problem.Message));
+            faults.Add("folder-unusable", ("folder", options.Folder ?? DataFolder.OfUser().Root), ("reason", problem.Message));
+            return null;
         }
     }
+
+    private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static void Opened(string address, DataFolder folder, DeskOptions options, TextWriter output, Voice voice)
     {

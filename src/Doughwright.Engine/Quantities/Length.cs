@@ -8,6 +8,9 @@ public readonly record struct Length : IComparable<Length>
     /// <summary>The value in m.</summary>
     public double Metres { get; }
 
+    /// <summary>The value in international feet.</summary>
+    public double Feet => Metres / 0.3048;
+
     public static Length FromMetres(double metres) => new(metres);
 
     public static Length Zero => default;

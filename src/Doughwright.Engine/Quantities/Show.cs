@@ -36,6 +36,11 @@ public static class Show
         measures == MeasureSystem.Us ? Number(temperature.Fahrenheit, 0) + Gap + "°F"
         : Number(temperature.Celsius, 0) + Gap + "°C";
 
+    /// <summary>A temperature that a person wrote, with its tenth where it has one: "26 °C", "26.5 °C".</summary>
+    public static string TemperatureWritten(Temperature temperature, MeasureSystem measures = MeasureSystem.Metric) =>
+        measures == MeasureSystem.Us ? Short(temperature.Fahrenheit, 1) + Gap + "°F"
+        : Short(temperature.Celsius, 1) + Gap + "°C";
+
     /// <summary>A difference, one decimal and no ".0": "2 °C", "−1.6 °C".</summary>
     public static string Difference(TemperatureDelta difference, MeasureSystem measures = MeasureSystem.Metric) =>
         measures == MeasureSystem.Us ? Short(difference.Kelvins * 9 / 5, 1) + Gap + "°F"
@@ -71,7 +76,7 @@ public static class Show
 
     /// <summary>An altitude, whole metres: "1,200 m"; US in feet.</summary>
     public static string Altitude(Length altitude, MeasureSystem measures = MeasureSystem.Metric) => measures == MeasureSystem.Us
-        ? Number(altitude.Metres / 0.3048, 0) + Gap + "ft"
+        ? Number(altitude.Feet, 0) + Gap + "ft"
         : Number(altitude.Metres, 0) + Gap + "m";
 
     /// <summary>A depth or a width: "1 cm", "2.5 cm", "6 mm"; US in inches.</summary>

@@ -1,5 +1,6 @@
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Heat;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
@@ -57,10 +58,13 @@ internal sealed class Stage
             WarmthKind.Boiling => Request.Pour?.Celsius ?? Boils.Celsius,
             WarmthKind.Fridge => Kitchen.Fridge.Celsius,
             WarmthKind.Tap => Kitchen.Tap.Celsius,
-            // No liquid of a dough is hotter than it boils here; TooHotToBeLiquid tells it.
-            WarmthKind.Stated => Math.Min(line.Warmth.Stated!.Value.Celsius, Boils.Celsius),
+            // No watery liquid is hotter than it boils here; TooHotToBeLiquid tells it. Oil and what is dry may well be.
+            WarmthKind.Stated when IsWatery(component, line) => Math.Min(line.Warmth.Stated!.Value.Celsius, Boils.Celsius),
+            WarmthKind.Stated => line.Warmth.Stated!.Value.Celsius,
             _ => Kitchen.Shelf.Celsius,
         };
+
+    private bool IsWatery(string component, Line line) => Component(component).Lines.Any(weighed => weighed.Id == line.Id && weighed.Role is Role.Water or Role.Liquid);
 
     /// <summary>
     /// How warm a part was asked to go in that no step cools or warms, a poolish say; null when nothing was asked. Where a step cools or warms

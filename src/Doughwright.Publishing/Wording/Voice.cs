@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Globalization;
 using System.Text;
+using Doughwright.Engine.Baking;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 
@@ -69,6 +70,7 @@ internal sealed class Voice(Words words, MeasureSystem measures)
     {
         string text => text.Length <= LongestQuotation ? text : text[..LongestQuotation] + "…",
         Mass mass => Show.Mass(mass, measures),
+        Temperature temperature when style == "written" => Show.TemperatureWritten(temperature, measures),
         Temperature temperature when style == "asked" || IsWhole(temperature) => Show.TemperatureAsked(temperature, measures),
         Temperature temperature => Show.Temperature(temperature, measures),
         TemperatureDelta difference => Show.Difference(difference, measures),
@@ -112,11 +114,18 @@ internal sealed class Voice(Words words, MeasureSystem measures)
     }
 
     /// <summary>A temperature without its unit, for columns and ranges that carry the unit once.</summary>
-    public string Degrees(Temperature temperature, bool asked = false)
-    {
-        var text = asked ? Show.TemperatureAsked(temperature, measures) : Show.Temperature(temperature, measures);
-        return text[..text.IndexOf('\u00a0')];
-    }
+    public string Degrees(Temperature temperature, bool asked = false) =>
+        Bare(asked ? Show.TemperatureAsked(temperature, measures) : Show.Temperature(temperature, measures));
+
+    /// <summary>Grams without their unit, for columns that carry it; US weights keep theirs, because one column has several.</summary>
+    public string Grams(Mass mass) => measures == MeasureSystem.Us ? Show.Mass(mass, measures) : Bare(Show.Mass(mass, measures));
+
+    /// <summary>What an oven is set to: "170 °C fan", the customary pair in the measures of the reader.</summary>
+    public string Dial(DialSetting dial, bool unit = true) =>
+        Say("oven-dial", ("degrees", Show.Number(DialDegrees(dial), 0) + (unit ? DegreeUnit : "")), ("mode", Oven(dial.Mode)));
+
+    /// <summary>Degrees on the dial in the measures of the reader.</summary>
+    public int DialDegrees(DialSetting dial) => measures == MeasureSystem.Us ? dial.Fahrenheit : dial.Celsius;
 
     /// <summary>The unit of temperatures with its gap.</summary>
     public string DegreeUnit => measures == MeasureSystem.Us ? Gap + "°F" : Gap + "°C";
@@ -141,6 +150,8 @@ internal sealed class Voice(Words words, MeasureSystem measures)
 
         return kebab.ToString();
     }
+
+    private static string Bare(string text) => text[..text.LastIndexOf('\u00a0')];
 
     /// <summary>What a person typed is whole as a rule; what was computed is not.</summary>
     private static bool IsWhole(Temperature temperature) => temperature.Celsius == Math.Floor(temperature.Celsius);

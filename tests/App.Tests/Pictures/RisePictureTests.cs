@@ -1,4 +1,5 @@
 using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Pictures.Rise;
 
 namespace Doughwright.App.Tests.Pictures;
@@ -49,6 +50,22 @@ public class RisePictureTests
                 }
             }
         }
+    }
+
+    /// <summary>Where every place for the time is taken, it is handed back to stand below the picture.</summary>
+    [Fact]
+    public void TimeWithoutAPlace_IsNotDropped()
+    {
+        var run = DemoRuns.All.First(run => run.Run.Course().Rises.Any(rise => rise.Target is not null && run.Run.FindStep(rise.Step)!.Time is not null)).Run;
+        var rise = run.Course().Rises.First(rise => rise.Target is not null && run.FindStep(rise.Step)!.Time is not null);
+        var step = run.FindStep(rise.Step)!;
+        var plan = new LabelPlan(RiseFrame.Width);
+        plan.Take(Box.Of(-2000, -2000, 4000, 4000));
+        var svg = new Svg();
+        var below = RiseEnd.Draw(svg, plan, new(plan, [], []), rise, step, RiseFrame.Of(rise, step, []), PictureSamples.Metric);
+        Assert.Contains(PictureSamples.Metric.Text(step.Time!.Value.Likely), below, StringComparison.Ordinal);
+        var free = new LabelPlan(RiseFrame.Width);
+        Assert.Null(RiseEnd.Draw(svg, free, new(free, [], []), rise, step, RiseFrame.Of(rise, step, []), PictureSamples.Metric));
     }
 
     [Fact]

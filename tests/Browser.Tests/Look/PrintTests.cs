@@ -43,11 +43,19 @@ public partial class PrintTests(House house)
         Assert.Empty(await visit.Page.EvaluateAsync<string[]>(Cut));
         var paper = await visit.Page.PdfAsync(new() { PreferCSSPageSize = true, Format = "A4" });
         var count = SheetOfPaper().Count(Encoding.Latin1.GetString(paper));
-        Assert.InRange(count, 1, 12);
+        Assert.InRange(count, 1, SheetsOf(path) + 1);
         Assert.All(
             MediaBox().Matches(Encoding.Latin1.GetString(paper)).Select(match => match.Groups[1].Value.Split(' ', StringSplitOptions.RemoveEmptyEntries)),
             box => Assert.Equal((595, 842), (Rounded(box[2]), Rounded(box[3]))));
     }
+
+    /// <summary>Sheets of paper that a page takes; one more is allowed to a system with other lettering.</summary>
+    private static int SheetsOf(string path) => path switch
+    {
+        _ when path.Contains("/kitchens", StringComparison.Ordinal) => 3,
+        _ when path.StartsWith("/recipes/", StringComparison.Ordinal) => path.Contains("free=", StringComparison.Ordinal) ? 5 : 4,
+        _ => 1,
+    };
 
     private static int Rounded(string points) => (int)Math.Round(double.Parse(points, System.Globalization.CultureInfo.InvariantCulture));
 

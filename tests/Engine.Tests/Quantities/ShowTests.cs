@@ -100,6 +100,16 @@ public class ShowTests
 
     private static void Same(string expected, string actual) => Assert.Equal(expected, actual.Replace('\u00a0', ' '));
 
+    [Theory]
+    [InlineData(26, "26\u00a0°C", "78.8\u00a0°F")]
+    [InlineData(26.5, "26.5\u00a0°C", "79.7\u00a0°F")]
+    [InlineData(25, "25\u00a0°C", "77\u00a0°F")]
+    public void WrittenTemperature_KeepsItsTenth(double celsius, string metric, string us)
+    {
+        Assert.Equal(metric, Show.TemperatureWritten(Temperature.FromCelsius(celsius)));
+        Assert.Equal(us, Show.TemperatureWritten(Temperature.FromCelsius(celsius), MeasureSystem.Us));
+    }
+
     /// <summary>801 g on 400 g is 200.25 %: parts cut to their thousandths lose the half that rounds it up.</summary>
     [Fact]
     public void SharedOut_AddUpToWhatTheSumReadsAlone()

@@ -1,5 +1,9 @@
+using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Differences;
 using Doughwright.Engine.TextForm;
 
 namespace Doughwright.Engine.Tests.TextForm;
@@ -55,5 +59,18 @@ public class TwoMixesTests
         var rehearsal = Rehearser.Rehearse(RecipeText.Read(Text).Recipe!, Larder.Shipped);
         Assert.InRange(rehearsal.FindStep("soak")!.EndTemperature!.Value.Celsius, 5, 5.5);
         Assert.InRange(rehearsal.FindStep("mix")!.EndTemperature!.Value.Celsius, 6, 8);
+    }
+
+    /// <summary>The second mix takes up the rest only: it does not make unknown how warm the water of the first went in.</summary>
+    [Fact]
+    public void SecondMix_LeavesKnownHowWarmTheFirstLinesWentIn()
+    {
+        var recipe = RecipeText.Read(Text).Recipe!;
+        var colder = recipe.Home with { Air = AirProfile.Constant(Temperature.FromCelsius(15)), Tap = Temperature.FromCelsius(8) };
+        var differences = RehearsalDifferences.Between(Formula.Balance(recipe, Larder.Shipped), Larder.Shipped, Request.Home, new() { Kitchen = colder });
+        var water = differences.Find(FigureKind.GoesIn, Request.LineOf("dough", "water"));
+        Assert.NotNull(water);
+        Assert.NotNull(water.First);
+        Assert.NotNull(water.Second);
     }
 }

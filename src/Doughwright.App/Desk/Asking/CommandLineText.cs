@@ -3,7 +3,7 @@ using Doughwright.App.Desk.Shelf;
 
 namespace Doughwright.App.Desk.Asking;
 
-/// <summary>A question as it is typed into a terminal.</summary>
+/// <summary>A question as it is typed into a terminal, where the program lies.</summary>
 internal static class CommandLineText
 {
     private const string Program = "./doughwright rehearse";
@@ -12,13 +12,13 @@ internal static class CommandLineText
     /// <param name="recipe">Name of the recipe's file.</param>
     public static string Of(string recipe, IEnumerable<Asked> asked, ShelfFolder shelf) => string.Join(' ', asked
         .Select(item => $"--{item.Name} {Quoted(item.Name == Question.Kitchen ? Kitchen(item.Value, shelf) : item.Value)}")
-        .Prepend($"{Program} {Quoted(recipe + ".yaml")}"));
+        .Prepend($"{Program} {Quoted(shelf.RecipeTexts.FileOf(recipe))}"));
 
-    /// <summary>A kitchen that came with the program goes by its name, one of the user's own by its file.</summary>
+    /// <summary>A kitchen that is as it came with the program goes by its name, any other by its file: the command line reads its own text under the name.</summary>
     private static string Kitchen(string asked, ShelfFolder shelf)
     {
         var file = KitchenAsked.FileOf(asked, shelf) ?? asked;
-        return KitchenShelf.Names.Contains(file) ? file : Path.Join(shelf.Folder.Kitchens, file + ".yaml");
+        return KitchenShelf.Names.Contains(file) && shelf.Kitchen(file) is { } bytes && bytes.AsSpan().SequenceEqual(KitchenShelf.Bytes(file)) ? file : shelf.KitchenTexts.FileOf(file);
     }
 
     /// <summary>As a shell takes it: what is not plain stands in single quotes.</summary>

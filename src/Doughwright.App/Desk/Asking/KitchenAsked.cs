@@ -2,7 +2,6 @@ using Doughwright.App.Commands;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Asking;
@@ -18,7 +17,7 @@ internal readonly record struct KitchenAsked(Kitchen? Kitchen, IReadOnlyList<Fin
     {
         var names = shelf.Kitchens;
         return names.FirstOrDefault(name => string.Equals(name, asked, StringComparison.OrdinalIgnoreCase))
-            ?? names.FirstOrDefault(name => string.Equals(Read(name, shelf)?.Reading.Kitchen?.Name, asked, StringComparison.OrdinalIgnoreCase));
+            ?? names.FirstOrDefault(name => string.Equals(Read(name, shelf)?.Kitchen?.Name, asked, StringComparison.OrdinalIgnoreCase));
     }
 
     public static KitchenAsked Find(IReadOnlyList<string> asked, ShelfFolder shelf, Faults faults)
@@ -33,23 +32,22 @@ internal readonly record struct KitchenAsked(Kitchen? Kitchen, IReadOnlyList<Fin
             return None;
         }
 
-        if (FileOf(asked[0], shelf) is not { } name || Read(name, shelf) is not var (file, reading))
+        if (FileOf(asked[0], shelf) is not { } name || Read(name, shelf) is not { } found)
         {
             faults.AddUnknown("kitchen-unknown", asked[0], shelf.Kitchens);
             return None;
         }
 
-        IReadOnlyList<Finding> findings = [.. file.Findings.Concat(reading.Findings).Select(KitchenShelf.InKitchen)];
-        if (file.Findings.Count > 0 || !reading.Understood || reading.Kitchen is null)
+        if (!found.Understood || found.Kitchen is null)
         {
-            var first = findings.OrderByDescending(finding => finding.Grade).First();
+            var first = found.Findings.OrderByDescending(finding => finding.Grade).First();
             faults.Add("kitchen-not-understood", ("kitchen", name), ("line", first.Position.Line), ("reason", FindingWords.Message(first, faults.Voice)));
             return None;
         }
 
-        return new(reading.Kitchen, findings);
+        return new(found.Kitchen, found.Findings);
     }
 
-    private static (InputFile File, KitchenReading Reading)? Read(string name, ShelfFolder shelf) =>
-        shelf.Kitchen(name) is { } bytes && InputFile.Of(name, bytes) is var file ? (file, KitchenText.Read(file.Text)) : null;
+    private static KitchenShelf.Found? Read(string name, ShelfFolder shelf) =>
+        shelf.Kitchen(name) is { } bytes ? KitchenShelf.Read(InputFile.Of(name, bytes)) : null;
 }

@@ -59,7 +59,7 @@ internal sealed class QuestionReader(Recipe recipe, string name, ShelfFolder she
             question.Only(known.Concat(flags)),
             read.Request,
             read.Request.Kitchen ?? recipe.Home,
-            known.Find(item => item.Name == Question.Kitchen)?.Value,
+            known.Find(item => item.Name == Question.Kitchen) is { } asked ? KitchenAsked.FileOf(asked.Value, shelf) : null,
             refusals,
             read.KitchenFindings,
             CommandLineText.Of(name, known, shelf));
@@ -119,12 +119,12 @@ internal sealed class QuestionReader(Recipe recipe, string name, ShelfFolder she
     private Reading Try(IReadOnlyList<Asked> asked, Voice voice)
     {
         var options = new Options();
-        var faults = new Faults(voice);
+        var faults = new Faults(voice, FieldOf);
         string[] arguments = [options.Rehearse.Name, File, .. asked.Where(item => item.Name != Question.Kitchen).Select(item => $"--{item.Name}={item.Value}")];
         var given = new Given(options.Parse(arguments), faults);
         if (given.One(options.Measures) is { } system)
         {
-            given.Word(options.Measures.Name, system, Cli.Systems);
+            given.Word(options.Measures.Name, system, MeasureNames.All);
         }
 
         var overlay = KitchenOptions.Read(given, options);
@@ -139,6 +139,9 @@ internal sealed class QuestionReader(Recipe recipe, string name, ShelfFolder she
 
         return new(request, named.Findings, faults.All);
     }
+
+    /// <summary>A value that has a field on the desk goes by the name of the field.</summary>
+    private string FieldOf(string option) => words.Find($"recipe.field.{option.TrimStart('-')}") ?? option;
 
     private static Refusal Unknown(Asked item, Voice voice)
     {

@@ -23,12 +23,9 @@ internal sealed class AnswerWords(Comparison comparison, Voice voice)
     {
         var things = Things();
         var ready = Ready();
-        return things.Count switch
-        {
-            0 => Rich.Say(voice, "compare.answer.nothing", ("ready", ready)),
-            > 5 => Rich.Say(voice, "compare.answer.many", ("ready", ready), ("count", things.Count), ("things", Rich.List(voice, things))),
-            _ => Rich.Say(voice, $"compare.answer.{things.Count}", ("ready", ready), ("things", Rich.List(voice, things))),
-        };
+        return things.Count == 0
+            ? Rich.Say(voice, "compare.answer.nothing", ("ready", ready))
+            : Rich.Say(voice, "compare.answer.things", ("ready", ready), ("things", Rich.List(voice, things)));
     }
 
     /// <summary>What the second kitchen would come to untouched, or why its dough is not kept.</summary>
@@ -96,19 +93,19 @@ internal sealed class AnswerWords(Comparison comparison, Voice voice)
         }
 
         var warmth = answer.Warmth!.Value.Likely;
-        string Asked(double celsius) => Show.TemperatureAsked(Temperature.FromCelsius(celsius), voice.Measures);
+        string Bare(double celsius) => voice.Degrees(Temperature.FromCelsius(celsius), asked: true);
         var were = answer.Lines
             .Select(line => comparison.Differences.Find(FigureKind.GoesIn, Request.LineOf(mix.Component, line))?.First)
-            .OfType<double>().Select(Asked).Distinct().ToList();
-        if (were is [var only] && only == Asked(warmth.Celsius))
+            .OfType<double>().Select(Bare).Distinct().ToList();
+        if (were is [var only] && only == Bare(warmth.Celsius))
         {
             return null;
         }
 
-        Bit now = new(Asked(warmth.Celsius), BitKind.Moved, warmth.Celsius, "second.solve.0.celsius");
+        Bit now = new(voice.Text(warmth, "asked"), BitKind.Moved, warmth.Celsius, "second.solve.0.celsius");
         return were.Count == 0
             ? Rich.Say(voice, "compare.thing.parts-new", ("names", names), ("now", now))
-            : Rich.Say(voice, "compare.thing.parts", ("names", names), ("now", now), ("was", Not(voice.List(were.Select(Bare)))));
+            : Rich.Say(voice, "compare.thing.parts", ("names", names), ("now", now), ("was", Not(voice.List(were))));
     }
 
     private IEnumerable<Rich> Rising(RehearsedStep step)
@@ -126,7 +123,7 @@ internal sealed class AnswerWords(Comparison comparison, Voice voice)
 
     private IEnumerable<Rich> Oven(string id) =>
         First.Rehearsal.FindStep(id)?.Dial is { } one && Second.Rehearsal.FindStep(id)?.Dial is { } other && one.Here != other.Here
-            ? [Rich.Say(voice, "compare.thing.oven", ("now", new Bit(cells.DialOf(other), BitKind.Moved)), ("was", Not(Bare(cells.DialOf(one)))))]
+            ? [Rich.Say(voice, "compare.thing.oven", ("now", new Bit(voice.Dial(other.Here), BitKind.Moved)), ("was", Not(voice.Dial(one.Here, unit: false))))]
             : [];
 
     private Rich Untouched(Rehearsal untouched)
@@ -161,12 +158,9 @@ internal sealed class AnswerWords(Comparison comparison, Voice voice)
             ? new(Show.Temperature(mixed.Likely, voice.Measures), BitKind.Strong, mixed.Likely.Celsius, side is null ? null : $"{side}.components.{dough.Id}.mixedCelsius")
             : new(voice.Words["not-known"], BitKind.Strong);
 
-    private Bit WasDough() => Not(Bare(DoughOf(First.Rehearsal, "first").Text));
+    private Bit WasDough() => Not(First.Rehearsal.DoughMixed() is { } mixed ? voice.Degrees(mixed) : voice.Words["not-known"]);
 
     private Bit Moved(string key, string time) => new(voice.Say(key, ("time", time)), BitKind.Moved);
 
     private Bit Not(string what) => new(voice.Say("compare.not", ("what", what)), BitKind.Was);
-
-    /// <summary>Without its unit, which stands right before.</summary>
-    private static string Bare(string text) => text.Replace("\u00a0°C", "", StringComparison.Ordinal).Replace("\u00a0°F", "", StringComparison.Ordinal);
 }

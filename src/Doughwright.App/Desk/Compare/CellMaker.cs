@@ -1,4 +1,3 @@
-using Doughwright.Engine.Baking;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Differences;
@@ -44,12 +43,6 @@ internal sealed class CellMaker(Comparison comparison, Voice voice)
     /// <summary>"Scald and Potato".</summary>
     public string NamesOf(IReadOnlyList<string> lines) => voice.List(lines.Select(NameOfLine));
 
-    /// <summary>What a kitchen's oven is set to.</summary>
-    public string DialOf(Dial dial) => voice.Say(
-        "compare.dial",
-        ("degrees", voice.Measures == MeasureSystem.Us ? $"{dial.Here.Fahrenheit}\u00a0°F" : $"{dial.Here.Celsius}\u00a0°C"),
-        ("mode", voice.Oven(dial.Here.Mode)));
-
     private string NameOfLine(string line) =>
         comparison.Second.MixOfDough is { } mix
         && comparison.Second.Rehearsal.Formula.Components.First(part => part.Id == mix.Component).Lines.FirstOrDefault(one => one.Id == line) is { } known ? known.Name : line;
@@ -81,7 +74,7 @@ internal sealed class CellMaker(Comparison comparison, Voice voice)
 
         if (figure.Kind == FigureKind.Minutes && step?.Dial is { } dial)
         {
-            yield return new Bit(voice.Say("compare.at-dial", ("dial", DialOf(dial))), BitKind.Plain);
+            yield return new Bit(voice.Say("compare.at-dial", ("dial", voice.Dial(dial.Here))), BitKind.Plain);
         }
     }
 

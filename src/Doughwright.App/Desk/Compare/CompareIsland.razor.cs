@@ -1,4 +1,5 @@
 using Doughwright.App.Desk.Layout;
+using Doughwright.App.Desk.Recipes.Page;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
@@ -63,14 +64,5 @@ public sealed partial class CompareIsland : ComponentBase
         view = CompareView.Of(recipe, comparison, Speaker.Voice);
     }
 
-    private async Task ShowAddress()
-    {
-        if (view is null)
-        {
-            return;
-        }
-
-        await using var desk = await Script.InvokeAsync<IJSObjectReference>("import", "/" + Assets["desk.js"]);
-        await desk.InvokeVoidAsync("setAddress", view.Address);
-    }
+    private Task ShowAddress() => view is null ? Task.CompletedTask : Address.Follow(Script, "/" + Assets["desk.js"], view.Address);
 }

@@ -8,13 +8,15 @@ namespace Doughwright.App.Desk.Compare;
 /// What the address of two kitchens asks. Everything beside the two kitchens is asked of the second one, in the words of the command line, so that the
 /// question of a recipe's page can be carried over as it is.
 /// </summary>
-/// <param name="First">Name of the first kitchen; <see cref="Home"/> is the recipe's own.</param>
+/// <param name="First">Name of the first kitchen's file; <see cref="Home"/> is the recipe's own.</param>
 /// <param name="Over">What else is asked of the second; without a kitchen.</param>
 internal sealed record CompareQuestion(string First, string Second, Question Over)
 {
     public const string FirstName = "first";
     public const string SecondName = "second";
-    public const string Home = "home";
+
+    /// <summary>Stands for the recipe's own kitchen: no file has an empty name.</summary>
+    public const string Home = "";
 
     /// <param name="other">The kitchen to set beside home when none is named.</param>
     public static CompareQuestion Of(string query, string other)
@@ -59,13 +61,19 @@ internal sealed record CompareQuestion(string First, string Second, Question Ove
     public string Query()
     {
         var query = new StringBuilder();
-        query.Append('?').Append(FirstName).Append('=').Append(Uri.EscapeDataString(First));
-        query.Append('&').Append(SecondName).Append('=').Append(Uri.EscapeDataString(Second));
+        query.Append('?');
+        if (First != Home)
+        {
+            query.Append(FirstName).Append('=').Append(Uri.EscapeDataString(First)).Append('&');
+        }
+
+        query.Append(SecondName).Append('=').Append(Uri.EscapeDataString(Second));
         return Over.Query() is { Length: > 0 } over ? query.Append('&').Append(over, 1, over.Length - 1).ToString() : query.ToString();
     }
 
+    /// <summary>Null when the address does not say; empty is <see cref="Home"/>.</summary>
     private static string? Named(Dictionary<string, Microsoft.Extensions.Primitives.StringValues> query, string name) =>
-        query.TryGetValue(name, out var values) && values.FirstOrDefault() is { Length: > 0 } value ? value : null;
+        query.TryGetValue(name, out var values) && values.FirstOrDefault() is { } value ? value : null;
 
     private static Question In(string kitchen, Question question) => question.With(Question.Kitchen, kitchen == Home ? null : kitchen);
 }

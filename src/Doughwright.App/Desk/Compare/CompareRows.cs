@@ -18,7 +18,7 @@ internal sealed class CompareRows
     {
         (this.comparison, this.voice) = (comparison, voice);
         cells = new(comparison, voice);
-        because = new(voice, comparison.Second.Asked.Request.Dough is { } dough ? voice.Text(dough, "asked") : null);
+        because = new(voice, comparison.Second.Asked.Request.Dough is { } dough ? voice.Text(dough, "written") : null);
     }
 
     /// <summary>Names of the steps that take the time the author wrote, the same in both: they have no row.</summary>
@@ -45,7 +45,7 @@ internal sealed class CompareRows
                 .. GoesIn(step),
                 .. Row(FigureKind.Start, id, Named("compare.row.begins")),
                 .. Lasting(step, name),
-                .. Row(FigureKind.Mixed, step.Component, Named("compare.row.mixed")),
+                .. AfterMixing(step, Named),
             ],
             StepKind.Bulk => [.. Lasting(step, name), .. Row(FigureKind.EndTemperature, id, Named("compare.row.dough-after"))],
             StepKind.Preheat when step.IsAdded => Row(FigureKind.Start, id, Named("compare.row.oven-on")),
@@ -53,6 +53,15 @@ internal sealed class CompareRows
             StepKind.Bake => [.. Lasting(step, name), .. Row(FigureKind.EndTemperature, id, Named("compare.row.core-after"))],
             _ => Lasting(step, name),
         };
+    }
+
+    /// <summary>A dough that is mixed more than once has a temperature after each: only after the last is it mixed.</summary>
+    private IEnumerable<CompareRow> AfterMixing(RehearsedStep mix, Func<string, string> named)
+    {
+        var mixes = comparison.Steps.Select(comparison.Step).Where(step => step.Kind == StepKind.Mix && step.Component == mix.Component).ToArray();
+        return mixes.Length == 1 ? Row(FigureKind.Mixed, mix.Component, named("compare.row.mixed"))
+            : mixes[^1].Id == mix.Id ? Row(FigureKind.Mixed, mix.Component, named("compare.row.mixed-in"))
+            : Row(FigureKind.EndTemperature, mix.Id, named("compare.row.mixed-in"));
     }
 
     private IEnumerable<CompareRow> Lasting(RehearsedStep step, string name) =>

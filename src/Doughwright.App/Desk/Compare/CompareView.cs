@@ -1,4 +1,5 @@
 using Doughwright.App.Desk.Asking;
+using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.Publishing.Pictures.Keys;
 using Doughwright.Publishing.Wording;
 
@@ -36,6 +37,14 @@ internal sealed record CompareView
     /// <summary>Which steps have no row; empty when all have one.</summary>
     public required string LeftOut { get; init; }
 
+    public required string FindingsTitle { get; init; }
+
+    /// <summary>What is found in the second kitchen and not in the first.</summary>
+    public required IReadOnlyList<FindingView> Findings { get; init; }
+
+    /// <summary>What stands under the title: how many, or that there are none.</summary>
+    public required string FindingsNote { get; init; }
+
     /// <summary>Title and what it makes.</summary>
     public required string Facts { get; init; }
 
@@ -70,6 +79,7 @@ internal sealed record CompareView
         var rows = new CompareRows(comparison, voice);
         var answer = new AnswerWords(comparison, voice);
         var pictures = new ComparePictures(comparison, voice);
+        var found = FindingView.All(comparison.FoundInSecondOnly, recipe.Recipe, voice);
         var rising = pictures.Rising is { } step ? StepName.Of(step, voice) : "";
         return new()
         {
@@ -86,6 +96,9 @@ internal sealed record CompareView
             Refusals = comparison.Refusals,
             Rows = rows.All(),
             LeftOut = rows.LeftOut is { Count: > 0 } left ? voice.Say(left.Count == 1 ? "compare.left-out-one" : "compare.left-out", ("steps", left)) : "",
+            FindingsTitle = voice.Say("compare.findings.title", ("second", second.Name)),
+            Findings = found,
+            FindingsNote = found.Count == 0 ? voice.Say("compare.findings.none", ("first", first.Name)) : FindingView.Count(found, voice),
             Facts = recipe.Recipe.Make is { } make
                 ? voice.Say("compare.facts", ("title", recipe.Recipe.Title), ("pieces", make.Pieces), ("what", make.What), ("piece", make.PieceMass))
                 : recipe.Recipe.Title,
@@ -107,7 +120,7 @@ internal sealed record CompareView
     [
         .. recipe.Kitchens.Select(kitchen => new CompareChoice(
             kitchen.Choice,
-            kitchen.Choice == CompareQuestion.Home ? voice.Say("compare.home", ("name", kitchen.Name == CompareQuestion.Home ? voice.Words["compare.home-unnamed"] : kitchen.Name)) : kitchen.Name,
+            kitchen.Choice == CompareQuestion.Home ? voice.Say("compare.home", ("name", kitchen.Name.Length == 0 ? voice.Words["compare.home-unnamed"] : kitchen.Name)) : kitchen.Name,
             kitchen.Choice == side.Choice)),
     ];
 

@@ -8,7 +8,6 @@ using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Differences;
-using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Compare;
@@ -16,18 +15,18 @@ namespace Doughwright.App.Desk.Compare;
 /// <summary>A recipe of the shelf whose kitchens are set side by side. Its text and its home are read and worked out once.</summary>
 internal sealed class ComparedRecipe
 {
-    private readonly ShelfFolder shelf;
+    private readonly Words words;
     private readonly QuestionReader reader;
     private readonly Formula formula;
     private readonly Rehearsal home;
 
     private ComparedRecipe(string name, Recipe recipe, ShelfFolder shelf, Words words)
     {
-        (Name, Recipe, this.shelf) = (name, recipe, shelf);
+        (Name, Recipe, this.words) = (name, recipe, words);
         reader = new(recipe, name, shelf, words);
         formula = Formula.Balance(recipe, Larder.Shipped);
         home = Rehearser.Rehearse(formula, Larder.Shipped, Request.Home);
-        Kitchens = [new(CompareQuestion.Home, recipe.Home), .. shelf.Kitchens.Where(file => file != CompareQuestion.Home).Select(KitchenOf).OfType<NamedKitchen>().Where(kitchen => kitchen.Kitchen != recipe.Home)];
+        Kitchens = [new(CompareQuestion.Home, recipe.Home), .. KitchenOnShelf.All(shelf).Where(kitchen => kitchen.Kitchen is not null && kitchen.Kitchen != recipe.Home).Select(kitchen => new NamedKitchen(kitchen.Name, kitchen.Kitchen!))];
     }
 
     /// <summary>Name of its file.</summary>
@@ -78,21 +77,16 @@ internal sealed class ComparedRecipe
         var keeping = Keeping.Of(question, reader, formula, home);
         var asked = reader.Read(keeping.Question, measures);
         var rehearsal = Rehearser.Rehearse(formula, Larder.Shipped, asked.Request);
-        var file = asked.Named is { } named ? KitchenAsked.FileOf(named, shelf) ?? named : CompareQuestion.Home;
+        var file = asked.Named ?? CompareQuestion.Home;
         var choice = Kitchens.Any(kitchen => kitchen.Choice == file) ? file : CompareQuestion.Home;
-        return new(choice, NameOf(asked.Kitchen, file), asked, keeping.State, rehearsal);
+        return new(choice, asked.Kitchen.Name is { Length: > 0 } name ? name : file.Length > 0 ? file : words["compare.home-name"], asked, keeping.State, rehearsal);
     }
-
-    private static string NameOf(Kitchen kitchen, string file) => kitchen.Name.Length > 0 ? kitchen.Name : file;
-
-    /// <summary>Null for a text that cannot be read as a kitchen: it is no choice here, and the shelf says what is wrong with it.</summary>
-    private NamedKitchen? KitchenOf(string file) =>
-        shelf.Kitchen(file) is { } bytes && KitchenText.Read(InputFile.Of(file, bytes).Text) is { Understood: true, Kitchen: { } kitchen } ? new(file, kitchen) : null;
 
     /// <summary>A kitchen that can be chosen.</summary>
     /// <param name="Choice">What stands for it in an address.</param>
     public sealed record NamedKitchen(string Choice, Kitchen Kitchen)
     {
-        public string Name => NameOf(Kitchen, Choice);
+        /// <summary>What it calls itself, or the name of its file; empty for a home without a name.</summary>
+        public string Name => Kitchen.Name.Length > 0 ? Kitchen.Name : Choice;
     }
 }

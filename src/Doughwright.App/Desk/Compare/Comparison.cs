@@ -1,4 +1,5 @@
 using Doughwright.App.Desk.Asking;
+using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Differences;
 
@@ -35,6 +36,16 @@ internal sealed record Comparison(
             }
 
             return ids;
+        }
+    }
+
+    /// <summary>Findings of the second kitchen that the first does not have, whatever figures they carry.</summary>
+    public IReadOnlyList<Finding> FoundInSecondOnly
+    {
+        get
+        {
+            var known = First.Rehearsal.Findings.Select(finding => (finding.Kind, finding.Place)).ToHashSet();
+            return [.. Second.Rehearsal.Findings.Where(finding => !known.Contains((finding.Kind, finding.Place))).OrderByDescending(finding => finding.Grade)];
         }
     }
 

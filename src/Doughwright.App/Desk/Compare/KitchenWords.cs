@@ -13,19 +13,19 @@ internal static class KitchenWords
         var air = kitchen.Air.At(Duration.Zero);
         var told = new List<string>
         {
-            kitchen.Air.IsConstant ? voice.Text(air, "asked") : voice.Say("compare.kitchen.air-at-first", ("air", voice.Text(air, "asked"))),
+            kitchen.Air.IsConstant ? voice.Text(air, "written") : voice.Say("compare.kitchen.air-at-first", ("air", voice.Text(air, "written"))),
             Show.Altitude(kitchen.Altitude, voice.Measures),
-            voice.Say("compare.kitchen.tap", ("tap", voice.Text(kitchen.Tap, "asked"))),
-            kitchen.Shelf == air ? voice.Words["compare.kitchen.shelf-as-room"] : voice.Say("compare.kitchen.shelf", ("shelf", voice.Text(kitchen.Shelf, "asked"))),
+            voice.Say("compare.kitchen.tap", ("tap", voice.Text(kitchen.Tap, "written"))),
+            kitchen.Shelf == air ? voice.Words["compare.kitchen.shelf-as-room"] : voice.Say("compare.kitchen.shelf", ("shelf", voice.Text(kitchen.Shelf, "written"))),
         };
         if (kitchen.ProofingPlace is { } place)
         {
-            told.Add(voice.Say("compare.kitchen.proof", ("proof", voice.Text(place, "asked"))));
+            told.Add(voice.Say("compare.kitchen.proof", ("proof", voice.Text(place, "written"))));
         }
 
         if (kitchen.Fridge != beside.Fridge)
         {
-            told.Add(voice.Say("compare.kitchen.fridge", ("fridge", voice.Text(kitchen.Fridge, "asked"))));
+            told.Add(voice.Say("compare.kitchen.fridge", ("fridge", voice.Text(kitchen.Fridge, "written"))));
         }
 
         told.Add(voice.Say("compare.kitchen.oven", ("mode", voice.Oven(kitchen.Oven))));

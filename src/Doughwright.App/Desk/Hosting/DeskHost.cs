@@ -19,7 +19,8 @@ namespace Doughwright.App.Desk.Hosting;
 internal static class DeskHost
 {
     /// <param name="port">A free port of this machine.</param>
-    public static WebApplication Build(int port, DataFolder folder, Words words)
+    /// <param name="key">Seals what is kept; without one, what is kept is good as long as the desk is open.</param>
+    public static WebApplication Build(int port, DataFolder folder, Words words, SealKey? key = null)
     {
         // Nothing but what stands here: no settings file, no variable of the environment opens another address or tells more about a fault.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions
@@ -39,7 +40,7 @@ internal static class DeskHost
         });
         builder.Logging.SetMinimumLevel(LogLevel.Error);
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
-        AddServices(builder.Services, folder, words);
+        AddServices(builder.Services, folder, words, key ?? SealKey.OfThisDesk());
 
         var app = builder.Build();
         var refusals = new Refusals(words);
@@ -56,7 +57,7 @@ internal static class DeskHost
         return app;
     }
 
-    private static void AddServices(IServiceCollection services, DataFolder folder, Words words)
+    private static void AddServices(IServiceCollection services, DataFolder folder, Words words, SealKey key)
     {
         services.AddRouting();
         services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(2));
@@ -72,6 +73,7 @@ internal static class DeskHost
         services.AddResponseCompression(compression => compression.MimeTypes = ResponseCompressionDefaults.MimeTypes);
         services.AddSingleton(folder);
         services.AddSingleton(words);
+        services.AddSingleton(key);
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ShelfFolder>();
         services.AddSingleton<ShelfClock>();

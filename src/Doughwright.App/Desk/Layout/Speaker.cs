@@ -1,3 +1,6 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Asking;
+using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
@@ -10,17 +13,28 @@ namespace Doughwright.App.Desk.Layout;
 /// <summary>The voice of a page: the words of the desk, in the measures that the address asks for.</summary>
 internal sealed class Speaker(Words words, NavigationManager navigation, IHttpContextAccessor contexts)
 {
-    /// <summary>Name of the measures in an address, the same as on the command line.</summary>
-    public const string MeasuresName = "measures";
-
-    private const string Us = "us";
-
     /// <summary>Language of the words.</summary>
     public string Language => words["language"];
 
     public Voice Voice => new(words, Measures);
 
-    public MeasureSystem Measures => Query.TryGetValue(MeasuresName, out var asked) && asked == Us ? MeasureSystem.Us : MeasureSystem.Metric;
+    public MeasureSystem Measures => MeasureNames.All.GetValueOrDefault(Asked ?? "", MeasureSystem.Metric);
+
+    /// <summary>Why the measures that the address asks for are not used; null when they are, or when it asks for none.</summary>
+    public Fault? MeasuresRefused
+    {
+        get
+        {
+            if (Asked is not { } asked || MeasureNames.All.ContainsKey(asked))
+            {
+                return null;
+            }
+
+            var faults = new Faults(Voice);
+            faults.AddUnknown("word-unknown", asked, [.. MeasureNames.All.Keys], ("option", "--" + Question.Measures));
+            return faults.All[0];
+        }
+    }
 
     /// <summary>Class of tables whose weights carry their own units and so need room.</summary>
     public string MeasuresClass => Measures == MeasureSystem.Us ? "ownunits" : "";
@@ -28,11 +42,14 @@ internal sealed class Speaker(Words words, NavigationManager navigation, IHttpCo
     public IReadOnlyList<MeasureChoice> MeasureChoices =>
     [
         new(words["desk.metric"], "", WithMeasures(null), Current(MeasureSystem.Metric)),
-        new(words["desk.us"], Us, WithMeasures(Us), Current(MeasureSystem.Us)),
+        new(words["desk.us"], MeasureNames.InAddress(MeasureSystem.Us)!, WithMeasures(MeasureNames.InAddress(MeasureSystem.Us)), Current(MeasureSystem.Us)),
     ];
 
     /// <summary>"page" when this is the page shown, for aria-current.</summary>
     public string? CurrentIf(string path) => new Uri(navigation.Uri).AbsolutePath == path ? "page" : null;
+
+    /// <summary>Another page of the desk, in the measures of this one.</summary>
+    public string To(string address) => ShelfAddress.InMeasures(address, Voice);
 
     /// <summary>Address of the content of this page: a bare mark would lead from every page to the first one, which is the base of all addresses.</summary>
     public string Content => Here + "#main";
@@ -47,9 +64,9 @@ internal sealed class Speaker(Words words, NavigationManager navigation, IHttpCo
         ? navigation.BaseUri.TrimEnd('/') + asked.OriginalPath + asked.OriginalQueryString
         : navigation.Uri;
 
-    private string WithMeasures(string? measures) => navigation.GetUriWithQueryParameters(Here, new Dictionary<string, object?> { [MeasuresName] = measures });
+    private string WithMeasures(string? measures) => navigation.GetUriWithQueryParameters(Here, new Dictionary<string, object?> { [Question.Measures] = measures });
 
-    private Dictionary<string, Microsoft.Extensions.Primitives.StringValues> Query => QueryHelpers.ParseQuery(new Uri(navigation.Uri).Query);
+    private string? Asked => QueryHelpers.ParseQuery(new Uri(Here).Query).TryGetValue(Question.Measures, out var asked) && asked.Count > 0 ? asked[0] : null;
 
     private string? Current(MeasureSystem system) => Measures == system ? "true" : null;
 

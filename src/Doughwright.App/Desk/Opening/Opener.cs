@@ -59,7 +59,7 @@ internal static class Opener
     {
         try
         {
-            return new() { Address = addressOf(LaidText.Lay(folder, wanted, given.Bytes)) };
+            return new() { Address = ShelfAddress.InMeasures(addressOf(LaidText.Lay(folder, wanted, given.Bytes)), voice) };
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

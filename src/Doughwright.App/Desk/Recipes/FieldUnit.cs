@@ -9,9 +9,8 @@ namespace Doughwright.App.Desk.Recipes;
 /// <summary>The unit that stands behind a field: a bare number typed into it is in that unit.</summary>
 internal static class FieldUnit
 {
-    private const double MetresOfFoot = 0.3048;
-
-    private static readonly string[] Words = [Question.Oven, Question.Free, Question.Kitchen];
+    private static readonly string[] Fields =
+        [Question.Air, Question.Ingredients, Question.Altitude, Question.Tap, Question.Fridge, Question.Proof, Question.Dough];
 
     /// <summary>What a person sees behind the field.</summary>
     public static string Shown(string option, MeasureSystem measures) => (option, measures) switch
@@ -24,15 +23,19 @@ internal static class FieldUnit
 
     /// <summary>What was typed, with the field's unit where it has none. What is no number stays as it is, to be refused.</summary>
     public static string Complete(string option, string typed, MeasureSystem measures) =>
-        Words.Contains(option) || typed.Length == 0 || !char.IsAsciiDigit(typed[^1])
-            ? typed
-            : typed + Shown(option, measures).TrimStart('°');
+        Fields.Contains(option) && typed.Length > 0 && char.IsAsciiDigit(typed[^1]) && typed.All(letter => char.IsAsciiDigit(letter) || letter is '.' or ',' or '-' or '+' or '\u2212')
+            ? typed + Shown(option, measures).TrimStart('°')
+            : typed;
+
+    /// <summary>A question whose bare numbers have the unit of their field.</summary>
+    public static Question Complete(Question question, MeasureSystem measures) =>
+        question.Only(question.Items.Select(item => item with { Value = Complete(item.Name, item.Value, measures) }));
 
     /// <summary>What stands in the field of a value that came with the field's own unit: the unit stands outside already.</summary>
     public static string Bare(string option, string typed, MeasureSystem measures)
     {
         var unit = Shown(option, measures).TrimStart('°');
-        return !Words.Contains(option) && typed.Length > unit.Length && typed.EndsWith(unit, StringComparison.Ordinal) && char.IsAsciiDigit(typed[^(unit.Length + 1)])
+        return Fields.Contains(option) && typed.Length > unit.Length && typed.EndsWith(unit, StringComparison.Ordinal) && char.IsAsciiDigit(typed[^(unit.Length + 1)])
             ? typed[..^unit.Length]
             : typed;
     }
@@ -53,7 +56,7 @@ internal static class FieldUnit
         Digits(measures == MeasureSystem.Us ? temperature.Fahrenheit : temperature.Celsius);
 
     public static string Number(Length altitude, MeasureSystem measures) =>
-        Math.Round(measures == MeasureSystem.Us ? altitude.Metres / MetresOfFoot : altitude.Metres).ToString("0", CultureInfo.InvariantCulture);
+        Math.Round(measures == MeasureSystem.Us ? altitude.Feet : altitude.Metres).ToString("0", CultureInfo.InvariantCulture);
 
     /// <summary>The dough of home as it is asked for; null when it is not known.</summary>
     public static string? DoughOf(Rehearsal home) => Keeping.HomeDough(home) is { } dough ? dough.Celsius.ToString("0.#", CultureInfo.InvariantCulture) + "C" : null;

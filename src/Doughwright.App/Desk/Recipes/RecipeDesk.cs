@@ -1,7 +1,6 @@
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
-using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
 
@@ -24,11 +23,14 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
     /// <summary>The text that was opened; null when there is none of this name.</summary>
     public RecipeFile? File { get; private set; }
 
-    /// <summary>Kitchens of the folder when the recipe was opened, by the name of their file; null where a text cannot be understood.</summary>
-    public IReadOnlyList<(string Name, Kitchen? Kitchen)> Kitchens { get; private set; } = [];
+    /// <summary>Kitchens of the folder when the recipe was opened.</summary>
+    public IReadOnlyList<KitchenOnShelf> Kitchens { get; private set; } = [];
 
     /// <summary>The address that shows what lies on the desk.</summary>
-    public string Address => $"/recipes/{Uri.EscapeDataString(File?.Name ?? "")}{setting?.Question.Query()}";
+    public string Address => AddressOf(setting?.Question);
+
+    /// <summary>The same, and what was refused stands there to be refused again.</summary>
+    public string AddressWithRefusals => AddressOf(setting?.Refusals.Aggregate(setting.Question, (asked, refusal) => asked.With(refusal.Option, refusal.Typed)));
 
     public void Open(string name, Question question, MeasureSystem measures)
     {
@@ -38,9 +40,9 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
             return;
         }
 
-        Kitchens = [.. shelf.Kitchens.Select(kitchen => (kitchen, KitchenAsked.Find([kitchen], shelf, new(new(words, measures))).Kitchen))];
+        Kitchens = KitchenOnShelf.All(shelf);
         working = new(file, measures, shelf, words);
-        setting = working.Opened(question);
+        setting = working.Opened(FieldUnit.Complete(question, measures));
         State = working.Done(setting, CancellationToken.None);
     }
 
@@ -81,6 +83,8 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
         running.Cancel();
         running.Dispose();
     }
+
+    private string AddressOf(Question? question) => $"/recipes/{Uri.EscapeDataString(File?.Name ?? "")}{question?.Query()}";
 
     /// <summary>A field that a person is typing into, and what held when that began.</summary>
     private sealed record Edit(string Option, Setting Before);

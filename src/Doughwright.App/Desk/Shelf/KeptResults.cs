@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 using Doughwright.App.Desk.Hosting;
 
@@ -8,10 +7,13 @@ namespace Doughwright.App.Desk.Shelf;
 /// Results on disk that can be computed again at any time. What is damaged, or was not written here, counts as not there; what cannot be written
 /// is computed again next time. So nothing here ever fails.
 /// </summary>
-internal sealed class KeptResults(DataFolder folder)
+internal sealed class KeptResults(DataFolder folder, SealKey key)
 {
-    /// <summary>Files that are kept; the ones written longest ago go first. A shelf of 200 recipes takes 400 for each kitchen.</summary>
+    /// <summary>Files that are kept in any case. A shelf of 200 recipes takes 400 for each kitchen.</summary>
     public const int Most = 4000;
+
+    /// <summary>Files that are kept for each recipe of a large shelf: its row and its strip, in this kitchen and in another.</summary>
+    private const int OfEachRecipe = 4;
 
     private const string Ending = ".kept";
     private const string Unfinished = ".unfinished";
@@ -33,7 +35,14 @@ internal sealed class KeptResults(DataFolder folder)
 
             var text = File.ReadAllText(file.FullName);
             var end = text.IndexOf('\n');
-            return end > 0 && text.AsSpan(0, end).SequenceEqual(Seal(name, text[(end + 1)..])) ? text[(end + 1)..] : null;
+            if (end <= 0 || !text.AsSpan(0, end).SequenceEqual(Seal(name, text[(end + 1)..])))
+            {
+                return null;
+            }
+
+            // What is used stays. Many systems do not note by themselves that a file was read.
+            file.LastAccessTimeUtc = DateTime.UtcNow;
+            return text[(end + 1)..];
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -56,8 +65,9 @@ internal sealed class KeptResults(DataFolder folder)
         }
     }
 
-    /// <summary>Removes the oldest where there are more than <see cref="Most"/>, and what a desk that was ended left unfinished.</summary>
-    public void Trim()
+    /// <summary>Removes what was used longest ago where there is more than a shelf needs, and what a desk that was ended left unfinished.</summary>
+    /// <param name="recipes">How many lie on the shelf.</param>
+    public void Trim(int recipes)
     {
         try
         {
@@ -68,7 +78,7 @@ internal sealed class KeptResults(DataFolder folder)
             }
 
             var kept = inside.GetFiles("*" + Ending);
-            var over = kept.OrderByDescending(file => file.LastWriteTimeUtc).Skip(Most);
+            var over = kept.OrderByDescending(file => file.LastAccessTimeUtc).Skip(Math.Max(Most, OfEachRecipe * recipes));
             var newest = kept.Length == 0 ? DateTime.MinValue : kept.Max(file => file.LastWriteTimeUtc);
             var left = inside.GetFiles("*" + Unfinished).Where(file => file.LastWriteTimeUtc < newest.AddHours(-1));
             foreach (var file in over.Concat(left))
@@ -98,6 +108,5 @@ internal sealed class KeptResults(DataFolder folder)
 
     private string FileOf(string name) => Path.Join(folder.Kept, name + Ending);
 
-    /// <summary>Ties a text to its name, so that neither can be exchanged alone.</summary>
-    private static string Seal(string name, string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(name + "\n" + text)));
+    private string Seal(string name, string text) => Convert.ToHexStringLower(key.Seal(Encoding.UTF8.GetBytes(name + "\n" + text)));
 }

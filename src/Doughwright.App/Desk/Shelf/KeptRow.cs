@@ -8,8 +8,8 @@ internal sealed record KeptRow
     /// <summary>As the author wrote it; empty when the text has none.</summary>
     public required string Title { get; init; }
 
-    /// <summary>Lines that were not understood. When there are any, nothing below is known.</summary>
-    public int LinesNotUnderstood { get; init; }
+    /// <summary>Lines that were not understood: none where what is wrong is in no line. Null when all is understood; otherwise nothing below is known.</summary>
+    public int? LinesNotUnderstood { get; init; }
 
     /// <summary>What it makes, of which parts, in words.</summary>
     public string Facts { get; init; } = "";

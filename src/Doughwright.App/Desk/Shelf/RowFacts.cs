@@ -1,5 +1,6 @@
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Shelf;
@@ -25,9 +26,5 @@ internal static class RowFacts
     /// <summary>What a mash is made of says more than its own name: "boiled potato". Other parts go by theirs.</summary>
     private static string NameOf(Component part, Voice voice) => part is { Kind: ComponentKind.Puree, Lines: [{ Conditions: [var condition, ..] } only] }
         ? voice.Say("shelf.part-in-condition", ("condition", condition), ("name", only.Name))
-        : Small(part.Name);
-
-    /// <summary>A name within a sentence. One that has a capital further on, or only capitals, is left as its author wrote it.</summary>
-    private static string Small(string name) =>
-        name.Length > 1 && char.IsUpper(name[0]) && !name[1..].Any(char.IsUpper) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
+        : Capital.Small(part.Name);
 }

@@ -23,8 +23,8 @@ internal static class RowMaker
         var (reading, findings, understood) = CommandRun.Understand(file);
         if (!understood)
         {
-            var lines = findings.Where(finding => finding.NotUnderstood).Select(finding => finding.Position.Line).Distinct().Count();
-            return (new() { Title = reading.Recipe?.Title ?? "", LinesNotUnderstood = Math.Max(lines, 1) }, null);
+            var lines = findings.Where(finding => finding.NotUnderstood).Select(finding => finding.Position.Line).Where(line => line > 0).Distinct().Count();
+            return (new() { Title = reading.Recipe?.Title ?? "", LinesNotUnderstood = lines }, null);
         }
 
         var recipe = reading.Recipe!;

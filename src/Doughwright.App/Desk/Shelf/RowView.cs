@@ -1,6 +1,5 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
-using Microsoft.AspNetCore.WebUtilities;
 
 namespace Doughwright.App.Desk.Shelf;
 
@@ -31,13 +30,12 @@ internal sealed record RowView(
 
         if (entry.Row is not { } row)
         {
-            return Empty(entry.Name, ShelfAddress.OfRecipe(entry.Name, asked, voice), [voice.Words["shelf.waits"]]);
+            return Empty(entry.Name, ShelfAddress.OfRecipe(entry.Name, asked, voice), [voice.Words[entry.Failed ? "shelf.row-fault" : "shelf.waits"]]);
         }
 
-        if (row.LinesNotUnderstood > 0)
+        if (row.LinesNotUnderstood is { } lines)
         {
-            var lines = row.LinesNotUnderstood == 1 ? voice.Words["shelf.line-not-understood"] : voice.Say("shelf.lines-not-understood", ("count", row.LinesNotUnderstood));
-            return Empty(entry.Name, QueryHelpers.AddQueryString("open", "name", entry.Name), [lines]);
+            return Empty(entry.Name, ShelfAddress.OfText(entry.Name, voice), [NotUnderstood(lines, voice)]);
         }
 
         var hands = voice.Say("shelf.by-hand", ("hands", Duration.FromMinutes(row.Hands)));
@@ -51,6 +49,13 @@ internal sealed record RowView(
             row.Total is { } total ? ClockWords.DayAndTime(clock.Before(asked.Ready, Duration.FromMinutes(total)), voice) : null,
             [hands, .. Ahead(row, asked, clock, voice)]);
     }
+
+    private static string NotUnderstood(int lines, Voice voice) => lines switch
+    {
+        0 => voice.Words["shelf.text-not-understood"],
+        1 => voice.Words["shelf.line-not-understood"],
+        _ => voice.Say("shelf.lines-not-understood", ("count", lines)),
+    };
 
     private static RowView Empty(string title, string? address, IReadOnlyList<string> lines) => new(title, address, lines, [], null, null, null, []);
 

@@ -22,7 +22,8 @@ internal sealed record ShelfAsked(DateTime Ready, string TimeTyped, string? Kitc
 
     /// <param name="value">The value of a name in the address, or null.</param>
     /// <param name="kitchens">Names that there are.</param>
-    public static ShelfAsked Read(Func<string, string?> value, ShelfClock clock, IReadOnlyList<string> kitchens, Voice voice)
+    /// <param name="fileOf">The name of a kitchen's file, however it is asked for; null when there is none.</param>
+    public static ShelfAsked Read(Func<string, string?> value, ShelfClock clock, IReadOnlyList<string> kitchens, Func<string, string?> fileOf, Voice voice)
     {
         var usual = clock.UsualReady;
         var refused = new List<string>();
@@ -48,11 +49,11 @@ internal sealed record ShelfAsked(DateTime Ready, string TimeTyped, string? Kitc
             timeRefused = voice.Say("shelf.time-refused", ("given", typed), ("used", ClockWords.Time(time, voice)));
         }
 
-        var kitchen = value(KitchenName) is { Length: > 0 } named ? named : null;
-        if (kitchen is not null && !kitchens.Contains(kitchen, StringComparer.Ordinal))
+        var named = value(KitchenName) is { Length: > 0 } given ? given : null;
+        var kitchen = named is not null && fileOf(named) is { } file && kitchens.Contains(file, StringComparer.Ordinal) ? file : null;
+        if (named is not null && kitchen is null)
         {
-            refused.Add(voice.Say("shelf.kitchen-refused", ("given", kitchen), ("known", kitchens.Count == 0 ? voice.Words["nothing"] : voice.List(kitchens))));
-            kitchen = null;
+            refused.Add(voice.Say("shelf.kitchen-refused", ("given", named), ("known", kitchens.Count == 0 ? voice.Words["nothing"] : voice.List(kitchens))));
         }
 
         return new(day.ToDateTime(time), timeRefused is null ? ClockWords.Time(time, voice) : typed!, kitchen, timeRefused, refused);

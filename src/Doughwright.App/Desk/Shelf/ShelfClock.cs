@@ -1,4 +1,5 @@
 using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Pictures.Strips;
 
 namespace Doughwright.App.Desk.Shelf;
 
@@ -27,9 +28,9 @@ internal sealed class ShelfClock(TimeProvider time)
     public DateTime Before(DateTime here, Duration elapsed) => TimeZoneInfo.ConvertTimeFromUtc(Moment(here).AddMinutes(-elapsed.Minutes), time.LocalTimeZone);
 
     /// <summary>Nights before a time here, the longest ago first.</summary>
-    public IReadOnlyList<NightSpan> Nights(DateTime ready, Duration span)
+    public IReadOnlyList<Night> Nights(DateTime ready, Duration span)
     {
-        var nights = new List<NightSpan>();
+        var nights = new List<Night>();
         for (var evening = Before(ready, span).Date.AddDays(-1); evening <= ready.Date; evening = evening.AddDays(1))
         {
             var falls = Ahead(ready, evening + NightFalls.ToTimeSpan());

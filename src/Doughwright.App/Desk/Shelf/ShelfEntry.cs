@@ -22,5 +22,8 @@ internal sealed class ShelfEntry(ShelfText text, byte[]? bytes, string? key)
     /// <summary>What the row was made from, until the strip is drawn.</summary>
     public Drawable? Drawable { get; set; }
 
-    public bool IsDone => Trouble is not null || Row is not null;
+    /// <summary>Whether a fault of ours kept it from being rehearsed.</summary>
+    public bool Failed { get; set; }
+
+    public bool IsDone => Trouble is not null || Row is not null || Failed;
 }

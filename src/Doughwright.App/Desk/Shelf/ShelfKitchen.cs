@@ -1,6 +1,5 @@
 using Doughwright.App.Commands;
 using Doughwright.Engine.Kitchens;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Desk.Shelf;
 
@@ -13,13 +12,5 @@ internal sealed record ShelfKitchen(Kitchen? Kitchen, byte[]? Bytes)
 
     /// <summary>A kitchen of the folder; null when its text is not there or not understood.</summary>
     public static ShelfKitchen? Find(ShelfFolder folder, string name) =>
-        folder.Kitchen(name) is { } bytes && Understood(bytes) is { } kitchen ? new(kitchen, bytes) : null;
-
-    /// <summary>The kitchen in a text; null when a line was not understood.</summary>
-    public static Kitchen? Understood(byte[] bytes)
-    {
-        var file = InputFile.Of("", bytes);
-        var reading = KitchenText.Read(file.Text);
-        return reading.Understood && file.Findings.Count == 0 ? reading.Kitchen : null;
-    }
+        folder.Kitchen(name) is { } bytes && KitchenShelf.Read(InputFile.Of(name, bytes)) is { Understood: true, Kitchen: { } kitchen } ? new(kitchen, bytes) : null;
 }

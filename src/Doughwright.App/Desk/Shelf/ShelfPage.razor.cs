@@ -1,18 +1,17 @@
+using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Layout;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
-using Microsoft.AspNetCore.WebUtilities;
+using Microsoft.Extensions.Logging;
 
 namespace Doughwright.App.Desk.Shelf;
 
-/// <summary>The shelf: what is kept stands at once, the rest comes as it is rehearsed, and leaving the page ends the rehearsing.</summary>
+/// <summary>The shelf: what is kept stands at once, the rest comes as it is rehearsed (<see cref="ShelfRows"/>), and leaving the page ends the rehearsing.</summary>
 public sealed partial class ShelfPage
 {
     /// <summary>So long the page waits for all rows before it is sent without them. A browser without script then has them too.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(500);
-
-    private static readonly TimeSpan BetweenPictures = TimeSpan.FromMilliseconds(400);
 
     [CascadingParameter]
     private HttpContext Context { get; set; } = null!;
@@ -32,11 +31,18 @@ public sealed partial class ShelfPage
     [Inject]
     private RowKey Keys { get; set; } = null!;
 
+    [Inject]
+    private ILogger<ShelfPage> Log { get; set; } = null!;
+
     private Voice Voice { get; set; } = null!;
 
     private ShelfSentence Sentence { get; set; } = null!;
 
-    private ShelfView? View { get; set; }
+    /// <summary>How many recipes there are.</summary>
+    private string? Facts { get; set; }
+
+    /// <summary>Set once the page has waited long enough.</summary>
+    private ShelfRunning? Running { get; set; }
 
     /// <summary>Why there is no shelf.</summary>
     private string? Trouble { get; set; }
@@ -51,27 +57,19 @@ public sealed partial class ShelfPage
         var kitchens = KitchenOnShelf.All(Folder);
         var query = Context.Request.Query;
         string[] known = [.. kitchens.Where(kitchen => kitchen.Kitchen is not null).Select(kitchen => kitchen.Name)];
-        var asked = ShelfAsked.Read(name => query[name].FirstOrDefault(), Clock, known, Voice);
-        Sentence = ShelfSentence.Of(asked, Clock, kitchens, Voice);
+        var asked = ShelfAsked.Read(name => query[name].FirstOrDefault(), Clock, known, named => KitchenAsked.FileOf(named, Folder), Voice);
+        Sentence = ShelfSentence.Of(asked, Clock, kitchens, Speaker.MeasuresRefused, Voice);
         Unread = [.. kitchens.Where(kitchen => kitchen.Kitchen is null).Select(kitchen => UnreadKitchen.Of(kitchen.Name, Voice))];
         if (Begin(asked) is not { } work)
         {
             return;
         }
 
+        Facts = work.Entries.Count == 1 ? Voice.Words["shelf.recipe"] : Voice.Say("shelf.recipes", ("count", work.Entries.Count));
         var leaving = Context.RequestAborted;
-        var finishing = Task.Run(() => work.Finish(leaving), leaving);
-        finishing.Wait(Patience, leaving);
-        for (View = ShelfView.Of(work, asked, Clock, Voice); View.Progress is not null; View = ShelfView.Of(work, asked, Clock, Voice))
-        {
-            StateHasChanged();
-            if (await Task.WhenAny(finishing, Task.Delay(BetweenPictures, leaving)) == finishing)
-            {
-                await finishing;
-            }
-
-            leaving.ThrowIfCancellationRequested();
-        }
+        var running = new ShelfRunning(work, Task.Run(() => work.Finish(leaving), leaving), asked);
+        await running.Wait(Patience, leaving);
+        Running = running;
     }
 
     private ShelfWork? Begin(ShelfAsked asked)
@@ -79,7 +77,7 @@ public sealed partial class ShelfPage
         try
         {
             var kitchen = asked.Kitchen is { } name ? ShelfKitchen.Find(Folder, name) ?? ShelfKitchen.Own : ShelfKitchen.Own;
-            return ShelfWork.Begin(Folder.RecipeTexts, kitchen, Kept, Keys, Voice);
+            return ShelfWork.Begin(Folder.RecipeTexts, kitchen, Kept, Keys, Voice, TellFault);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -88,10 +86,15 @@ public sealed partial class ShelfPage
         }
     }
 
+    private void TellFault(string recipe, Exception fault) => RowFault(Log, recipe, fault);
+
+    [LoggerMessage(LogLevel.Error, "The row of {Recipe} could not be made.")]
+    private static partial void RowFault(ILogger log, string recipe, Exception fault);
+
     /// <summary>A kitchen that cannot be chosen, and the page that shows why.</summary>
     private sealed record UnreadKitchen(string Words, string Address)
     {
         public static UnreadKitchen Of(string name, Voice voice) =>
-            new(voice.Say("shelf.kitchen-not-understood", ("name", name)), QueryHelpers.AddQueryString("open", ShelfAsked.KitchenName, name));
+            new(voice.Say("shelf.kitchen-not-understood", ("name", name)), ShelfAddress.OfKitchenText(name, voice));
     }
 }

@@ -10,10 +10,8 @@ internal sealed record ShelfScale(Duration Span, double PixelsPerGram)
     /// <summary>Each step of thickness by this over the next: four of them halve it.</summary>
     private const double StepOfThickness = 1.1892071150027210667;
 
+    /// <summary>What begins before the longest is cut off at its left edge, and its row says when it begins.</summary>
     private static readonly double[] Hours = [6, 8, 10, 12, 15, 18, 21, 24, 30, 36, 48, 60, 72, 96];
-
-    /// <summary>The longest clock that a shelf has. What begins before is cut off at its left edge, and its row says when it begins.</summary>
-    public static Duration LongestSpan => Duration.FromHours(Hours[^1]);
 
     /// <param name="rows">Null where a row is not known yet.</param>
     public static ShelfScale Of(IEnumerable<KeptRow?> rows)

@@ -1,3 +1,4 @@
+using Doughwright.App.Commands;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Shelf;
@@ -13,7 +14,7 @@ internal sealed record ShelfSentence(
 {
     private const int DaysAhead = 7;
 
-    public static ShelfSentence Of(ShelfAsked asked, ShelfClock clock, IReadOnlyList<KitchenOnShelf> kitchens, Voice voice)
+    public static ShelfSentence Of(ShelfAsked asked, ShelfClock clock, IReadOnlyList<KitchenOnShelf> kitchens, Fault? measuresRefused, Voice voice)
     {
         var today = DateOnly.FromDateTime(clock.Now);
         Choice[] days = [.. Enumerable.Range(0, DaysAhead).Select(today.AddDays).Select(day => DayOf(day, ClockWords.Day(day.DayOfWeek, voice), asked))];
@@ -28,7 +29,7 @@ internal sealed record ShelfSentence(
             [new("", voice.Words["shelf.own-kitchen"], asked.Kitchen is null), .. known],
             asked.TimeTyped,
             asked.TimeRefused,
-            [.. asked.Refused, .. past is null ? Array.Empty<string>() : [past]]);
+            [.. asked.Refused, .. measuresRefused is { } fault ? [$"{fault.Message} {fault.WayOut}"] : Array.Empty<string>(), .. past is null ? Array.Empty<string>() : [past]]);
     }
 
     private static Choice DayOf(DateOnly day, string name, ShelfAsked asked) => new(ShelfAsked.AddressOf(day), name, day == asked.Day);

@@ -1,5 +1,4 @@
-using Doughwright.Engine.Quantities;
-using Doughwright.Publishing.Pictures.Drawing;
+using Doughwright.Publishing.Pictures.Strips;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Shelf;
@@ -9,11 +8,8 @@ namespace Doughwright.App.Desk.Shelf;
 /// <param name="Axis">Markup of the clock above the rows; null while there is nothing to draw.</param>
 /// <param name="Nights">Markup of the nights behind every strip.</param>
 /// <param name="Progress">How far the rehearsing is; null when it is done.</param>
-internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, string Nights, string Clock, string Facts, string? Progress)
+internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, string Nights, string Clock, string? Progress)
 {
-    private const double Width = 690;
-    private const double Height = 64;
-
     public static ShelfView Of(ShelfWork work, ShelfAsked asked, ShelfClock clock, Voice voice)
     {
         var count = work.Entries.Count;
@@ -22,9 +18,8 @@ internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, stri
         return new(
             [.. work.Entries.OrderByDescending(OrderOf).Select(entry => RowView.Of(entry, scale is not null, asked, clock, voice))],
             drawn ? ShelfStrips.Axis(scale!, asked.Ready, voice) : null,
-            drawn ? NightsOf(clock.Nights(asked.Ready, scale!.Span), scale.Span) : "",
+            drawn ? Strips.Nights(clock.Nights(asked.Ready, scale!.Span), scale.Span) : "",
             voice.Say("shelf.clock", ("time", ClockWords.Time(TimeOnly.FromDateTime(asked.Ready), voice))),
-            count == 1 ? voice.Words["shelf.recipe"] : voice.Say("shelf.recipes", ("count", count)),
             scale is null ? voice.Say("shelf.progress", ("done", work.Done), ("count", count)) : null);
     }
 
@@ -33,20 +28,8 @@ internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, stri
     {
         { Trouble: not null } => -4,
         { Row: null } => -3,
-        { Row.LinesNotUnderstood: > 0 } => -2,
+        { Row.LinesNotUnderstood: not null } => -2,
         { Row.Total: null } => -1,
         { Row.Total: { } total } => total,
     };
-
-    private static string NightsOf(IReadOnlyList<NightSpan> nights, Duration span)
-    {
-        var svg = new Svg();
-        foreach (var night in nights)
-        {
-            var left = Width * (1 - (night.Falls / span));
-            svg.Rect("night", left, 0, (Width * (1 - (night.Ends / span))) - left, Height);
-        }
-
-        return FormattableString.Invariant($"<svg class=\"strip mini nights\" viewBox=\"0 0 {Width} {Height}\" aria-hidden=\"true\" preserveAspectRatio=\"xMaxYMid meet\">{svg}</svg>");
-    }
 }

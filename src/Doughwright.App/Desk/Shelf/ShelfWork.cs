@@ -13,12 +13,14 @@ internal sealed class ShelfWork
     private readonly KeptResults kept;
     private readonly Kitchen? kitchen;
     private readonly Voice voice;
+    private readonly Action<string, Exception> tellFault;
 
-    private ShelfWork(KeptResults kept, Kitchen? kitchen, Voice voice, IReadOnlyList<ShelfEntry> entries)
+    private ShelfWork(KeptResults kept, Kitchen? kitchen, Voice voice, Action<string, Exception> tellFault, IReadOnlyList<ShelfEntry> entries)
     {
         this.kept = kept;
         this.kitchen = kitchen;
         this.voice = voice;
+        this.tellFault = tellFault;
         Entries = entries;
     }
 
@@ -27,11 +29,15 @@ internal sealed class ShelfWork
     /// <summary>Clock and thickness of the strips; null until all rows are known.</summary>
     public ShelfScale? Scale { get; private set; }
 
+    /// <summary>Makes a row and what its strip is drawn from.</summary>
+    public Func<byte[], Kitchen?, Voice, (KeptRow Row, Drawable? Drawable)> Make { private get; set; } = RowMaker.Make;
+
     public int Done => Entries.Count(entry => entry.IsDone);
 
     /// <summary>Looks at the folder and takes what is kept.</summary>
+    /// <param name="tellFault">Is told the name of a recipe that failed by a fault of ours, and the fault; the others go on.</param>
     /// <exception cref="IOException">The folder cannot be read.</exception>
-    public static ShelfWork Begin(TextFolder folder, ShelfKitchen kitchen, KeptResults kept, RowKey keys, Voice voice)
+    public static ShelfWork Begin(TextFolder folder, ShelfKitchen kitchen, KeptResults kept, RowKey keys, Voice voice, Action<string, Exception> tellFault)
     {
         var entries = folder.Texts().AsParallel().AsOrdered().Select(text =>
         {
@@ -39,7 +45,7 @@ internal sealed class ShelfWork
             var key = bytes is null ? null : keys.Of(text.Name, bytes, kitchen.Bytes, voice);
             return new ShelfEntry(text, bytes, key) { Row = key is null ? null : KeptRowOf(kept, key) };
         });
-        return new(kept, kitchen.Kitchen, voice, [.. entries]);
+        return new(kept, kitchen.Kitchen, voice, tellFault, [.. entries]);
     }
 
     /// <summary>Rehearses what is not known and draws what is not drawn.</summary>
@@ -49,14 +55,24 @@ internal sealed class ShelfWork
         var scale = ShelfScale.Of(Entries.Select(entry => entry.Row));
         await ForEach(Entries.Where(entry => entry.Row?.Total is not null), entry => Draw(entry, scale), leaving);
         Scale = scale;
-        kept.Trim();
+        kept.Trim(Entries.Count);
     }
 
-    private static Task ForEach(IEnumerable<ShelfEntry> entries, Action<ShelfEntry> act, CancellationToken leaving) =>
+    private Task ForEach(IEnumerable<ShelfEntry> entries, Action<ShelfEntry> act, CancellationToken leaving) =>
         Parallel.ForEachAsync(entries, leaving, (entry, stop) =>
         {
             stop.ThrowIfCancellationRequested();
-            act(entry);
+            try
+            {
+                act(entry);
+            }
+            catch (Exception fault)
+            {
+                // A row without a strip says so by itself.
+                entry.Failed = true;
+                tellFault(entry.Name, fault);
+            }
+
             return ValueTask.CompletedTask;
         });
 
@@ -74,7 +90,7 @@ internal sealed class ShelfWork
 
     private void Rehearse(ShelfEntry entry)
     {
-        var (row, drawable) = RowMaker.Make(entry.Bytes!, kitchen, voice);
+        var (row, drawable) = Make(entry.Bytes!, kitchen, voice);
         kept.Keep(entry.Key + RowName, JsonSerializer.Serialize(row, KeptRowJson.Default.KeptRow));
         entry.Drawable = drawable;
         entry.Row = row;
@@ -84,7 +100,7 @@ internal sealed class ShelfWork
     {
         var name = $"{entry.Key}-{scale.Name}";
         entry.Strip = kept.Find(name);
-        if (entry.Strip is null && (entry.Drawable ?? RowMaker.Make(entry.Bytes!, kitchen, voice).Drawable) is { } drawable)
+        if (entry.Strip is null && (entry.Drawable ?? Make(entry.Bytes!, kitchen, voice).Drawable) is { } drawable)
         {
             entry.Strip = ShelfStrips.Draw(drawable, scale, "m" + entry.Key![..10], voice);
             kept.Keep(name, entry.Strip);

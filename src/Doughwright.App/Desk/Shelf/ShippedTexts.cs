@@ -18,9 +18,9 @@ internal static class ShippedTexts
         // Each desk that is opened makes its own beside it, and one of them becomes the folder: two at once do not disturb each other, and one
         // that is ended in between leaves nothing that looks finished.
         var beside = $"{into}.{Path.GetRandomFileName()}{Unfinished}";
-        Directory.CreateDirectory(beside);
         try
         {
+            Directory.CreateDirectory(beside);
             foreach (var name in EmbeddedFile.Under(typeof(ShippedTexts).Assembly, from))
             {
                 File.WriteAllBytes(Path.Join(beside, name[from.Length..]), EmbeddedFile.Bytes(typeof(ShippedTexts).Assembly, name));
@@ -30,7 +30,15 @@ internal static class ShippedTexts
         }
         catch (IOException) when (Directory.Exists(into))
         {
-            Directory.Delete(beside, recursive: true);
+            // Another desk was first.
+            return;
+        }
+        finally
+        {
+            if (Directory.Exists(beside))
+            {
+                Directory.Delete(beside, recursive: true);
+            }
         }
     }
 }

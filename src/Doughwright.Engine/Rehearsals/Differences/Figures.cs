@@ -34,8 +34,12 @@ internal static class Figures
             var heat = rehearsal.HeatOf(step.Id);
             foreach (var line in rehearsal.Formula.Components.First(component => component.Id == step.Component).Lines)
             {
-                told[new(FigureKind.GoesIn, Request.LineOf(step.Component, line.Id))] =
-                    Known(heat?.Shares.FirstOrDefault(share => share.Line == line.Id)?.GoesIn?.Celsius);
+                // A part may be mixed twice: a mix that does not take up the line says nothing of how warm it went in.
+                var (figure, goesIn) = (new Figure(FigureKind.GoesIn, Request.LineOf(step.Component, line.Id)), heat?.Shares.FirstOrDefault(share => share.Line == line.Id)?.GoesIn?.Celsius);
+                if (goesIn is not null || !told.ContainsKey(figure))
+                {
+                    told[figure] = Known(goesIn);
+                }
             }
         }
 

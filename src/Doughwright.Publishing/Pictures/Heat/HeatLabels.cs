@@ -115,7 +115,7 @@ internal sealed class HeatLabels(HeatLayout layout, LabelPlan plan, Voice voice)
     /// <summary>As many names as there is room for, and the rest.</summary>
     private (string First, string Second) Told(IReadOnlyList<HeatBlock> blocks)
     {
-        var names = blocks.OrderByDescending(block => Math.Abs(block.Share.Kilojoules)).Select((block, index) => index == 0 ? block.Name : Small(block.Name)).ToList();
+        var names = blocks.OrderByDescending(block => Math.Abs(block.Share.Kilojoules)).Select((block, index) => index == 0 ? block.Name : Capital.Small(block.Name)).ToList();
         var all = voice.List(names);
         if (Lettering.Name.WidthOf(all) <= LongestList)
         {
@@ -133,6 +133,4 @@ internal sealed class HeatLabels(HeatLayout layout, LabelPlan plan, Voice voice)
     }
 
     private string Joined(IEnumerable<string> names, int count) => string.Join(voice.Words["list-comma"], names.Take(count));
-
-    private static string Small(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
 }

@@ -13,7 +13,8 @@ internal static class RiseEnd
     private const double SingleAbove = 6;
     private const double SingleBelow = 18;
 
-    public static void Draw(Svg svg, LabelPlan plan, RiseLabels places, RiseCurve own, RehearsedStep step, RiseFrame frame, Voice voice)
+    /// <returns>What is said of the end and found no room in the picture; null when all of it stands there.</returns>
+    public static string? Draw(Svg svg, LabelPlan plan, RiseLabels places, RiseCurve own, RehearsedStep step, RiseFrame frame, Voice voice)
     {
         var level = own.Target is { } target && !frame.IsProof ? frame.Y(target) : RiseFrame.Foot;
         if (own.Target is not null && !frame.IsProof)
@@ -21,26 +22,29 @@ internal static class RiseEnd
             svg.Line("cueline", RiseFrame.Left, level, RiseFrame.Right, level);
         }
 
+        string? homeless;
         if (step.Time is not { } time)
         {
-            Words(svg, plan, places, RiseFrame.Right, level, voice.Say("rise.never"), null);
+            homeless = Words(svg, plan, places, RiseFrame.Right, level, voice.Say("rise.never"), null, voice);
         }
         else if (own.Target is null && !frame.IsProof)
         {
-            ByTheClock(svg, plan, places, own, frame, time, voice);
+            homeless = ByTheClock(svg, plan, places, own, frame, time, voice);
         }
         else
         {
-            ByItsCue(svg, plan, places, frame, level, time, voice);
+            homeless = ByItsCue(svg, plan, places, frame, level, time, voice);
         }
 
         if (CueOf(own, step, frame, voice) is { } cue)
         {
             RiseCue.Draw(svg, plan, places, level, step.Time is { } known ? Math.Min(RiseFrame.Right, frame.X(known.High ?? known.Likely)) : RiseFrame.Right, cue);
         }
+
+        return homeless;
     }
 
-    private static void ByItsCue(Svg svg, LabelPlan plan, RiseLabels places, RiseFrame frame, double level, Estimate<Duration> time, Voice voice)
+    private static string? ByItsCue(Svg svg, LabelPlan plan, RiseLabels places, RiseFrame frame, double level, Estimate<Duration> time, Voice voice)
     {
         var (low, likely) = (frame.X(time.Low), frame.X(time.Likely));
 
@@ -50,19 +54,20 @@ internal static class RiseEnd
         plan.Take(Box.Of(low, level, high, level + 17));
         svg.Circle("dot", likely, level, Dot);
         plan.Take(Box.Of(likely - Dot - 2, level - Dot - 2, likely + Dot + 2, level + Dot + 2));
-        Words(svg, plan, places, low, level, voice.Text(time.Likely), RiseTime.RangeOf(time, voice), high);
+        return Words(svg, plan, places, low, level, voice.Text(time.Likely), RiseTime.RangeOf(time, voice), voice, high);
     }
 
-    private static void ByTheClock(Svg svg, LabelPlan plan, RiseLabels places, RiseCurve own, RiseFrame frame, Estimate<Duration> time, Voice voice)
+    private static string? ByTheClock(Svg svg, LabelPlan plan, RiseLabels places, RiseCurve own, RiseFrame frame, Estimate<Duration> time, Voice voice)
     {
         var x = frame.X(time.Likely);
         var top = RiseFrame.GrowthAt(own.Likely, time.Likely) is { } growth ? frame.Y(Math.Min(growth, frame.Highest)) : RiseFrame.Head;
         svg.Line("edge", x, top - 8, x, RiseFrame.Foot);
-        Words(svg, plan, places, x, RiseFrame.Foot, voice.Text(time.Likely), voice.Say("rise.by-the-clock"), x);
+        return Words(svg, plan, places, x, RiseFrame.Foot, voice.Text(time.Likely), voice.Say("rise.by-the-clock"), voice, x);
     }
 
     /// <summary>The time with its range, left of where it ends, or right of it where the left is taken.</summary>
-    private static void Words(Svg svg, LabelPlan plan, RiseLabels places, double left, double level, string first, string? second, double right = RiseFrame.Right)
+    /// <returns>Both in one line, where no place is free; null when they stand.</returns>
+    private static string? Words(Svg svg, LabelPlan plan, RiseLabels places, double left, double level, string first, string? second, Voice voice, double right = RiseFrame.Right)
     {
         (double X, double Y, bool Above, Anchor Anchor)[] ways =
         [
@@ -92,9 +97,11 @@ internal static class RiseEnd
                     svg.TwoLines(x, y, first, second, above, anchor, Lettering.Head.Class, Lettering.Value.Class);
                 }
 
-                return;
+                return null;
             }
         }
+
+        return second is null ? first : voice.Say("rise.end-below", ("time", first), ("range", second));
     }
 
     /// <summary>The author's cue; without one the level in words, but never for a final proof.</summary>

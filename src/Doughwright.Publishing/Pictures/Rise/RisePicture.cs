@@ -43,13 +43,13 @@ internal static class RisePicture
         svg.Path("rline", line);
         var places = new RiseLabels(plan, [line, .. dashed], band);
         var ribbon = DrawRibbon(svg, plan, own, frame, ribbonTop, id, voice);
-        RiseEnd.Draw(svg, plan, places, own, step, frame, voice);
+        var homeless = RiseEnd.Draw(svg, plan, places, own, step, frame, voice);
         RiseFolds.Draw(svg, plan, places, own, step, frame, voice);
         var unnamed = DrawNames(svg, places, others, dashed, voice);
         var height = ribbonTop + RibbonHeight + 34;
-        foreach (var name in unnamed)
+        foreach (var below in (homeless is null ? Array.Empty<string>() : [homeless]).Concat(unnamed.Select(name => voice.Say("rise.also", ("name", name)))))
         {
-            svg.Text(Lettering.Value.Class, RiseFrame.Left, height + 12, Lettering.Value.Fitted(voice.Say("rise.also", ("name", name)), RiseFrame.Width - RiseFrame.Left));
+            svg.Text(Lettering.Value.Class, RiseFrame.Left, height + 12, Lettering.Value.Fitted(below, RiseFrame.Width - RiseFrame.Left));
             height += RowOfAlso;
         }
 

@@ -9,7 +9,10 @@ namespace Doughwright.Publishing.Pictures.Slips;
 /// <summary>A step that both runs have, and when it begins in each.</summary>
 internal sealed record SlippedStep(string Name, Duration First, Duration Second)
 {
-    public Duration Difference => Second - First;
+    /// <summary>Of the two as they are printed, in whole minutes, so that a reader with a pencil finds the same.</summary>
+    public Duration Difference => Duration.FromMinutes(Whole(Second) - Whole(First));
+
+    private static double Whole(Duration duration) => Math.Round(duration.Minutes, MidpointRounding.AwayFromZero);
 
     /// <summary>The dough's own steps with a known beginning in both, in the order of the first run, and the end.</summary>
     public static IReadOnlyList<SlippedStep> Of(Rehearsal first, Rehearsal second, Voice voice)

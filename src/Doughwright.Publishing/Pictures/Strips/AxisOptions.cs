@@ -11,5 +11,5 @@ internal sealed record AxisOptions
     /// <summary>Time of day at the right edge, when the bread is ready, after midnight.</summary>
     public required Duration ReadyAt { get; init; }
 
-    public double Width { get; init; } = 690;
+    public double Width { get; init; } = MiniStrip.Width;
 }

@@ -14,11 +14,5 @@ internal sealed record MiniOptions
     /// <summary>Height of a gram without gas, in the units of the picture; <see cref="Strips.MiniScale"/> finds one that fits every row.</summary>
     public required double PixelsPerGram { get; init; }
 
-    public double Width { get; init; } = 690;
-
-    /// <summary>Nights, as times before the bread is ready.</summary>
-    public IReadOnlyList<Night> Nights { get; init; } = [];
+    public double Width { get; init; } = MiniStrip.Width;
 }
-
-/// <summary>A night, by how long before the bread is ready it begins and ends. It ends later than it begins, so <paramref name="From"/> is the longer.</summary>
-internal readonly record struct Night(Duration From, Duration To);

@@ -1,5 +1,7 @@
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Courses;
+using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Pictures.Strips.Geometry;
 using Doughwright.Publishing.Pictures.Strips.Marks;
 using Doughwright.Publishing.Pictures.Strips.Plans;
@@ -10,6 +12,9 @@ namespace Doughwright.Publishing.Pictures.Strips;
 /// <summary>The strip as a row of the shelf: volume and warmth only, hands as black marks, the end at the right edge.</summary>
 internal static class MiniStrip
 {
+    /// <summary>Of every row of the shelf, and of the clock over them.</summary>
+    public const double Width = 690;
+
     private const double Height = 64;
     private const double Bench = 46;
     private const double Highest = 43;
@@ -28,15 +33,6 @@ internal static class MiniStrip
         var time = new TimeScale(options.Width - ((total ?? 0) * perMinute), perMinute, []);
         var frame = new Frame(Direction.Wide, time, Bench, options.PixelsPerGram, options.Width, Height);
         var canvas = new Canvas(options.Id, frame);
-        foreach (var night in options.Nights)
-        {
-            var (left, right) = (Math.Max(0, options.Width - (night.From.Minutes * perMinute)), options.Width - (night.To.Minutes * perMinute));
-            if (right > left)
-            {
-                canvas.Svg.Rect("night", left, 0, right - left, Height);
-            }
-        }
-
         canvas.Svg.Line("benchs", 0, Bench, options.Width, Bench);
         if (total is not null)
         {
@@ -50,7 +46,20 @@ internal static class MiniStrip
             Hands(canvas, plan, from);
         }
 
-        return canvas.Svg.Picture("strip mini", options.Width, Height, options.Id, Title(plan, voice), null, canvas.Gradients);
+        return canvas.Svg.Picture("strip mini", options.Width, Height, options.Id, Title(plan, voice), Untold(plan, voice), canvas.Gradients);
+    }
+
+    /// <summary>The nights behind a row. They are a picture of their own, so that a row stays as it is when the clock is set.</summary>
+    public static string Nights(IReadOnlyList<Night> nights, Duration span)
+    {
+        var svg = new Svg();
+        foreach (var night in nights)
+        {
+            var (left, right) = (Math.Max(0, Width * (1 - (night.Falls / span))), Width * (1 - (night.Ends / span)));
+            svg.Rect("night", left, 0, right - left, Height);
+        }
+
+        return $"<svg class=\"strip mini nights\" viewBox=\"0 0 {Svg.Number(Width)} {Svg.Number(Height)}\" aria-hidden=\"true\" preserveAspectRatio=\"xMaxYMid meet\">{svg}</svg>";
     }
 
     private static void Dough(Canvas canvas, Plan plan, double from)
@@ -90,6 +99,10 @@ internal static class MiniStrip
     private static double Tallest(Plan plan) => plan.Body is { } body
         ? body.Joints.Append(body.End).Select(minute => body.Heaviest + (plan.DoughGrams * (body.MostSwelling(minute, body.End) - 1))).Append(1).Max()
         : plan.DoughGrams;
+
+    /// <summary>What a row cannot show: how far a part rises that no model follows. Null when all is shown.</summary>
+    private static string? Untold(Plan plan, Voice voice) =>
+        plan.RiseUntold is { Count: > 0 } parts ? voice.Say("strip-rise-untold", ("parts", voice.List(parts))) : null;
 
     private static string Title(Plan plan, Voice voice)
     {

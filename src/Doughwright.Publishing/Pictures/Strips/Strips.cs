@@ -21,6 +21,10 @@ internal static class Strips
     /// <summary>A row of the shelf: volume, warmth and hands, ending at the right edge.</summary>
     public static string Mini(Rehearsal rehearsal, Course course, Voice voice, MiniOptions options) => MiniStrip.Draw(rehearsal, course, voice, options);
 
+    /// <summary>The nights behind a row of the shelf.</summary>
+    /// <param name="span">As in <see cref="MiniOptions.Span"/>.</param>
+    public static string Nights(IReadOnlyList<Night> nights, Duration span) => MiniStrip.Nights(nights, span);
+
     /// <summary>The clock over the rows of the shelf.</summary>
     public static string Axis(AxisOptions options, Voice voice) => ClockAxis.Draw(options, voice);
 

@@ -64,7 +64,7 @@ public sealed class QuestionReaderTests : IDisposable
         Assert.Equal(2, refused.ExitCode);
         var words = Squeezed(refused.Messages);
         Assert.NotEmpty(read.Refusals);
-        Assert.Contains(read.Refusals, refusal => words.Contains(Squeezed(refusal.Message), StringComparison.Ordinal) && words.Contains(Squeezed(refusal.WayOut), StringComparison.Ordinal));
+        Assert.Contains(read.Refusals, refusal => words.Contains(Squeezed(AsTyped(refusal.Message, option)), StringComparison.Ordinal) && words.Contains(Squeezed(AsTyped(refusal.WayOut, option)), StringComparison.Ordinal));
     }
 
     [Theory]
@@ -116,8 +116,49 @@ public sealed class QuestionReaderTests : IDisposable
 
     [Fact]
     public void TheCommandLine_IsShownAsItIsTyped() => Assert.Equal(
-        "./doughwright rehearse potato-rolls.yaml --kitchen mountain --at 'butter=20 C' --dough 26C --free potato,scald",
+        $"./doughwright rehearse {bench.Shelf.RecipeTexts.FileOf("potato-rolls")} --kitchen mountain --at 'butter=20 C' --dough 26C --free potato,scald",
         bench.Read("?kitchen=mountain&dough=26C&free=potato,scald&at=butter=20%20C").CommandLine);
+
+    /// <summary>The command line would read its own text under that name.</summary>
+    [Fact]
+    public void AKitchenOfAShippedName_GoesByItsFile_OnceItIsAnother()
+    {
+        Assert.EndsWith("--kitchen mountain", bench.Read("?kitchen=mountain").CommandLine, StringComparison.Ordinal);
+        bench.WriteKitchen("mountain", "doughwright: 1\nkitchen: Mine\nair: 11 C\n");
+        var read = bench.Read("?kitchen=mountain");
+        Assert.EndsWith("--kitchen " + bench.Shelf.KitchenTexts.FileOf("mountain"), read.CommandLine, StringComparison.Ordinal);
+        var said = JsonNode.Parse(Run.Of([.. read.CommandLine.Split(' ')[1..], "--json"]).Output)!;
+        Assert.Equal(read.Kitchen.Tap.Celsius, (double)said["kitchen"]!["tapCelsius"]!);
+        Assert.Equal(11, (double)said["kitchen"]!["airCelsius"]!);
+    }
+
+    [Fact]
+    public void ANameWithBlanks_IsQuotedForTheShell()
+    {
+        bench.WriteKitchen("my boat", "doughwright: 1\nkitchen: The boat\nair: 18 C\n");
+        Assert.EndsWith($"--kitchen '{bench.Shelf.KitchenTexts.FileOf("my boat")}'", bench.Read("?kitchen=my%20boat").CommandLine, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("?kitchen=MOUNTAIN")]
+    [InlineData("?kitchen=Kestrel%20cottage,%20heated")]
+    public void AKitchenHoweverItIsAskedFor_IsTheOneOfItsFile(string query) => Assert.Equal("mountain", bench.Read(query).Named);
+
+    [Theory]
+    [InlineData("?air=abc", "Room temperature: ")]
+    [InlineData("?altitude=9000m", "Height above the sea: ")]
+    [InlineData("?oven=gas", "Oven kind: ")]
+    [InlineData("?tap=1C&tap=2C", "Tap water temperature is given more than once")]
+    public void ARefusal_NamesTheField(string query, string begins)
+    {
+        var refusal = Assert.Single(bench.Read(query).Refusals);
+        Assert.StartsWith(begins, refusal.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("--", refusal.Message + refusal.WayOut, StringComparison.Ordinal);
+    }
+
+    /// <summary>What the desk calls by its field, the command line calls by its option.</summary>
+    private static string AsTyped(string words, string option) =>
+        Words.Shipped.Find($"recipe.field.{option}") is { } field ? words.Replace(field, "--" + option, StringComparison.Ordinal) : words;
 
     private static string Squeezed(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -37,7 +37,6 @@ public class BecauseTests
             .Select(direction => new Move(mover, direction)));
         Assert.Equal([], moves.Select(Because.KeyOf).Where(key => Words.Shipped.Find(key) is null));
         Assert.Equal([], Enum.GetNames<Unknown>().Select(name => $"compare.unknown.{Voice.Kebab(name)}").Where(key => Words.Shipped.Find(key) is null));
-        Assert.Equal([], Enumerable.Range(1, 5).Select(count => $"compare.answer.{count}").Where(key => Words.Shipped.Find(key) is null));
     }
 
     [Fact]

@@ -6,19 +6,19 @@ using Doughwright.Engine.Quantities;
 namespace Doughwright.App.Tests.Desk.Compare;
 
 /// <summary>What the page of two kitchens says is what the command line says.</summary>
-public class ComparePageTests
+public partial class ComparePageTests
 {
     private static readonly string[] Queries =
     [
         "",
-        "?first=home&second=winter-cottage",
-        "?first=home&second=winter-cottage&as-written",
-        "?first=home&second=summer",
+        "?second=winter-cottage",
+        "?second=winter-cottage&as-written",
+        "?second=summer",
         "?first=mountain&second=summer",
-        "?first=winter-cottage&second=home",
-        "?first=home&second=mountain&air=14C&oven=static",
+        "?first=winter-cottage&second=",
+        "?second=mountain&air=14C&oven=static",
         "?kitchen=mountain&dough=25C",
-        "?first=home&second=summer&as-written&measures=us",
+        "?second=summer&as-written&measures=us",
     ];
 
     public static TheoryData<string> Demos =>
@@ -32,7 +32,7 @@ public class ComparePageTests
         foreach (var query in Queries)
         {
             var page = await desk.Page(recipe, query);
-            var sides = ComparedDesk.CommandLines(page).Select(line => Json([line[0], House.PathTo("demo", "recipes", line[1]), .. line[2..]])).ToArray();
+            var sides = ComparedDesk.CommandLines(page).Select(Json).ToArray();
             Assert.Equal(2, sides.Length);
             var figures = ComparedDesk.Figures(page);
             foreach (var figure in figures)
@@ -132,7 +132,7 @@ public class ComparePageTests
             .Replace("title: Potato rolls", $"title: {Hostile}", StringComparison.Ordinal)
             .Replace("name: Bulk", $"name: {Hostile}", StringComparison.Ordinal));
         desk.Bench.WriteKitchen("odd", File.ReadAllText(House.PathTo("demo", "kitchens", "mountain.yaml")).Replace("Kestrel cottage, heated", Hostile, StringComparison.Ordinal));
-        var page = await desk.Page("hostile", "?first=home&second=odd");
+        var page = await desk.Page("hostile", "?second=odd");
         Assert.DoesNotContain("<script>alert", page, StringComparison.Ordinal);
         Assert.Contains(Hostile, ComparedDesk.Table(page), StringComparison.Ordinal);
         Assert.NotEmpty(ComparedDesk.Figures(page));
@@ -148,12 +148,13 @@ public class ComparePageTests
     {
         await using var desk = await ComparedDesk.Open();
         desk.Bench.WriteRecipe(text, File.ReadAllText(House.Text(text + ".yaml")));
-        foreach (var query in new[] { "", "?first=summer&second=winter-cottage", "?second=summer&as-written", "?second=home&air=33C&as-written", "?second=home&air=4C" })
+        foreach (var query in new[] { "", "?first=summer&second=winter-cottage", "?second=summer&as-written", "?second=&air=33C&as-written", "?second=&air=4C" })
         {
             var page = await desk.Page(text, query);
             Assert.Contains("steptable", page, StringComparison.Ordinal);
-            Assert.DoesNotContain("NaN", page, StringComparison.Ordinal);
-            Assert.DoesNotContain("∞", page, StringComparison.Ordinal);
+            var shown = ComparedDesk.WithoutState(page);
+            Assert.DoesNotContain("NaN", shown, StringComparison.Ordinal);
+            Assert.DoesNotContain("∞", shown, StringComparison.Ordinal);
             Assert.DoesNotContain("{", ComparedDesk.Answer(page) + ComparedDesk.Table(page), StringComparison.Ordinal);
         }
     }
@@ -163,12 +164,62 @@ public class ComparePageTests
     public async Task StepThatNeverEnds_IsSaid()
     {
         await using var desk = await ComparedDesk.Open();
-        var page = await desk.Page("potato-rolls", "?second=home&air=33C&as-written");
+        var page = await desk.Page("potato-rolls", "?second=&air=33C&as-written");
         Assert.Contains("cannot be told", ComparedDesk.Answer(page), StringComparison.Ordinal);
         Assert.Contains("never ends", ComparedDesk.Table(page), StringComparison.Ordinal);
         Assert.Contains("settles at 33.0 °C", ComparedDesk.Table(page), StringComparison.Ordinal);
         Assert.DoesNotContain(ComparedDesk.Figures(page), figure => figure.Of == "second.totalMinutes");
     }
+
+    /// <summary>A kitchen may be called "home": the recipe's own has no name that a file can have.</summary>
+    [Fact]
+    public async Task AKitchenCalledHome_CanBeSetBesideTheRecipesOwn()
+    {
+        await using var desk = await ComparedDesk.Open();
+        desk.Bench.WriteKitchen("home", "doughwright: 1\nkitchen: Ours\nair: 16 C\n");
+        var page = await desk.Page("potato-rolls", "?first=&second=home&as-written");
+        var lines = ComparedDesk.CommandLines(page);
+        Assert.DoesNotContain("--kitchen", lines[0]);
+        Assert.Equal(["--kitchen", desk.Bench.Shelf.KitchenTexts.FileOf("home")], lines[1][2..]);
+        Assert.Contains("Ours", ComparedDesk.Table(page), StringComparison.Ordinal);
+        Assert.Contains("<option value=\"home\" selected", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task KitchenThatIsNotAllText_IsNoChoice()
+    {
+        await using var desk = await ComparedDesk.Open();
+        File.WriteAllBytes(desk.Bench.Shelf.KitchenTexts.FileOf("bytes"), [.. "doughwright: 1\nkitchen: B"u8, 0xFF, .. "d\nair: 18 C\n"u8]);
+        Assert.DoesNotContain("value=\"bytes\"", await desk.Page("potato-rolls", ""), StringComparison.Ordinal);
+    }
+
+    /// <summary>A row for each mix, named by its step, with the temperature of that step.</summary>
+    [Fact]
+    public async Task DoughThatIsMixedTwice_HasARowForEach()
+    {
+        await using var desk = await ComparedDesk.Open();
+        desk.Bench.WriteRecipe("soaked", Recipes.TwoMixes.Text);
+        var page = await desk.Page("soaked", "?second=summer&as-written");
+        var told = ComparedDesk.Figures(page).Select(figure => figure.Of).ToArray();
+        Assert.Single(told, of => of == "second.steps.stir.endCelsius");
+        Assert.Equal(
+            ["Dough after “Stir”", "Dough after “Mix”"],
+            Cells().Matches(page).Select(cell => System.Net.WebUtility.HtmlDecode(cell.Groups["name"].Value)).Where(name => name.Contains('“', StringComparison.Ordinal)));
+        Assert.DoesNotContain("after mixing", ComparedDesk.Table(page), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("26.5C", "26.5 °C")]
+    [InlineData("25C", "25 °C")]
+    public async Task DoughAskedFor_IsToldAsItIsAsked(string asked, string told)
+    {
+        await using var desk = await ComparedDesk.Open();
+        var page = await desk.Page("potato-rolls", $"?second=winter-cottage&dough={asked}&free=potato,scald");
+        Assert.Contains($"asked for at {told}", ComparedDesk.Table(page), StringComparison.Ordinal);
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex("<th scope=\"row\">(?<name>[^<]*)")]
+    private static partial System.Text.RegularExpressions.Regex Cells();
 
     private static JsonElement Json(string[] arguments) => JsonDocument.Parse(Run.Of([.. arguments, "--json"]).Output).RootElement;
 

@@ -54,6 +54,9 @@ internal sealed partial class ComparedDesk : IAsyncDisposable
     public static IReadOnlyList<string[]> CommandLines(string page) =>
         [.. Code().Matches(page).Select(match => WebUtility.HtmlDecode(match.Groups["line"].Value).Split(' ')[1..])];
 
+    /// <summary>A page without what the server wrote for itself in letters that mean nothing.</summary>
+    public static string WithoutState(string page) => Comment().Replace(page, "");
+
     /// <summary>The words of a part of the page.</summary>
     public static string Part(string page, string from, string to)
     {
@@ -85,6 +88,9 @@ internal sealed partial class ComparedDesk : IAsyncDisposable
 
     [GeneratedRegex("<code>(?<line>[^<]*)</code>")]
     private static partial Regex Code();
+
+    [GeneratedRegex("<!--.*?-->", RegexOptions.Singleline)]
+    private static partial Regex Comment();
 
     [GeneratedRegex("<[^>]*>")]
     private static partial Regex Tag();

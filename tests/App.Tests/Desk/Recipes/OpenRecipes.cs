@@ -38,6 +38,13 @@ public sealed class OpenRecipes : IAsyncLifetime
         return answer.StatusCode;
     }
 
+    /// <summary>Where an address leads on; null when it answers itself.</summary>
+    public async Task<string?> LeadsTo(string address)
+    {
+        using var answer = await client.GetAsync(address, TestContext.Current.CancellationToken);
+        return answer.Headers.Location is { } leads ? new Uri(client.BaseAddress!, leads).PathAndQuery : null;
+    }
+
     public async ValueTask DisposeAsync()
     {
         client.Dispose();

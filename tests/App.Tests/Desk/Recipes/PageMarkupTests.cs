@@ -23,7 +23,7 @@ public sealed partial class PageMarkupTests(OpenRecipes desk) : IClassFixture<Op
         Assert.Equal(ids.Length, ids.Distinct().Count());
         Assert.Single(page.QuerySelectorAll("h1"));
         Assert.Empty(page.QuerySelectorAll("[style], main script"));
-        foreach (var field in page.QuerySelectorAll("main input, main select"))
+        foreach (var field in page.QuerySelectorAll("main input:not([type=hidden]), main select"))
         {
             Assert.True(field.Closest("label") is not null || page.QuerySelector($"label[for='{field.Id}']") is not null, $"{field.OuterHtml} has no label.");
         }
@@ -60,8 +60,50 @@ public sealed partial class PageMarkupTests(OpenRecipes desk) : IClassFixture<Op
         Assert.Equal("mountain", picked.Value);
         Assert.Equal("1200", ((IHtmlInputElement)page.QuerySelector("#field-altitude")!).Value);
         Assert.EndsWith("/kitchens?kitchen=mountain", page.QuerySelector(".btns a")!.GetAttribute("href"), StringComparison.Ordinal);
-        Assert.Equal("./doughwright rehearse potato-rolls.yaml --kitchen mountain", page.QuerySelector(".same code")!.TextContent);
+        Assert.Equal($"./doughwright rehearse {desk.Bench.Shelf.RecipeTexts.FileOf("potato-rolls")} --kitchen mountain", page.QuerySelector(".same code")!.TextContent);
     }
+
+    /// <summary>135 g of the milk boil and 226 g go in at 20 °C: neither is said of all of it.</summary>
+    [Fact]
+    public async Task WhatIsTrueOfOneLine_IsNotSaidOfARowThatAddsUpSeveral()
+    {
+        var page = await desk.Page("/recipes/tin-loaf");
+        var milk = Assert.Single(page.QuerySelectorAll(".formula tbody tr"), row => row.QuerySelector("th")!.TextContent.StartsWith("Milk", StringComparison.Ordinal));
+        Assert.Equal("Milk", milk.QuerySelector("th")!.TextContent);
+        Assert.Equal("–", milk.LastElementChild!.TextContent);
+        var rolls = await desk.Page("/recipes/potato-rolls?kitchen=winter-cottage&dough=26C&free=potato,scald");
+        var potato = Assert.Single(rolls.QuerySelectorAll(".formula tbody tr"), row => row.QuerySelector("th")!.TextContent.StartsWith("Potato", StringComparison.Ordinal));
+        Assert.Contains("boiled", potato.QuerySelector("th")!.TextContent, StringComparison.Ordinal);
+        Assert.NotEqual("–", potato.LastElementChild!.TextContent);
+    }
+
+    /// <summary>After each mix the dough has another temperature.</summary>
+    [Fact]
+    public async Task ADoughThatIsMixedTwice_HasATemperatureAfterEach()
+    {
+        desk.Bench.WriteRecipe("soaked", TwoMixes.Text);
+        var page = await desk.Page("/recipes/soaked");
+        var facts = page.QuerySelectorAll("[aria-labelledby=sec-heat] .bigfact data").Select(fact => fact.GetAttribute("data-of")).ToArray();
+        Assert.Equal(["steps.stir.endCelsius", "components.dough.mixedCelsius"], facts);
+    }
+
+    /// <summary>A kitchen may be called "home": the recipe's own has no name that a file can have.</summary>
+    [Fact]
+    public async Task AKitchenCalledHome_IsNotTheRecipesOwn()
+    {
+        desk.Bench.WriteKitchen("home", "doughwright: 1\nkitchen: Ours\nair: 16 C\n");
+        var page = await desk.Page("/recipes/potato-rolls?kitchen=home");
+        Assert.Equal("home", Assert.Single(page.QuerySelectorAll<IHtmlInputElement>("input[name=kitchen]"), radio => radio.IsChecked).Value);
+        Assert.Equal("", page.QuerySelector<IHtmlInputElement>("input[name=kitchen]")!.Value);
+        Assert.Equal("16", page.QuerySelector<IHtmlInputElement>("#field-air")!.Value);
+    }
+
+    [Theory]
+    [InlineData("MOUNTAIN")]
+    [InlineData("kestrel cottage, heated")]
+    public async Task AKitchenHoweverItIsAskedFor_IsPicked(string asked) => Assert.Equal(
+        "mountain",
+        Assert.Single((await desk.Page("/recipes/potato-rolls?kitchen=" + Uri.EscapeDataString(asked))).QuerySelectorAll<IHtmlInputElement>("input[name=kitchen]"), radio => radio.IsChecked).Value);
 
     [Fact]
     public async Task HandsOfTheMethod_AddUpToTheTotal()

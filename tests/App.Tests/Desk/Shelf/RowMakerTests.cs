@@ -62,7 +62,7 @@ public class RowMakerTests
     public void TextThatIsNotUnderstood_CountsItsLines()
     {
         var (row, drawable) = RowMaker.Make(File.ReadAllBytes(House.Text("potato-rolls-twelve-faults.yaml")), null, Metric);
-        Assert.InRange(row.LinesNotUnderstood, 5, 13);
+        Assert.InRange(row.LinesNotUnderstood!.Value, 5, 13);
         Assert.Null(row.Total);
         Assert.Null(drawable);
     }
@@ -71,6 +71,12 @@ public class RowMakerTests
     [InlineData("")]
     [InlineData("\0\u0001")]
     [InlineData("- - -")]
-    public void TextThatIsNone_IsNotUnderstood(string text) =>
-        Assert.InRange(RowMaker.Make(System.Text.Encoding.UTF8.GetBytes(text), null, Metric).Row.LinesNotUnderstood, 1, 9);
+    public void TextThatIsNone_CountsTheLinesThatItsFindingsName(string text)
+    {
+        var bytes = System.Text.Encoding.UTF8.GetBytes(text);
+        var (_, findings, understood) = Doughwright.App.Commands.CommandRun.Understand(Doughwright.App.Commands.InputFile.Of("", bytes));
+        Assert.False(understood);
+        var lines = findings.Where(finding => finding.NotUnderstood && finding.Position.IsKnown).Select(finding => finding.Position.Line).Distinct().Count();
+        Assert.Equal(lines, RowMaker.Make(bytes, null, Metric).Row.LinesNotUnderstood);
+    }
 }

@@ -67,7 +67,7 @@ public class ShelfAskedTests
     [Fact]
     public void DayOfALink_StaysInTheList_WithItsDate()
     {
-        var sentence = ShelfSentence.Of(Read(("day", "2026-11-14")), Clock, [], Metric);
+        var sentence = ShelfSentence.Of(Read(("day", "2026-11-14")), Clock, [], null, Metric);
         Assert.Equal(new Choice("2026-11-14", "Saturday 14 November", true), sentence.Days[0]);
         Assert.Equal(8, sentence.Days.Count);
         Assert.Equal([Words.Shipped["shelf.past"]], sentence.Said);
@@ -76,7 +76,7 @@ public class ShelfAskedTests
     [Fact]
     public void Days_AreTheNextSeven_EachByItsName()
     {
-        var sentence = ShelfSentence.Of(Read(), Clock, [], Metric);
+        var sentence = ShelfSentence.Of(Read(), Clock, [], null, Metric);
         Assert.Equal(["Wednesday", "Thursday", "Friday", "Saturday", "Sunday", "Monday", "Tuesday"], sentence.Days.Select(day => day.Name));
         Assert.Equal("2026-11-28", Assert.Single(sentence.Days, day => day.IsChosen).Value);
     }
@@ -93,5 +93,5 @@ public class ShelfAskedTests
     private static ShelfClock Clock => ShelfClockTests.ClockAt("2026-11-25T10:00", TimeZoneInfo.Utc);
 
     private static ShelfAsked Read(params (string Name, string Value)[] values) =>
-        ShelfAsked.Read(name => values.FirstOrDefault(value => value.Name == name).Value, Clock, ["mountain", "winter-cottage"], Metric);
+        ShelfAsked.Read(name => values.FirstOrDefault(value => value.Name == name).Value, Clock, ["mountain", "winter-cottage"], named => named, Metric);
 }

@@ -34,6 +34,15 @@ public class ShelfFolderTests
     }
 
     [Fact]
+    public void RunThatFails_LeavesNothingBehind()
+    {
+        using var scratch = new Scratch();
+        File.WriteAllText(scratch.Data.Recipes, "a file where the folder should be");
+        Assert.ThrowsAny<IOException>(scratch.Folder.Make);
+        Assert.Equal([scratch.Data.Recipes], Directory.GetFileSystemEntries(scratch.Data.Root));
+    }
+
+    [Fact]
     public void ManyFirstRunsAtOnce_MakeOneFolder()
     {
         using var scratch = new Scratch();

@@ -88,6 +88,54 @@ public partial class ShelfPageTests
         Assert.Equal("Kestrel cottage, heated", page.QuerySelector("#ready-kitchen option[selected]")!.TextContent);
     }
 
+    /// <summary>What is set stays in the address, whatever link or form leads on.</summary>
+    [Fact]
+    public async Task Measures_GoOnWithEveryLink()
+    {
+        using var scratch = Scratch.WithTheShipped().Put("faults", File.ReadAllText(House.Text("potato-rolls-twelve-faults.yaml")));
+        File.WriteAllText(Path.Join(scratch.Data.Kitchens, "attic.yaml"), "doughwright: 1\nkitchen: Attic\naer: 12 C\n");
+        await using var desk = await LiveDesk.On(scratch.Data);
+        foreach (var address in new[] { Asked + "&measures=us", "/open?measures=us", "/open?name=faults&measures=us", "/recipes/potato-rolls?measures=us" })
+        {
+            var page = await desk.Page(address);
+            var links = page.QuerySelectorAll("a[href], form.openform").Select(link => link.GetAttribute("href") ?? link.GetAttribute("action")!).Where(to => !to.StartsWith('#'));
+            Assert.Equal(["Metric"], page.QuerySelectorAll("a[href]").Where(link => !link.GetAttribute("href")!.Contains("measures=us", StringComparison.Ordinal) && !link.GetAttribute("href")!.StartsWith('#') && link.GetAttribute("href") != "").Select(link => link.TextContent.Trim()));
+            Assert.NotEmpty(links);
+        }
+
+        var missing = await (await desk.Get("/nowhere?measures=us")).Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.Contains("href=\"/?measures=us\"", missing, StringComparison.Ordinal);
+        var form = await desk.Page("/open?measures=us");
+        Assert.Equal("/recipes/potato-rolls?measures=us", (await desk.Send(File.ReadAllText(House.PotatoRolls), from: form)).Location);
+        Assert.EndsWith("&measures=us", (await desk.Send("doughwright: 1\nkitchen: Loft\nair: 12 C\n", from: form)).Location, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task MeasuresThatAreNone_AreRefused_InTheWordsOfTheCommandLine()
+    {
+        using var scratch = Scratch.WithTheShipped();
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var said = Run.Of("rehearse", House.PotatoRolls, "--measures", "imperial").Messages.Split('\n')[0];
+        var page = await desk.Page("/?measures=imperial");
+        Assert.Contains(page.QuerySelectorAll(".said"), note => said.Length > 20 && note.TextContent.Contains("imperial is not one of metric", StringComparison.Ordinal));
+        Assert.Contains("imperial is not one of metric", said, StringComparison.Ordinal);
+        Assert.DoesNotContain((await desk.Page("/?measures=metric")).QuerySelectorAll(".said"), note => note.TextContent.Contains("measures", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("MOUNTAIN")]
+    [InlineData("Kestrel cottage, heated")]
+    [InlineData("kestrel COTTAGE, heated")]
+    public async Task Kitchen_IsFoundAsOnARecipesPage(string asked)
+    {
+        using var scratch = Scratch.WithTheShipped();
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var page = await desk.Page(Asked + "&kitchen=" + Uri.EscapeDataString(asked));
+        Assert.DoesNotContain(page.QuerySelectorAll(".said"), note => note.TextContent.Contains(asked, StringComparison.Ordinal));
+        Assert.Equal("Kestrel cottage, heated", page.QuerySelector("#ready-kitchen option[selected]")!.TextContent);
+        Assert.Equal("recipes/potato-rolls?kitchen=mountain", RowOf(page, "Potato rolls").QuerySelector("h2 a")!.GetAttribute("href"));
+    }
+
     [Fact]
     public async Task RefusedTime_StaysInItsField_WithTheReason()
     {

@@ -48,12 +48,21 @@ public class ShelfStripTests
     [Fact]
     public void Nights_LieWhereTheyAre()
     {
-        var night = Assert.Single(Draw(Rehearsed.Of("tin-loaf"), hours: 23).OfClass("night"));
+        Assert.Empty(Draw(Rehearsed.Of("tin-loaf"), hours: 23).OfClass("night"));
+        var night = Assert.Single(Nights(23).OfClass("night"));
         Assert.Equal(Width - (17.5 * Width / 23), DrawnStrip.At(night, "x"), 0.06);
         Assert.Equal(7.5 * Width / 23, DrawnStrip.At(night, "width"), 0.11);
         // A night that is half over at the left edge is drawn from there.
-        var half = Assert.Single(Draw(Rehearsed.Of("tin-loaf"), hours: 12).OfClass("night"));
+        var half = Assert.Single(Nights(12).OfClass("night"));
         Assert.Equal(0, DrawnStrip.At(half, "x"));
+    }
+
+    /// <summary>No model tells how far a poolish rises, so its row says that it is drawn without gas.</summary>
+    [Fact]
+    public void RiseThatIsNotKnown_IsSaid()
+    {
+        Assert.Contains("not known, so it is drawn without gas: poolish", Draw(Rehearsed.Of("hearth-loaf"), hours: 24).Root.ToString(), StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("without gas", Draw(Rehearsed.Of("potato-rolls"), hours: 24).Root.ToString(), StringComparison.Ordinal);
     }
 
     /// <summary>On one scale the heaviest row fills its height, and no row leaves it.</summary>
@@ -90,7 +99,7 @@ public class ShelfStripTests
         Id = "m",
         Span = Duration.FromHours(hours),
         PixelsPerGram = scale,
-        Width = Width,
-        Nights = [new(Duration.FromHours(17.5), Duration.FromHours(10))],
     }));
+
+    private static DrawnStrip Nights(int hours) => new(Picture.Nights([new(Duration.FromHours(17.5), Duration.FromHours(10))], Duration.FromHours(hours)));
 }

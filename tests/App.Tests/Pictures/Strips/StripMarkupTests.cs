@@ -82,8 +82,10 @@ public partial class StripMarkupTests
     private static IEnumerable<DrawnStrip> All(string recipe, string kitchen)
     {
         var rehearsal = Rehearsed.Of(recipe, kitchen);
-        var mini = new MiniOptions { Id = "m", Span = Engine.Quantities.Duration.FromHours(24), PixelsPerGram = 0.02, Nights = [new(Engine.Quantities.Duration.FromHours(17), Engine.Quantities.Duration.FromHours(10))] };
-        return StripCases.Of(rehearsal).Append(new(Picture.Mini(rehearsal, rehearsal.Course(), StripCases.Metric, mini)));
+        var mini = new MiniOptions { Id = "m", Span = Engine.Quantities.Duration.FromHours(24), PixelsPerGram = 0.02 };
+        return StripCases.Of(rehearsal)
+            .Append(new(Picture.Mini(rehearsal, rehearsal.Course(), StripCases.Metric, mini)))
+            .Append(new(Picture.Nights([new(Engine.Quantities.Duration.FromHours(17), Engine.Quantities.Duration.FromHours(10))], mini.Span)));
     }
 
     [GeneratedRegex(@"\.(?<class>[a-z][a-z0-9-]*)")]

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
@@ -92,19 +91,5 @@ public class MoverTests
         var together = proof.Parts.Single(part => part.Moves.Count > 1);
         Assert.Equal([Mover.Room, Mover.ProofingPlace], together.Moves.Select(move => move.Mover));
         Assert.Equal(proof.By!.Value, proof.Parts.Sum(part => part.By), 1e-9);
-    }
-
-    [Fact]
-    public void Cost_IsAFewRuns()
-    {
-        Between(Request.Home, Kept);
-        var watch = Stopwatch.StartNew();
-        for (var time = 0; time < 5; time++)
-        {
-            Between(Request.Home, Kept);
-        }
-
-        Assert.InRange(watch.ElapsedMilliseconds / 5, 0, 200);
-        TestContext.Current.TestOutputHelper?.WriteLine($"{watch.Elapsed.TotalMilliseconds / 5:0.0} ms");
     }
 }

@@ -85,10 +85,10 @@ internal sealed class AnswerView(Figures figures)
     /// <summary>How warm the same parts go in at home, when they all go in alike.</summary>
     private Temperature? HomeWarmth(Solution answer)
     {
-        var shares = figures.Home.Steps.Where(step => step.Kind == StepKind.Mix)
-            .Select(step => figures.Home.HeatOf(step.Id))
-            .LastOrDefault(balance => balance is not null)?.Shares;
-        var warmths = shares?.Where(share => share.Line is { } line && answer.Lines.Contains(line)).Select(share => share.GoesIn?.Celsius).Distinct().ToArray();
+        // A dough that is mixed more than once takes some in one mix and some in another.
+        var warmths = figures.Home.Steps.Where(step => step.Kind == StepKind.Mix && step.Component == figures.Dough?.Id)
+            .SelectMany(step => figures.Home.HeatOf(step.Id)?.Shares ?? [])
+            .Where(share => share.Line is { } line && answer.Lines.Contains(line)).Select(share => share.GoesIn?.Celsius).Distinct().ToArray();
         return warmths is [{ } only] ? Temperature.FromCelsius(only) : null;
     }
 

@@ -141,7 +141,5 @@ internal sealed class BesideMaker(Figures figures)
     private string Total(string[] shown, double sum) => voice.Measures == MeasureSystem.Us || shown.Length == 0 ? Plain(sum) : Show.Number(Show.ShareOut([sum], 1)[0], 1);
 
     /// <summary>Without unit where the head of the column names it.</summary>
-    private string Plain(double grams) => voice.Measures == MeasureSystem.Us
-        ? Show.Mass(Mass.FromGrams(grams), MeasureSystem.Us)
-        : Show.Mass(Mass.FromGrams(grams))[..^2];
+    private string Plain(double grams) => voice.Grams(Mass.FromGrams(grams));
 }

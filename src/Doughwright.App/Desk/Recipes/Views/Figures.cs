@@ -3,6 +3,7 @@ using Doughwright.App.Desk.Recipes.Telling;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Recipes.Views;
@@ -10,8 +11,6 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <summary>Figures of a rehearsal as finished words, each with its place in the command line's JSON and with what it is at home where that reads otherwise.</summary>
 internal sealed class Figures(DeskState state, Voice voice)
 {
-    private const string Gap = "\u00a0";
-
     public Rehearsal Here => state.Here;
 
     public Rehearsal Home => state.Home;
@@ -56,11 +55,9 @@ internal sealed class Figures(DeskState state, Voice voice)
             return null;
         }
 
-        var us = voice.Measures == MeasureSystem.Us;
-        var value = us ? dial.Here.Fahrenheit : dial.Here.Celsius;
-        var home = AtHome(step)?.Dial?.Here is { } other ? Setting(us ? other.Fahrenheit : other.Celsius, us, voice.Oven(other.Mode)) : null;
+        var of = $"steps.{step.Id}.dial.{(voice.Measures == MeasureSystem.Us ? "fahrenheit" : "celsius")}";
         return Against(
-            new(Setting(value, us, voice.Oven(dial.Here.Mode)), value, $"steps.{step.Id}.dial.{(us ? "fahrenheit" : "celsius")}") { Strong = true }, home);
+            new(voice.Dial(dial.Here), voice.DialDegrees(dial.Here), of) { Strong = true }, AtHome(step)?.Dial is { } other ? voice.Dial(other.Here) : null);
     }
 
     /// <summary>"1 h 33 min to 1 h 57 min", nothing where the range is no wider than what is printed.</summary>
@@ -122,21 +119,15 @@ internal sealed class Figures(DeskState state, Voice voice)
         Here.Recipe.FindComponent(id)?.Name ?? Here.Recipe.Components.SelectMany(component => component.Lines).FirstOrDefault(line => line.Id == id)?.Name ?? id;
 
     /// <summary>The name of a step within a sentence, after a colon.</summary>
-    public string InSentence(RehearsedStep step) => Small(StepName(step));
+    public string InSentence(RehearsedStep step) => Capital.Small(StepName(step));
 
     /// <summary>Names of lines within a sentence: "scald and potato".</summary>
-    public string NamesOf(IEnumerable<string> ids) => voice.List(ids.Select(id => Small(NameOf(id))));
+    public string NamesOf(IEnumerable<string> ids) => voice.List(ids.Select(id => Capital.Small(NameOf(id))));
 
     /// <summary>The last dough that is mixed.</summary>
     public RehearsedComponent? Dough => Here.Components.LastOrDefault(component => component.Kind == ComponentKind.Dough);
 
-    /// <summary>A name inside a sentence; one in capitals stays as it is.</summary>
-    private static string Small(string name) =>
-        name.Length > 1 && char.IsUpper(name[0]) && !char.IsUpper(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
-
     private string Text(Temperature warmth, bool asked) => asked ? Show.TemperatureAsked(warmth, voice.Measures) : Show.Temperature(warmth, voice.Measures);
-
-    private static string Setting(double degrees, bool us, string mode) => $"{Show.Number(degrees, 0)}{Gap}{(us ? "°F" : "°C")} {mode}";
 
     private Fig Against(Fig here, string? home) => home is null || home == here.Text ? here : here with { Was = voice.Say("recipe.was", ("figure", home)) };
 }

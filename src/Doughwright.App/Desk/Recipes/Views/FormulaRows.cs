@@ -52,11 +52,19 @@ internal sealed class FormulaRows
     /// <summary>"Potato, boiled, peeled and mashed".</summary>
     public string NameOf(string key)
     {
+        Line[] own = [.. lines[key].Select(at => at.Line.Source).Where(line => line.Uses is null)];
         var line = lines[key].Select(at => at.Line).FirstOrDefault(line => line.Source.Uses is null) ?? lines[key][0].Line;
-        string[] conditions = [.. line.Source.Conditions, .. line.Source.Warmth.Kind == WarmthKind.Boiling ? [voice.Words["recipe.boiling"]] : Array.Empty<string>()];
+        // What is true of one line only is not said of all that the row adds up.
+        var shared = line.Source.Conditions.Where(condition => own.All(other => other.Is(condition)));
+        var boils = own.Length > 0 && own.All(other => other.Warmth.Kind == WarmthKind.Boiling);
+        string[] conditions = [.. shared, .. boils ? [voice.Words["recipe.boiling"]] : Array.Empty<string>()];
         var name = Capital.Of(line.Name);
         return conditions.Length == 0 ? name : voice.Say("recipe.line-is", ("name", name), ("conditions", conditions));
     }
+
+    /// <summary>The lines by which a row goes into its bowls: what a part of the row is made of goes in with that part.</summary>
+    public static IEnumerable<(ComponentFormula Component, LineFormula Line)> Entries(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> row) =>
+        row.Where(at => !row.Any(other => other.Line.UsesComponent == at.Component.Id));
 
     private void Walk(ComponentFormula component, HashSet<string> within)
     {

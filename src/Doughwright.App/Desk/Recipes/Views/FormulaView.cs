@@ -7,7 +7,14 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <param name="Unit">Head of the columns of weights; a word where every weight carries its own.</param>
 /// <param name="Note">What stands under the table: all water, scalded and prefermented flour, yeast.</param>
 public sealed record FormulaView(
-    IReadOnlyList<string> Groups, string Unit, string DegreeUnit, IReadOnlyList<FormulaLine> Lines, FormulaLine Total, Told Note);
+    IReadOnlyList<string> Groups, string Unit, string DegreeUnit, IReadOnlyList<FormulaLine> Lines, FormulaLine Total, Told Note)
+{
+    /// <summary>So many groups the sheet of styles can show one at a time.</summary>
+    public const int MostPicked = 10;
+
+    /// <summary>Whether a narrow window shows one group at a time, to be picked. Where there are more, all of them stand side by side and the table scrolls.</summary>
+    public bool IsPicked => Groups.Count <= MostPicked;
+}
 
 /// <summary>One line of the formula.</summary>
 /// <param name="Cells">One for each group; null where the line is not in it.</param>

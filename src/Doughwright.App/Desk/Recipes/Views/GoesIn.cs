@@ -12,19 +12,38 @@ internal sealed class GoesIn(Figures figures)
     private readonly Dictionary<(string Component, string Line), HeatShare> here = Shares(figures.Here);
     private readonly Dictionary<(string Component, string Line), HeatShare> home = Shares(figures.Home);
 
-    /// <summary>The temperature of a row, where it stands in the JSON if it does, and whether it is solved for.</summary>
+    /// <summary>The temperature of a row, where it stands in the JSON if it does, and whether it is solved for. Nothing when parts of the row go in otherwise.</summary>
     public (Temperature? Warmth, string? Of, bool IsFree) Of(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines)
     {
+        if (!GoInAlike(lines, here, Boiling))
+        {
+            return (null, null, false);
+        }
+
         var share = Share(lines, here);
         var free = share is { IsFree: true };
         var solved = free && figures.Here.Solutions is [{ Warmth: { } warmth }, ..] && share!.GoesIn is { } at && Math.Abs(at.Celsius - warmth.Likely.Celsius) < 1e-9;
         return share?.GoesIn is { } known ? (known, solved ? "solve.0.celsius" : null, free)
-            : Boils(lines) ? (figures.State.Setting.Read.Request.Pour ?? figures.Here.Boils, figures.State.Setting.Read.Request.Pour is null ? "kitchen.boilsCelsius" : null, false)
+            : Boils(lines) ? (Boiling, figures.State.Setting.Read.Request.Pour is null ? "kitchen.boilsCelsius" : null, false)
             : (null, null, false);
     }
 
     public Temperature? AtHome(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines) =>
-        Share(lines, home)?.GoesIn ?? (Boils(lines) ? figures.Home.Boils : null);
+        GoInAlike(lines, home, figures.Home.Boils) ? Share(lines, home)?.GoesIn ?? (Boils(lines) ? figures.Home.Boils : null) : null;
+
+    /// <summary>How warm boiling water and milk are poured.</summary>
+    private Temperature Boiling => figures.State.Setting.Read.Request.Pour ?? figures.Here.Boils;
+
+    /// <summary>Whether one temperature holds for all of a row, as far as it is told.</summary>
+    private bool GoInAlike(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines, Dictionary<(string Component, string Line), HeatShare> shares, Temperature boiling)
+    {
+        var told = FormulaRows.Entries(lines)
+            .Select(at => (Share: shares.GetValueOrDefault((at.Component.Id, at.Line.Id)), Boils: at.Line.Source.Warmth.Kind == WarmthKind.Boiling))
+            .Select(at => (Warmth: at.Share?.GoesIn ?? (at.Boils ? boiling : null), IsFree: at.Share is { IsFree: true }))
+            .ToArray();
+        return told.Where(at => at.Warmth is not null).Select(at => figures.Voice.Degrees(at.Warmth!.Value, asked: true)).Distinct().Count() < 2
+            && told.Select(at => at.IsFree).Distinct().Count() < 2;
+    }
 
     /// <summary>That of the last bowl it goes into: the final dough's before a part's.</summary>
     private static HeatShare? Share(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines, Dictionary<(string Component, string Line), HeatShare> shares) => lines

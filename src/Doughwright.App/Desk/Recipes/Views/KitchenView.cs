@@ -1,6 +1,7 @@
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Recipes.Telling;
+using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
@@ -11,16 +12,17 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <summary>The kitchen as a sentence, and the kitchens there are to pick from.</summary>
 /// <param name="Picks">Home first.</param>
 /// <param name="Note">What no field can say: air that changes; nothing when all is said.</param>
-public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence, Told Note, IReadOnlyList<Refusal> Refusals)
+/// <param name="Before">What is asked now, for a form that is sent without script.</param>
+public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence, Told Note, IReadOnlyList<Refusal> Refusals, string Before)
 {
-    /// <param name="kitchens">Kitchens of the user's folder, by the name of their file; null where a text cannot be read.</param>
-    internal static KitchenView Of(Figures figures, IReadOnlyList<(string Name, Kitchen? Kitchen)> kitchens)
+    /// <param name="kitchens">Kitchens of the user's folder.</param>
+    internal static KitchenView Of(Figures figures, IReadOnlyList<KitchenOnShelf> kitchens)
     {
         var state = figures.State;
-        return new(Picking(figures, kitchens), Saying(figures), Changing(figures), state.Setting.Refusals);
+        return new(Picking(figures, kitchens), Saying(figures), Changing(figures), state.Setting.Refusals, state.Setting.Question.Query());
     }
 
-    private static List<KitchenPick> Picking(Figures figures, IReadOnlyList<(string Name, Kitchen? Kitchen)> kitchens)
+    private static List<KitchenPick> Picking(Figures figures, IReadOnlyList<KitchenOnShelf> kitchens)
     {
         var voice = figures.Voice;
         var home = figures.State.Recipe.Home;
@@ -32,8 +34,7 @@ public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence
         picks.AddRange(
             from other in kitchens
             where other.Kitchen is not null && (other.Kitchen != home || other.Name == named)
-            let title = other.Kitchen.Name.Length > 0 ? other.Kitchen.Name : other.Name
-            select new KitchenPick(other.Name, title, string.Equals(other.Name, named, StringComparison.OrdinalIgnoreCase) || string.Equals(other.Kitchen.Name, named, StringComparison.OrdinalIgnoreCase)));
+            select new KitchenPick(other.Name, other.Shown, other.Name == named));
         return picks;
     }
 
@@ -71,7 +72,7 @@ public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence
         var oven = Field(Question.Oven, Lower(kitchen.Oven), state, voice) with
         {
             Unit = "",
-            Choices = [.. Enum.GetValues<OvenMode>().Select(mode => new Choice(Lower(mode), voice.Oven(mode)))],
+            Choices = [.. Enum.GetValues<OvenMode>().Select(mode => new Telling.Choice(Lower(mode), voice.Oven(mode)))],
         };
         sentences.Add(Told.Say(voice, "recipe.oven", ("oven", oven), ("make", make)));
         return Told.Join(sentences, " ");
@@ -102,7 +103,7 @@ public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence
 
     private static bool UsesFridge(Recipe recipe) =>
         recipe.Steps.Any(step => step.Where == Where.Fridge)
-        || recipe.Components.Any(component => component.Lines.Any(line => line.Warmth.Kind == WarmthKind.Fridge || line.Conditions.Contains("cold")));
+        || recipe.Components.Any(component => component.Lines.Any(line => line.Warmth.Kind == WarmthKind.Fridge));
 
     private static string Lower(OvenMode mode) => mode.ToString().ToLowerInvariant();
 }

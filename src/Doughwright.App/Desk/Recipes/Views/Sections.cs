@@ -62,9 +62,13 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
             return component?.Kind == ComponentKind.Dough ? new(step.Id, name, Told.Say(voice, "recipe.dough-unknown", ("unknown", figures.NotKnown($"steps.{step.Id}")))) : null;
         }
 
+        // A dough that is mixed more than once has a temperature after each: only after the last is it mixed.
+        var isLast = figures.Here.Steps.Last(other => other.Kind == StepKind.Mix && other.Component == component.Id).Id == step.Id;
         var home = figures.Home.Components.FirstOrDefault(known => known.Id == component.Id)?.Mixed?.Likely;
-        var dough = figures.Warmth(mixed.Likely, $"components.{component.Id}.mixedCelsius", home);
-        var answer = figures.Here.Solutions is [{ Warmth: not null } first, ..] && component.Id == figures.Dough?.Id ? first : null;
+        var dough = isLast || step.EndTemperature is not { } end
+            ? figures.Warmth(mixed.Likely, $"components.{component.Id}.mixedCelsius", home)
+            : figures.Warmth(end, $"steps.{step.Id}.endCelsius", figures.AtHome(step)?.EndTemperature);
+        var answer = figures.Here.Solutions is [{ Warmth: not null } first, ..] && isLast && component.Id == figures.Dough?.Id ? first : null;
         var fact = answer is { Warmth: { } warmth }
             ? Told.Say(
                 voice,

@@ -1,6 +1,6 @@
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Recipes.Telling;
-using Doughwright.Engine.Kitchens;
+using Doughwright.App.Desk.Shelf;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Recipes.Views;
@@ -25,7 +25,7 @@ internal sealed record Sheet(
 {
     /// <param name="state">What lies on the desk.</param>
     /// <param name="kitchens">Kitchens of the user's folder.</param>
-    public static Sheet Of(DeskState state, IReadOnlyList<(string Name, Kitchen? Kitchen)> kitchens, Voice voice)
+    public static Sheet Of(DeskState state, IReadOnlyList<KitchenOnShelf> kitchens, Voice voice)
     {
         var figures = new Figures(state, voice);
         var findings = FindingView.All(state.Findings, state.Recipe, voice);

@@ -77,12 +77,17 @@ internal sealed class StripWords(Plan plan, Voice voice)
 
     /// <summary>"170 °C fan"; the customary pair in the measures of the reader.</summary>
     public string? Dial(PlannedStep step) => (step.Step.Dial ?? plan.Steps.FirstOrDefault(bake => bake.Kind == StepKind.Bake && bake.Start >= step.Start)?.Step.Dial) is { } dial
-        ? Say("strip-dial", ("warmth", voice.Measures == MeasureSystem.Us ? Temperature.FromFahrenheit(dial.Here.Fahrenheit) : Temperature.FromCelsius(dial.Here.Celsius)), ("mode", voice.Oven(dial.Here.Mode)))
+        ? voice.Dial(dial.Here)
         : null;
 
     public Duration FireTime => Duration.FromMinutes(Rails.Fires(plan).Sum(fire => fire.Step.EndOrStart - fire.Step.Start));
 
     public string Title(string key) => Say(key, ("title", plan.Rehearsal.Recipe.Title));
+
+    /// <summary>Only of the dough: parts beside it are drawn by weight, without gas in any case.</summary>
+    private IEnumerable<string> Untold => plan.Body is { RiseUntold: true } body
+        ? [Say("strip-rise-untold", ("parts", plan.NameOf(body.Strand.Component)))]
+        : [];
 
     public string Description
     {
@@ -90,7 +95,7 @@ internal sealed class StripWords(Plan plan, Voice voice)
         {
             var course = plan.Steps.Where(step => step.Start >= 0).Select(step => Say("strip-course-step", ("step", Name(step)), ("start", Elapsed(step.Start))));
             var before = plan.Steps.Where(step => step.Start < 0).Select(step => Say("before-start", ("time", Duration.FromMinutes(-step.Start)), ("step", Name(step))));
-            return string.Join(' ', [Say("strip-description", ("end", Ready), ("course", voice.List(course))), .. before, Say("strip-table")]);
+            return string.Join(' ', [Say("strip-description", ("end", Ready), ("course", voice.List(course))), .. before, .. Untold, Say("strip-table")]);
         }
     }
 }

@@ -58,6 +58,10 @@ internal sealed class Plan
 
     public PlannedStep? Find(string id) => Steps.FirstOrDefault(step => step.Id == id);
 
+    /// <summary>Names of parts that rise, nobody can tell how far: they are drawn without gas.</summary>
+    public IReadOnlyList<string> RiseUntold =>
+        [.. Strands.Select(strand => strand.Track).Append(Body).OfType<Track>().Where(track => track.RiseUntold).Select(track => NameOf(track.Strand.Component))];
+
     /// <summary>What goes straight into a step.</summary>
     public Entry? EntryOf(PlannedStep step) => Course.Entries.FirstOrDefault(entry => entry.Step == step.Id && entry.Mass.Grams > 0);
 

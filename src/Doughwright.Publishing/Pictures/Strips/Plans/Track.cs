@@ -53,6 +53,9 @@ internal sealed class Track
         };
     }
 
+    /// <summary>Whether its volume cannot be told somewhere on its way.</summary>
+    public bool RiseUntold => Array.Exists(points, point => point.Volume is null);
+
     /// <summary>As a multiple of the volume without gas; what cannot be told is drawn without gas.</summary>
     public double Swelling(double minute)
     {
