@@ -70,7 +70,7 @@ public class HeatPictureTests
     {
         var table = HeatTable.Of(PictureSamples.Heat(21, 26, 26.9), Samples.Rehearsal, PictureSamples.Metric);
         Assert.Equal([RowTone.Sum, RowTone.Free, RowTone.Free], table.Foot.Select(row => row.Tone));
-        Assert.Equal("Without Scald and Potato", table.Foot[0].Name);
+        Assert.Equal("Without scald and potato", table.Foot[0].Name);
         Assert.Equal("Scald, to close it", table.Foot[1].Name);
         Assert.Equal(["180", "3.12", "26.9", "+0.51"], table.Foot[1].Cells);
         Assert.Equal(["320", "1.80", "21.0", "−2.88"], table.Rows.Single(row => row.Name == "Strong white flour").Cells);

@@ -25,7 +25,7 @@ internal static class HeatTable
         var rest = Enumerable.Range(0, heats.Length).Where(index => !balance.Shares[index].IsFree).Sum(index => heats[index]);
         var names = balance.Shares.Where(share => share.IsFree).Select(share => HeatNames.Of(share, balance, rehearsal, voice)).ToList();
         var sum = new FigureRow(
-            names.Count == 0 ? voice.Say("heat.together") : voice.Say("heat.without", ("names", voice.List(names))),
+            names.Count == 0 ? voice.Say("heat.together") : voice.Say("heat.without", ("names", voice.List(names.Select(Capital.Small)))),
             ["", "", "", Kilojoules.Signed(rest, decimals)],
             RowTone.Sum);
         return new(

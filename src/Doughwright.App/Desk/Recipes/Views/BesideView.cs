@@ -62,12 +62,15 @@ internal sealed class BesideMaker(Figures figures)
         var known = Enumerable.Range(0, water.Shares.Count).Where(index => water.Shares[index].Mass is not null).ToArray();
         var grams = Shared([.. known.Select(index => water.Shares[index].Mass!.Value.Grams)]);
         var percents = flour > 0 ? Show.ShareOut([.. known.Select(index => 100 * water.Shares[index].Mass!.Value.Grams / flour)], 1) : null;
+        var masses = known.Select(index => water.Shares[index].Mass!.Value.Grams).ToArray();
+        // The same lines in every measure: those of which a gram's tenth is printed.
+        var tenths = masses.Any(mass => mass < 0) ? null : Show.ShareOut(masses, 1);
         var rows = new List<SmallRow>();
         for (var index = 0; index < water.Shares.Count; index++)
         {
             var share = water.Shares[index];
             var at = Array.IndexOf(known, index);
-            if (share.Mass is not null && grams[at] is "0" or "0.0")
+            if (share.Mass is { } little && (Show.Number(little.Grams, 1) == Show.Number(0, 1) || tenths?[at] == 0))
             {
                 continue;
             }
