@@ -72,4 +72,16 @@ internal static class StripCases
             Assert.All(marks.Skip(i + 1), other => Assert.False(marks[i].Overlaps(other), "Two marks lie over each other."));
         }
     }
+
+    /// <summary>No text lies across an upright.</summary>
+    public static void StaysOffUprights(DrawnStrip strip)
+    {
+        foreach (var edge in strip.OfClass("edge").Where(line => DrawnStrip.At(line, "x1").Equals(DrawnStrip.At(line, "x2"))))
+        {
+            var (x, y1, y2) = (DrawnStrip.At(edge, "x1"), DrawnStrip.At(edge, "y1"), DrawnStrip.At(edge, "y2"));
+            Assert.All(strip.Texts, text => Assert.False(
+                text.Box.Left < x && text.Box.Right > x && text.Box.Top < Math.Max(y1, y2) && text.Box.Bottom > Math.Min(y1, y2),
+                $"'{text.Text}' lies across the upright at {x}."));
+        }
+    }
 }

@@ -9,6 +9,10 @@ public class StripLayoutTests
 
     [Theory]
     [MemberData(nameof(StripCases.Runs), MemberType = typeof(StripCases))]
+    public void Labels_StayOffUprights(string recipe, string kitchen) => StripCases.StaysOffUprights(StripCases.Wide(Rehearsed.Of(recipe, kitchen)));
+
+    [Theory]
+    [MemberData(nameof(StripCases.Runs), MemberType = typeof(StripCases))]
     public void EveryMark_IsDrawnOnce(string recipe, string kitchen)
     {
         var rehearsal = Rehearsed.Of(recipe, kitchen);

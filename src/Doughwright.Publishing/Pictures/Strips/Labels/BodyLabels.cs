@@ -47,6 +47,7 @@ internal static class BodyLabels
                 var minute = step.Start + fold.After.Likely.Minutes;
                 var (x, y) = sheet.Frame.At(minute, body.Top(minute));
                 sheet.Svg.Line("edge", x, y - 16, x, sheet.Bench);
+                sheet.Placer.Forbid(new(x - 0.5, y - 16, x + 0.5, sheet.Bench));
                 sheet.Placer.Put(Type.Head, x, y - 22, sheet.Words.Say("strip-fold"), Anchor.Middle);
             }
         }

@@ -8,7 +8,6 @@ internal static class HeadLabels
     public const double NameLine = 52;
     private const double TimeLine = 68;
     private const double AimLine = 84;
-    private const double LowLine = 100;
     private const double EdgeTop = 40;
     private const double Beside = 4;
 
@@ -27,6 +26,7 @@ internal static class HeadLabels
         {
             var x = sheet.Place(step.Start);
             sheet.Svg.Line("edge", x, EdgeTop, x, sheet.Bench);
+            sheet.Placer.Forbid(new(x - 0.5, EdgeTop, x + 0.5, sheet.Bench));
         }
     }
 
@@ -37,8 +37,7 @@ internal static class HeadLabels
             var room = width - Beside - 1;
             if (Shown(sheet, step, room) is not { } name)
             {
-                // Too narrow for one word: it stands lower, across the next upright, when nothing else does.
-                sheet.Placer.Put(Type.Head, x + Beside, LowLine, sheet.Words.ShortName(step));
+                // Too narrow for one word; no word stands across an upright, and the table of the method has it.
                 continue;
             }
 

@@ -16,9 +16,13 @@ internal sealed class Placer(Svg svg, double width, double height)
 
     private readonly List<Box> texts = [];
     private readonly List<Box> shapes = [];
+    private readonly List<Box> lines = [];
 
     /// <summary>Keeps labels off something that is drawn.</summary>
     public void Block(Box shape) => shapes.Add(shape);
+
+    /// <summary>Keeps off a line even those labels that may stand on what is drawn.</summary>
+    public void Forbid(Box line) => lines.Add(line);
 
     /// <summary>Takes a place for a mark that is drawn by the caller; false when it is taken.</summary>
     public bool Take(Box box)
@@ -87,5 +91,6 @@ internal sealed class Placer(Svg svg, double width, double height)
     private bool IsFree(Box box, bool overShapes) =>
         box.Left >= 0 && box.Top >= 0 && box.Right <= width && box.Bottom <= height
         && !texts.Exists(taken => new Box(taken.Left - Apart, taken.Top, taken.Right + Apart, taken.Bottom).Overlaps(box))
+        && !lines.Exists(box.Overlaps)
         && (overShapes || !shapes.Exists(box.Overlaps));
 }

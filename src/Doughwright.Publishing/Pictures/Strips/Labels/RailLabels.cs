@@ -66,7 +66,7 @@ internal static class RailLabels
         var x = (sheet.Body is { } body ? sheet.Place(body.End) : WideLayout.Right) + 10;
         var room = sheet.Frame.Width - x;
         var mass = sheet.Plan.Body is { } track ? sheet.Words.Text(Engine.Quantities.Mass.FromGrams(track.Grams(track.End))) : "";
-        string?[] texts = [Type.Head.Fit(sheet.Words.Outcome, room), Type.Value.Fit(mass, room), Type.Value.Fit(sheet.Words.Ready, room)];
+        string?[] texts = [Type.Head.Fit(sheet.Words.Outcome, room), Type.Value.Fit(mass, room), sheet.Words.IsBeforeBaking ? Type.Value.Fit(sheet.Words.Say("strip-before-baking"), room) : null, Type.Value.Fit(sheet.Words.Ready, room)];
         (Type, double, string)[] lines = [.. texts.Where(text => !string.IsNullOrEmpty(text)).Select((text, i) => (i == 0 ? Type.Head : Type.Value, sheet.Bench - 58 + (16 * i), text!))];
         sheet.Placer.PutLines(x, lines);
     }

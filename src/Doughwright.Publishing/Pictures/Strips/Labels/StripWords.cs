@@ -73,6 +73,14 @@ internal sealed class StripWords(Plan plan, Voice voice)
         ? Say("strip-make", ("pieces", make.Pieces), ("what", make.What))
         : plan.Rehearsal.Recipe.Title;
 
+    /// <summary>Whether what comes out is weighed as it goes into the oven: it is baked, and what the oven takes is not known.</summary>
+    public bool IsBeforeBaking => plan.OnBench.Any(step => step.Kind == StepKind.Bake && Loss(step) is null);
+
+    /// <summary>"816 g before baking, after 6 h"; the time alone where nothing can be weighed.</summary>
+    public string WeightAndReady => plan.Body is { } body
+        ? Say(IsBeforeBaking ? "strip-outcome-before-baking" : "strip-outcome", ("mass", Mass.FromGrams(body.Grams(body.End))), ("ready", Ready))
+        : Ready;
+
     public string Ready => plan.Rehearsal.Total is { } total ? Say("strip-ready", ("time", total.Likely)) : Say("strip-ready-unknown");
 
     /// <summary>"170 °C fan"; the customary pair in the measures of the reader.</summary>
@@ -95,7 +103,7 @@ internal sealed class StripWords(Plan plan, Voice voice)
         {
             var course = plan.Steps.Where(step => step.Start >= 0).Select(step => Say("strip-course-step", ("step", Name(step)), ("start", Elapsed(step.Start))));
             var before = plan.Steps.Where(step => step.Start < 0).Select(step => Say("before-start", ("time", Duration.FromMinutes(-step.Start)), ("step", Name(step))));
-            return string.Join(' ', [Say("strip-description", ("end", Ready), ("course", voice.List(course))), .. before, .. Untold, Say("strip-table")]);
+            return string.Join(' ', [Say("strip-description", ("what", Outcome), ("end", WeightAndReady), ("course", voice.List(course))), .. before, .. Untold, Say("strip-table")]);
         }
     }
 }

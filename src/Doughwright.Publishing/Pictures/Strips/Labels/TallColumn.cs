@@ -39,9 +39,25 @@ internal static class TallColumn
             var (item, y, at) = (items[i], lines[i], sheet.Place(items[i].Minute));
             sheet.Svg.Path("lead", [(sheet.Bench + 2, at), (sheet.Bench + (item.IsCue ? PastComb : PastBench), at), (x - 9, y - 4), (x - 4, y - 4)]);
             var type = item.IsCue ? Type.Cue : Type.BigHead;
-            (Type, double, string?)[] texts = [(type, y, type.Fit(item.Name, room)), (Type.BigValue, y + ValueLine, Type.BigValue.Fit(item.Value, room))];
+            (Type, double, string?)[] texts = item.IsCue && type.Width(item.Name) > room && InTwo(sheet.Words.Say("strip-cue", ("cue", item.Name), ("range", item.Value)), room) is var (first, second)
+                ? [(type, y, first), (type, y + ValueLine, second)]
+                : [(type, y, type.Fit(item.Name, room)), (Type.BigValue, y + ValueLine, Type.BigValue.Fit(item.Value, room))];
             sheet.Placer.PutLines(x, [.. texts.Where(text => text.Item3 is not null).Select(text => (text.Item1, text.Item2, text.Item3!))]);
         }
+    }
+
+    /// <summary>A cue too long for one line, with its time, in two; null when it is too long for two.</summary>
+    private static (string First, string Second)? InTwo(string words, double room)
+    {
+        for (var space = words.LastIndexOf(' '); space > 0; space = words.LastIndexOf(' ', space - 1))
+        {
+            if (Type.Cue.Width(words[..space]) <= room)
+            {
+                return Type.Cue.Width(words[(space + 1)..]) <= room ? (words[..space], words[(space + 1)..]) : null;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Where marks of findings would like to stand: behind the name of their step, or behind what is under it.</summary>

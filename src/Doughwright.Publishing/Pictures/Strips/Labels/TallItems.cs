@@ -1,4 +1,3 @@
-using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Pictures.Strips.Plans;
 
@@ -10,7 +9,7 @@ internal static class TallItems
     public static IReadOnlyList<TallItem> Of(Plan plan, StripWords words) =>
     [
         .. plan.Steps.Where(step => step.Start >= 0).SelectMany(step => OfStep(plan, step, words))
-            .Append(new(plan.End, null, words.Outcome, Outcome(plan, words)))
+            .Append(new(plan.End, null, words.Outcome, words.IsBeforeBaking ? words.Ready : words.WeightAndReady))
             .OrderBy(item => item.Minute),
     ];
 
@@ -46,8 +45,4 @@ internal static class TallItems
             _ => time,
         };
     }
-
-    private static string Outcome(Plan plan, StripWords words) => plan.Body is { } body
-        ? words.Say("strip-outcome", ("mass", Mass.FromGrams(body.Grams(body.End))), ("ready", words.Ready))
-        : words.Ready;
 }

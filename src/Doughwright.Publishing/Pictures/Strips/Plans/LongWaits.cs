@@ -23,13 +23,25 @@ internal static class LongWaits
             return [];
         }
 
-        var moments = plan.Steps.SelectMany(Moments).Append(0).Append(plan.End).Where(minute => minute >= 0).Distinct().Order().ToArray();
+        var moments = plan.Steps.SelectMany(Moments).Append(0).Append(plan.End).Where(minute => minute >= 0 && minute <= plan.End).Distinct().Order().ToArray();
         return
         [
             .. moments.Zip(moments.Skip(1))
-                .Where(pair => pair.Second - pair.First > LongWait)
+                .Where(pair => pair.Second - pair.First > LongWait && !plan.Steps.Any(step => IsInComb(step, pair.First)))
                 .Select(pair => new FoldedWait(pair.First + KeptBefore, pair.Second - KeptAfter)),
         ];
+    }
+
+    /// <summary>Whether a wait that begins then lies in the range in which a step may end: a comb is never cut.</summary>
+    private static bool IsInComb(PlannedStep step, double minute) => step.EndsByCue
+        && minute >= step.Start + step.Step.Time!.Value.Low.Minutes
+        && minute < HighEnd(step);
+
+    /// <summary>Where the comb of a step ends. An open end is drawn as far on as the likely end lies after the low one.</summary>
+    private static double HighEnd(PlannedStep step)
+    {
+        var time = step.Step.Time!.Value;
+        return step.Start + (time.High?.Minutes ?? ((2 * time.Likely.Minutes) - time.Low.Minutes));
     }
 
     private static IEnumerable<double> Moments(PlannedStep step)
@@ -45,6 +57,7 @@ internal static class LongWaits
         if (step.EndsByCue)
         {
             yield return step.Start + step.Step.Time!.Value.Low.Minutes;
+            yield return HighEnd(step);
         }
     }
 }
