@@ -42,7 +42,7 @@ internal static class RisePicture
 
         svg.Path("rline", line);
         var places = new RiseLabels(plan, [line, .. dashed], band);
-        var ribbon = DrawRibbon(svg, plan, own, frame, ribbonTop, id, voice);
+        var ribbon = DrawRibbon(svg, plan, own, step, frame, ribbonTop, id, voice);
         var homeless = RiseEnd.Draw(svg, plan, places, own, step, frame, voice);
         RiseFolds.Draw(svg, plan, places, own, step, frame, voice);
         var unnamed = DrawNames(svg, places, others, dashed, voice);
@@ -88,15 +88,16 @@ internal static class RisePicture
         }
     }
 
-    /// <summary>The dough's own warmth along the same time, its first and last temperature beside it.</summary>
+    /// <summary>The dough's own warmth along the same time, to the likely end of the step, its first and last temperature beside it.</summary>
     /// <returns>The definition of its colours.</returns>
-    private static string DrawRibbon(Svg svg, LabelPlan plan, RiseCurve own, RiseFrame frame, double top, string id, Voice voice)
+    private static string DrawRibbon(Svg svg, LabelPlan plan, RiseCurve own, RehearsedStep step, RiseFrame frame, double top, string id, Voice voice)
     {
-        var points = own.Likely.TakeWhile(point => point.After.Minutes <= frame.Minutes).ToList();
+        var end = Math.Min(frame.Minutes, step.Time?.Likely.Minutes ?? frame.Minutes);
+        var points = own.Likely.TakeWhile(point => point.After.Minutes <= end + 1e-6).ToList();
         var right = frame.X(points[^1].After);
         svg.Rect("strand", RiseFrame.Left, top, right - RiseFrame.Left, RibbonHeight, $"url(#{id}w)");
         Figure(RiseFrame.Left - FigureGap, voice.Degrees(points[0].Temperature), Anchor.End);
-        Figure(right + FigureGap - 2, voice.Degrees(points[^1].Temperature) + voice.DegreeUnit, Anchor.Start);
+        Figure(right + FigureGap - 2, voice.Degrees(step.EndTemperature ?? points[^1].Temperature) + voice.DegreeUnit, Anchor.Start);
         return WarmthRibbon.Gradient(id + "w", points);
 
         void Figure(double x, string text, Anchor anchor)
