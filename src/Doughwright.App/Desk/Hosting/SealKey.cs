@@ -64,13 +64,17 @@ internal sealed class SealKey
                 stream.Write(RandomNumberGenerator.GetBytes(Length));
             }
 
-            // Two desks that start at once end with the same one, unless what lay there before was not sound.
-            File.Move(beside, file, overwrite: new FileInfo(file) is { Exists: true } or { LinkTarget: not null });
+            // Of desks that start at once the first puts its key there, and the others take it.
+            File.Move(beside, file);
         }
-        catch (IOException) when (File.Exists(file))
+        catch (IOException) when (Read(file) is not null)
         {
-            // The other desk was first.
             File.Delete(beside);
+        }
+        catch (IOException) when (File.Exists(file) && File.Exists(beside))
+        {
+            // What lies there is no key, or others could have read it.
+            File.Move(beside, file, overwrite: true);
         }
 
         return Read(file) ?? OfThisDesk();
