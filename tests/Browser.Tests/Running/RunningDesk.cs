@@ -50,7 +50,10 @@ internal sealed class RunningDesk : IAsyncDisposable
     {
         var given = folder ?? Directory.CreateTempSubdirectory("desk-").FullName;
         var at = port ?? FreePort();
-        var start = new ProcessStartInfo("dotnet", [Program, .. words, "--folder", given, "--port", $"{at}"])
+        string[] desk = [Environment.ProcessPath!, Program, .. words, "--folder", given, "--port", $"{at}"];
+        // A shell lets what it runs in the background ignore Ctrl-C, and that is handed down: the desk is started as a terminal starts it.
+        string[] command = OperatingSystem.IsLinux() ? ["env", "--default-signal=INT", .. desk] : desk;
+        var start = new ProcessStartInfo(command[0], command[1..])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
@@ -60,9 +63,9 @@ internal sealed class RunningDesk : IAsyncDisposable
             start.Environment[name] = value;
         }
 
-        var desk = new RunningDesk(Process.Start(start) ?? throw new InvalidOperationException("dotnet did not start."), at, given, folder is null);
-        await desk.Answers();
-        return desk;
+        var running = new RunningDesk(Process.Start(start) ?? throw new InvalidOperationException("dotnet did not start."), at, given, folder is null);
+        await running.Answers();
+        return running;
     }
 
     public static int FreePort()
