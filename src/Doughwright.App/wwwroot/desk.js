@@ -35,11 +35,11 @@ document.addEventListener('click', event => {
   }
 });
 
-// When the page begins to answer, it is laid anew. Whoever is in a field by then stays in it, with what was typed.
+// When the page begins to answer, it is laid anew. Whoever is in a field or at the content by then stays there, with what was typed.
 let held = null;
 const hold = event => {
   const field = event.target;
-  if (!field.matches?.('main input, main select')) return;
+  if (!field.matches?.('main, main input, main select')) return;
   held = { field, typed: event.type === 'input' || (held?.field === field && held.typed) };
 };
 document.addEventListener('focusin', hold);
