@@ -5,7 +5,7 @@ using Microsoft.Playwright;
 
 namespace Doughwright.Browser.Tests.Look;
 
-/// <summary>On paper a page is whole: a few sheets of A4, nothing cut off.</summary>
+/// <summary>On paper a page is whole: a few sheets of A4, nothing cut off, and no writing in a picture below 6 pt.</summary>
 [Trait("Category", "Slow")]
 public partial class PrintTests(House house)
 {
@@ -28,6 +28,12 @@ public partial class PrintTests(House house)
             if (box.width && (box.left < frame.left - 1 || box.right > frame.right + 1) && getComputedStyle(text.ownerSVGElement).overflow !== 'visible') {
               faults.push(`cut off in its picture: ${text.textContent}`);
             }
+          }
+          for (const text of document.querySelectorAll('svg text, svg tspan')) {
+            const picture = text.ownerSVGElement;
+            if (!picture.getBoundingClientRect().width || !text.textContent.trim() || text.matches('.flagt')) continue;
+            const points = parseFloat(getComputedStyle(text).fontSize) * picture.getBoundingClientRect().width / picture.viewBox.baseVal.width * 0.75;
+            if (points < 6) faults.push(`${points.toFixed(2)} pt: ${text.textContent}`);
           }
           if (document.documentElement.scrollWidth > innerWidth) faults.push(`${document.documentElement.scrollWidth - innerWidth} px wider than the paper`);
           return faults;

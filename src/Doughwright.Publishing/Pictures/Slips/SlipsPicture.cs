@@ -26,7 +26,7 @@ internal static class SlipsPicture
     private const double Middle = (Height / 2) + 4;
 
     /// <summary>Larger than on the screen, as it is printed.</summary>
-    private static readonly Lettering Slip = new("slipt", Face.LabelBold, 14);
+    private static readonly Lettering Slip = new("slipt", Face.LabelBold, 14.2);
 
     /// <param name="span">Time from the left edge to the end of the longer strip.</param>
     public static string Draw(Rehearsal first, Rehearsal second, string firstName, string secondName, Voice voice, string id, Duration span) =>

@@ -11,15 +11,15 @@ internal sealed class DrawnStrip
 
     private static readonly (string Class, Face Face, double Size)[] Writing =
     [
-        ("cue", Face.Cue, 13.5),
-        ("dt", Face.Figures, 13),
-        ("cl", Face.Label, 12),
-        ("sh", Face.LabelBold, 14),
-        ("sl", Face.LabelBold, 14),
-        ("key", Face.LabelBold, 14),
-        ("sv", Face.Label, 14),
-        ("hr", Face.Label, 12.5),
-        ("nl", Face.Label, 12.5),
+        ("cue", Face.Cue, 14.2),
+        ("dt", Face.Figures, 14.2),
+        ("cl", Face.Label, 14.2),
+        ("sh", Face.LabelBold, 14.2),
+        ("sl", Face.LabelBold, 14.2),
+        ("key", Face.LabelBold, 14.2),
+        ("sv", Face.Label, 14.2),
+        ("hr", Face.Label, 14.2),
+        ("nl", Face.Label, 14.2),
     ];
 
     public DrawnStrip(string markup)

@@ -6,16 +6,16 @@ namespace Doughwright.Publishing.Pictures.Strips.Labels;
 /// <param name="Size">The larger of its sizes on the screen and on paper, in the units of the picture: what keeps apart there keeps apart everywhere.</param>
 internal sealed record Type(string Class, Face Face, double Size)
 {
-    public static readonly Type Head = new("sh", Face.LabelBold, 14);
-    public static readonly Type Value = new("sv", Face.Label, 14);
-    public static readonly Type Hour = new("hr", Face.Label, 12.5);
-    public static readonly Type Notch = new("nl", Face.Label, 12.5);
-    public static readonly Type Figure = new("dt", Face.Figures, 13);
-    public static readonly Type Inside = new("cl", Face.Label, 12);
-    public static readonly Type Key = new("key", Face.LabelBold, 14);
-    public static readonly Type Cue = new("cue", Face.Cue, 13.5);
-    public static readonly Type BigHead = new("sh big", Face.LabelBold, 14);
-    public static readonly Type BigValue = new("sv big", Face.Label, 14);
+    public static readonly Type Head = new("sh", Face.LabelBold, 14.2);
+    public static readonly Type Value = new("sv", Face.Label, 14.2);
+    public static readonly Type Hour = new("hr", Face.Label, 14.2);
+    public static readonly Type Notch = new("nl", Face.Label, 14.2);
+    public static readonly Type Figure = new("dt", Face.Figures, 14.2);
+    public static readonly Type Inside = new("cl", Face.Label, 14.2);
+    public static readonly Type Key = new("key", Face.LabelBold, 14.2);
+    public static readonly Type Cue = new("cue", Face.Cue, 14.2);
+    public static readonly Type BigHead = new("sh big", Face.LabelBold, 14.2);
+    public static readonly Type BigValue = new("sv big", Face.Label, 14.2);
 
     /// <summary>Height over the line on which it stands, and depth below.</summary>
     private const double Ascent = 0.8;
