@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using System.Text;
 
 namespace Doughwright.App.Desk.Hosting;
 
@@ -27,9 +28,19 @@ internal sealed class SealKey
         var file = Path.Join(folder, "kept.key");
         try
         {
-            return Read(file) ?? Make(folder, file);
+            // Of desks that start at once one makes the key, and the others wait for it.
+            using var only = new Mutex(false, "doughwright-key-" + Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(Path.GetFullPath(file))))[..16]);
+            Take(only);
+            try
+            {
+                return Read(file) ?? Make(folder, file);
+            }
+            finally
+            {
+                only.ReleaseMutex();
+            }
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or WaitHandleCannotBeOpenedException)
         {
             return OfThisDesk();
         }
@@ -51,33 +62,32 @@ internal sealed class SealKey
     {
         Directory.CreateDirectory(folder);
         var beside = Path.Join(folder, Path.GetRandomFileName());
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = OnlyTheUser;
+        }
+
+        using (var stream = new FileStream(beside, options))
+        {
+            stream.Write(RandomNumberGenerator.GetBytes(Length));
+        }
+
+        File.Move(beside, file, overwrite: true);
+        return Read(file) ?? OfThisDesk();
+    }
+
+    /// <summary>Waits for its turn. A desk that was killed in its turn has left at worst a file beside the key.</summary>
+    private static void Take(Mutex only)
+    {
         try
         {
-            var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
-            if (!OperatingSystem.IsWindows())
-            {
-                options.UnixCreateMode = OnlyTheUser;
-            }
-
-            using (var stream = new FileStream(beside, options))
-            {
-                stream.Write(RandomNumberGenerator.GetBytes(Length));
-            }
-
-            // Of desks that start at once the first puts its key there, and the others take it.
-            File.Move(beside, file);
+            only.WaitOne();
         }
-        catch (IOException) when (Read(file) is not null)
+        catch (AbandonedMutexException)
         {
-            File.Delete(beside);
+            return;
         }
-        catch (IOException) when (File.Exists(file) && File.Exists(beside))
-        {
-            // What lies there is no key, or others could have read it.
-            File.Move(beside, file, overwrite: true);
-        }
-
-        return Read(file) ?? OfThisDesk();
     }
 
     /// <summary>Where programs keep what they remember of this user; null when the system knows none.</summary>
