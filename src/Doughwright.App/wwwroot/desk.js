@@ -52,11 +52,16 @@ new MutationObserver(() => {
   const { field: old, typed } = held;
   held = null;
   const field = old.id ? document.getElementById(old.id)
-    : [...document.getElementsByName(old.name)].find(other => other.value === old.value);
+    : [...document.getElementsByName(old.name)].find(other => other.localName === 'select' || other.value === old.value);
   if (!field || (document.activeElement && document.activeElement !== document.body)) return;
   field.focus();
-  if (old.type !== 'text' || !typed) return;
-  field.value = old.value;
-  field.setSelectionRange(old.selectionStart, old.selectionEnd);
-  field.dispatchEvent(new Event('input', { bubbles: true }));
+  if (!typed) return;
+  if (old.localName === 'select') {
+    field.value = old.value;
+    field.dispatchEvent(new Event('change', { bubbles: true }));
+  } else if (old.type === 'text') {
+    field.value = old.value;
+    field.setSelectionRange(old.selectionStart, old.selectionEnd);
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+  }
 }).observe(document.body, { childList: true, subtree: true });

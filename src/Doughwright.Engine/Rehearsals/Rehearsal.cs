@@ -42,10 +42,10 @@ public sealed record Rehearsal
     internal RunResult Kept { get; init; } = null!;
 
     /// <summary>The likely run as it goes along, for pictures. Worked out anew on every call; half a millisecond or so.</summary>
-    public Course Course() => CourseMaker.Of(Kept);
+    public Course Course() => CourseMaker.Of(Kept, IceInBowl.Of(this));
 
     /// <summary>Where the warmth of a mix comes from; null when the step does not mix, or its temperature or a heat is not known.</summary>
-    public HeatBalance? HeatOf(string step) => HeatBalances.Of(Kept, step);
+    public HeatBalance? HeatOf(string step) => HeatBalances.Of(Kept, step) is not { } balance ? null : IceInBowl.Of(this)?.Apart(balance) ?? balance;
 
     /// <summary>The step with this id, or null.</summary>
     public RehearsedStep? FindStep(string id) => Steps.FirstOrDefault(step => step.Id == id);

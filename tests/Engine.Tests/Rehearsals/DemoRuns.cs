@@ -19,6 +19,12 @@ internal static class DemoRuns
         Larder.Shipped,
         new() { Kitchen = Kitchen("winter-cottage"), Dough = Temperature.FromCelsius(26), Free = ["potato", "scald"] });
 
+    /// <summary>The hearth loaf in the summer class, its water free for a dough of 24 °C: colder than any water from the tap.</summary>
+    public static Rehearsal Iced { get; } = Rehearser.Rehearse(
+        RecipeText.Read(Texts.Read("demo/recipes/hearth-loaf.yaml")).Recipe!,
+        Larder.Shipped,
+        new() { Kitchen = Kitchen("summer"), Dough = Temperature.FromCelsius(24), Free = ["water"] });
+
     private static IEnumerable<Engine.Recipes.Recipe> Recipes =>
         Texts.Recipes.Where(path => path.StartsWith("demo/", StringComparison.Ordinal)).Select(path => RecipeText.Read(Texts.Read(path)).Recipe!);
 

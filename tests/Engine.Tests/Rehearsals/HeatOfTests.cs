@@ -34,11 +34,27 @@ public class HeatOfTests
     }
 
     [Fact]
-    public void EveryDemoInEveryKitchen_AddsUpToNothing() => Assert.All(DemoRuns.All.Append(DemoRuns.Warmed), Hold);
+    public void EveryDemoInEveryKitchen_AddsUpToNothing() => Assert.All(DemoRuns.All.Append(DemoRuns.Warmed).Append(DemoRuns.Iced), Hold);
 
     [Fact]
     public void AnyBakeInAnyKitchen_AddsUpToNothing() => Gen.Select(Bake.Any, Bake.AnyKitchen).Sample(
         (bake, kitchen) => Hold(Rehearser.Rehearse(bake.Recipe, Larder.Shipped, new() { Kitchen = kitchen })), iter: 60);
+
+    /// <summary>Melting takes 334 J/g and warming the melt 4.19 J/(g K) (handbook values, from memory).</summary>
+    [Fact]
+    public void Ice_StandsApartFromTheWater_AndNothingIsColderThanIt()
+    {
+        var iced = DemoRuns.Iced;
+        var balance = iced.HeatOf("mix")!;
+        var ice = balance.Shares.Single(share => share.Giver == HeatGiver.Ice);
+        var water = balance.Shares.Single(share => share.Giver == HeatGiver.Ingredient && share.Line == "water");
+        Assert.Equal(iced.Solutions[0].Ice!.Value.Likely, ice.Mass);
+        Assert.Equal(168, (ice.Mass!.Value + water.Mass!.Value).Grams, 1e-9);
+        Assert.Equal((0.0, iced.Kitchen.Tap.Celsius), (ice.GoesIn!.Value.Celsius, water.GoesIn!.Value.Celsius));
+        Assert.Equal(-(334 + (4.19 * balance.Mixed.Celsius)) * ice.Mass.Value.Grams / 1000, ice.Kilojoules, 0.01 * -ice.Kilojoules);
+        var entry = iced.Course().Entries.Single(entry => entry.Step == "mix");
+        Assert.Equal(0, entry.Coldest!.Value.Celsius);
+    }
 
     [Fact]
     public void Shares_StandInTheOrderOfAdding_ThenWorkThenBowl()

@@ -27,6 +27,9 @@ public enum HeatGiver
     /// <summary>A part made beforehand.</summary>
     Part,
 
+    /// <summary>The part of the water that goes in as ice, its melting included.</summary>
+    Ice,
+
     /// <summary>Mixing and handling.</summary>
     Work,
 

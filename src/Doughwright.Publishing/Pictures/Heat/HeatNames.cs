@@ -13,6 +13,7 @@ internal static class HeatNames
     {
         HeatGiver.Work when share.Kilojoules < 0 => voice.Say("heat.work-lost"),
         HeatGiver.Work => voice.Words[$"heat.work.{Voice.Kebab(WayOf(balance, rehearsal).ToString())}"],
+        HeatGiver.Ice => voice.Say("heat.ice"),
         HeatGiver.Vessel => voice.Say("heat.vessel"),
         HeatGiver.Air => voice.Say("heat.air"),
         _ => Capital.Of(LineName(share, balance, rehearsal)),

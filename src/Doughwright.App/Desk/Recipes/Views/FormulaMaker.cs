@@ -45,10 +45,11 @@ internal sealed class FormulaMaker
     {
         var (warmth, of, free) = goesIn.Of(rows.LinesOf(key));
         var home = goesIn.AtHome(rows.LinesOf(key));
+        var degrees = warmth is { } at ? figures.Degrees(at, of, home, asked: true) : null;
         return new(
             rows.NameOf(key),
             [.. columns.Select(column => column.Cells.GetValueOrDefault(key))],
-            warmth is { } known ? figures.Degrees(known, of, home, asked: true) : null,
+            goesIn.HasIce(rows.LinesOf(key)) && degrees is not null ? degrees with { Text = figures.Voice.Say("recipe.goes-in-ice", ("water", degrees.Text)) } : degrees,
             warmth is { } coloured ? Warmth.Class(coloured) : null,
             free);
     }

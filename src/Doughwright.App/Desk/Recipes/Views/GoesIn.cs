@@ -28,6 +28,10 @@ internal sealed class GoesIn(Figures figures)
             : (null, null, false);
     }
 
+    /// <summary>Whether a part of a row goes in as ice.</summary>
+    public bool HasIce(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines) =>
+        figures.Here.Solutions is [{ Ice: not null, Lines: var iced }, ..] && lines.Any(at => at.Component.Kind == ComponentKind.Dough && iced.Contains(at.Line.Id));
+
     public Temperature? AtHome(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines) =>
         GoInAlike(lines, home, figures.Home.Boils) ? Share(lines, home)?.GoesIn ?? (Boils(lines) ? figures.Home.Boils : null) : null;
 
@@ -61,7 +65,7 @@ internal sealed class GoesIn(Figures figures)
         {
             foreach (var share in rehearsal.HeatOf(step.Id)?.Shares ?? [])
             {
-                if (share.Line is { } line)
+                if (share is { Line: { } line, Giver: not HeatGiver.Ice })
                 {
                     shares[(step.Component, line)] = share;
                 }
