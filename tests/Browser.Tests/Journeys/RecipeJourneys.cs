@@ -149,6 +149,18 @@ public class RecipeJourneys(House house)
     }
 
     [Fact]
+    public async Task KitchenPickedBeforeThePageAnswers_IsKept()
+    {
+        await using var visit = await house.Visit(Recipe);
+        await visit.Page.Locator("a.btn[href*='/kitchens']").ClickAsync();
+        await visit.Page.WaitForURLAsync(new Regex("/kitchens"));
+        await visit.Page.Locator("main select").Nth(1).SelectOptionAsync("summer");
+        await Assertions.Expect(visit.Page).ToHaveURLAsync(new Regex("second=summer"));
+        await Assertions.Expect(visit.Page.Locator("main select").Nth(1)).ToHaveValueAsync("summer");
+        Assert.Empty(visit.Troubles);
+    }
+
+    [Fact]
     public async Task KitchensSideBySide_FollowWhatIsPicked()
     {
         await using var recipe = await house.Visit(Recipe);
