@@ -13,7 +13,7 @@ public class LetteringTests(House house)
     public async Task LetteringOfPictures_IsReadable(string path)
     {
         var faults = new List<string>();
-        foreach (var view in Pages.ViewsOf(path))
+        foreach (var view in Pages.Views)
         {
             await using var visit = await house.Visit(path, view);
             await visit.OpenAll();

@@ -22,13 +22,8 @@ internal static class Pages
         Nothing,
     ];
 
-    /// <summary>One page of each kind is looked at in every view, the others, which differ from it by their state, in two.</summary>
-    private static readonly string[] Whole = [Shelf, "/open", All[3], All[6]];
-
-    /// <summary>Widths and grounds at which a page is looked at.</summary>
-    public static IEnumerable<View> ViewsOf(string path) => Whole.Contains(path)
-        ? from width in View.Widths from dark in new[] { false, true } select new View(width, dark)
-        : [new(1280), new(390, Dark: true)];
+    /// <summary>Widths and grounds at which every page is looked at.</summary>
+    public static IEnumerable<View> Views => from width in View.Widths from dark in new[] { false, true } select new View(width, dark);
 
     /// <summary>Whether a page answers to what is set on it without being loaded again.</summary>
     public static bool HasCircuit(string path) => HasPictures(path);
