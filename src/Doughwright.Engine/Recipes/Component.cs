@@ -20,6 +20,9 @@ public enum ComponentKind
 /// <param name="Name">As shown to a person.</param>
 public sealed record Component(string Id, string Name, ComponentKind Kind, IReadOnlyList<Line> Lines, Position Position)
 {
+    /// <summary>Id of the line its percentages are on; null means its flour, or else its largest line.</summary>
+    public string? Base { get; init; }
+
     /// <summary>Whether the component goes into (or is) the dough, so that its flour and water count there.</summary>
     public bool BelongsToDough => Kind is ComponentKind.Dough or ComponentKind.Scald or ComponentKind.Preferment or ComponentKind.Puree or ComponentKind.Soaker;
 }

@@ -20,6 +20,9 @@ public sealed record Line
     /// <summary>The quantity exactly as typed, kept so that it can be printed back: "4 oz".</summary>
     public required string Typed { get; init; }
 
+    /// <summary>The household measure the mass was read from; null when the author weighed.</summary>
+    public Household? Household { get; init; }
+
     /// <summary>Conditions as typed, lower case: "boiled", "peeled", "mashed", "soft", "raw".</summary>
     public IReadOnlyList<string> Conditions { get; init; } = [];
 
@@ -37,6 +40,11 @@ public sealed record Line
     /// <summary>Whether the author gave this condition: "boiled".</summary>
     public bool Is(string condition) => Conditions.Contains(condition);
 }
+
+/// <summary>A quantity as people measure it in a kitchen: two tablespoons, one large egg, a sachet.</summary>
+/// <param name="Amount">How many, above zero.</param>
+/// <param name="Unit">The measure as the larder calls it for this ingredient: "tbsp", "cup", "large".</param>
+public sealed record Household(double Amount, string Unit);
 
 /// <summary>A weighing before and after cooking: "200 g raw peeled gave 170 g cooked".</summary>
 public sealed record Weighed(Mass RawPeeled, Mass Cooked);

@@ -24,6 +24,21 @@ public sealed record Recipe
     /// <summary>Prose for the reader, as written.</summary>
     public string? Words { get; init; }
 
+    /// <summary>Ingredients of the author's own, as their labels say.</summary>
+    public IReadOnlyList<OwnIngredient> Own { get; init; } = [];
+
+    /// <summary>What to do without a tool or an ingredient.</summary>
+    public IReadOnlyList<Without> Without { get; init; } = [];
+
+    /// <summary>Swaps the author allows.</summary>
+    public IReadOnlyList<AllowedSwap> Swaps { get; init; } = [];
+
+    /// <summary>How what was baked is kept, and for how long.</summary>
+    public IReadOnlyList<Keeping> Keeping { get; init; } = [];
+
+    /// <summary>Findings the author has accepted.</summary>
+    public IReadOnlyList<Accepted> Accepted { get; init; } = [];
+
     /// <summary>The component with this id, or null.</summary>
     public Component? FindComponent(string id) => Components.FirstOrDefault(component => component.Id == id);
 

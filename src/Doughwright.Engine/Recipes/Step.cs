@@ -72,11 +72,19 @@ public sealed record Step
 
     public IReadOnlyList<string> Tools { get; init; } = [];
 
+    /// <summary>Other ways to do this step, each with its own times.</summary>
+    public IReadOnlyList<StepVariant> Variants { get; init; } = [];
+
     /// <summary>Prose for the reader, as written.</summary>
     public string? Words { get; init; }
 
     public required Position Position { get; init; }
 }
+
+/// <summary>Another way to do a step: kneaded by machine, in a static oven, without folding.</summary>
+/// <param name="Id">Short word, unique in the step: "machine".</param>
+/// <param name="Step">The whole step as it is done this way. It has no variants of its own.</param>
+public sealed record StepVariant(string Id, Step Step);
 
 /// <summary>How a step ends.</summary>
 public abstract record StepEnd
@@ -104,7 +112,11 @@ public abstract record StepEnd
 /// <summary>What the author really saw. At least one of the two values is set.</summary>
 /// <param name="On">The day, as typed.</param>
 /// <param name="TimesSeen">How often, at least 1.</param>
-public sealed record Measured(Duration? Time, Temperature? Temperature, string? On, int TimesSeen);
+public sealed record Measured(Duration? Time, Temperature? Temperature, string? On, int TimesSeen)
+{
+    /// <summary>The room it was seen in, when that was another than the home's.</summary>
+    public Temperature? Air { get; init; }
+}
 
 /// <summary>A fold during the bulk.</summary>
 /// <param name="After">Time after the start of the bulk at home.</param>
