@@ -60,11 +60,16 @@ internal sealed class Options
 
     public Option<string[]> Why { get; } = Value("--why");
 
+    /// <summary>Folder that a page is written to.</summary>
+    public Option<string[]> Out { get; } = Value("--out");
+
     public Command Findings { get; } = new("findings");
 
     public Command Formula { get; } = new("formula");
 
     public Command Rehearse { get; } = new("rehearse");
+
+    public Command Page { get; } = new("page");
 
     public RootCommand Root { get; } = [];
 
@@ -81,11 +86,12 @@ internal sealed class Options
         }
 
         AddTo(Formula, Weighed);
+        AddTo(Page, Out, Kitchen);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Page];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>
