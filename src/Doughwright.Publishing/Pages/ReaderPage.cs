@@ -38,7 +38,12 @@ internal static class ReaderPage
                 StripPart.Write(body, content, voice);
                 using (body.In("div", "recipe"))
                 {
-                    GoesInPart.Write(body, content, voice);
+                    using (body.In("div", "before"))
+                    {
+                        GoesInPart.Write(body, content, voice);
+                        FinePart.Tools(body, content, voice);
+                    }
+
                     MethodPart.Write(body, content, voice);
                 }
 

@@ -1,8 +1,10 @@
+using Doughwright.Engine.Formulas.Swaps;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Pages.Measures;
 using Doughwright.Publishing.Pages.Method;
 using Doughwright.Publishing.Pages.Rooms;
+using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Pictures.Strips;
 using Doughwright.Publishing.Wording;
 
@@ -37,10 +39,10 @@ internal static class ContentMaker
             DoneWhen = words["page.done-when"],
             Tools = tools.Tools,
             Without = tools.Others,
-            Swaps = [.. recipe.Swaps.Select(swap => SwapWords.Of(swap, recipe, live, both.Voice))],
+            Swaps = recipe.Swaps.Count == 0 ? [] : [.. new SwapWords(recipe, both, live).All(Swapping.Offer(recipe, here.Formula.Larder))],
             Keeping = [.. recipe.Keeping.Select(keeping => keeping.For is { } time
-                ? both.Say("page.keeps", ("how", keeping.Words), ("time", time))
-                : both.Say("page.keeps-untold", ("how", keeping.Words)))],
+                ? both.Say("page.keeps", ("how", Capital.Of(keeping.Words)), ("time", time))
+                : both.Say("page.keeps-untold", ("how", Capital.Of(keeping.Words))))],
             Cautions = [.. FindingsForReaders.Cautions(findings, both.Voice)],
             Unsettled = [.. FindingsForReaders.Unsettled(findings, recipe, both.Voice)],
             Basis = [.. new BasisMaker(here, both.Voice).All(stamp)],

@@ -15,7 +15,7 @@ internal sealed class FactsMaker(PageRun run, Both both, IReadOnlyList<Finding> 
     {
         if (recipe.Make is { } make)
         {
-            yield return Fact("makes", both.Say("page.makes", ("pieces", make.Pieces), ("what", make.What), ("piece", both.Weight(make.PieceMass))));
+            yield return Fact("makes", both.Say(make.Pieces == 1 ? "page.makes-one" : "page.makes", ("pieces", make.Pieces), ("what", make.What), ("piece", both.Weight(make.PieceMass))));
         }
 
         yield return Fact("takes", total is { } time ? both.Say("page.takes", ("time", time)) : both.Voice.Words["not-known"]);

@@ -15,8 +15,8 @@ internal sealed class StepFacts(Rehearsal here, Both both)
         StepKind.Mix => [Order(written), Mixed(step), told ? "" : Tools(written)],
         StepKind.Cool or StepKind.Scald or StepKind.Warm => [told ? "" : Cover(written), Ready(step), told ? "" : Tools(written)],
         StepKind.Shape => [Pieces(step), told ? "" : Tools(written)],
-        StepKind.Preheat => [Dial(step)],
-        StepKind.Bake => [Dial(step), Trays(written), Core(step), told ? "" : Tools(written)],
+        StepKind.Preheat => [Dial("page.dial", step)],
+        StepKind.Bake => [Dial("page.dial-bake", step), Trays(written), Core(step), told ? "" : Tools(written)],
         _ => told ? [] : [Place(written), Cover(written), Tools(written)],
     };
 
@@ -39,10 +39,10 @@ internal sealed class StepFacts(Rehearsal here, Both both)
     /// <summary>The last time the dough is shaped, it lies there in its pieces.</summary>
     private string Pieces(RehearsedStep step) =>
         here.Recipe.Make is { } make && here.Steps.LastOrDefault(other => other.Kind == StepKind.Shape && other.Component == step.Component)?.Id == step.Id
-            ? both.Say("page.pieces", ("pieces", make.Pieces), ("what", make.What), ("piece", both.Weight(make.PieceMass)))
+            ? both.Say(make.Pieces == 1 ? "page.piece" : "page.pieces", ("pieces", make.Pieces), ("what", make.What), ("piece", both.Weight(make.PieceMass)))
             : "";
 
-    private string Dial(RehearsedStep step) => step.Dial is { } dial ? both.Say("page.dial", ("dial", both.Dial(dial))) : "";
+    private string Dial(string key, RehearsedStep step) => step.Dial is { } dial ? both.Say(key, ("dial", both.Dial(dial))) : "";
 
     private string Trays(Step? written) => written?.Trays is > 1 and { } trays ? both.Say("page.trays", ("trays", trays)) : "";
 

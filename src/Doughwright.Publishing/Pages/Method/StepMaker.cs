@@ -36,10 +36,11 @@ internal sealed class StepMaker(Rehearsal here, Both both, Func<string, string> 
     private string Time(RehearsedStep step)
     {
         var parts = new List<string> { Start(step) };
-        var rest = (step.Time?.Likely ?? Duration.Zero) - step.Hands;
-        if (step.Hands > Duration.Zero)
+        var hands = step.Hands - Duration.FromMinutes(step.Events.Sum(each => each.Hands.Minutes));
+        var rest = (step.Time?.Likely ?? Duration.Zero) - hands;
+        if (hands.Minutes >= 0.5)
         {
-            parts.Add(both.Say("page.work", ("time", step.Hands)));
+            parts.Add(both.Say("page.work", ("time", hands)));
         }
 
         if (step.SettlesAt is { } settles)
@@ -52,15 +53,10 @@ internal sealed class StepMaker(Rehearsal here, Both both, Func<string, string> 
         }
         else if (rest.Minutes >= 0.5)
         {
-            parts.Add(Rest(time, step.Hands, step.Basis));
+            parts.Add(Rest(time, hands, step.Basis));
         }
 
-        var folds = step.Events.Where(each => each.What == "fold").Select(each => Show.DurationColumn(each.After.Likely)).ToArray();
-        if (folds.Length > 0)
-        {
-            parts.Add(both.Say(folds.Length == 1 ? "page.fold" : "page.folds", ("times", folds)));
-        }
-
+        parts.AddRange(step.Events.Select(each => both.Say("page.within", ("what", both.Voice.Words["event." + each.What]), ("after", each.After.Likely), ("time", each.Hands))));
         return string.Join(both.Voice.Words["list-comma"], parts);
     }
 
@@ -74,7 +70,7 @@ internal sealed class StepMaker(Rehearsal here, Both both, Func<string, string> 
     /// <summary>What is waited. A time that the author only states is as good as the author's word; the others have a range.</summary>
     private string Rest(Estimate<Duration> time, Duration hands, Basis basis)
     {
-        var then = hands > Duration.Zero ? "page.then-" : "page.wait-";
+        var then = hands.Minutes >= 0.5 ? "page.then-" : "page.wait-";
         var likely = time.Likely - hands;
         var (low, high) = (time.Low - hands, time.High - hands);
         var exact = high is { } end && Show.Duration(end) == Show.Duration(low);

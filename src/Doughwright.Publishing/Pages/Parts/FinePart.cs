@@ -6,12 +6,22 @@ namespace Doughwright.Publishing.Pages.Parts;
 /// <summary>Tools, swaps, keeping, cautions, what is not settled, and where the figures come from. What a recipe does not say has no section.</summary>
 internal static class FinePart
 {
-    public static void Write(Html page, PageContent content, Voice voice)
+    /// <summary>What is laid out before the first hand, and what to do without it.</summary>
+    public static void Tools(Html page, PageContent content, Voice voice)
     {
         using (page.In("div", "fine"))
         {
             List(page, "tools", content.Tools, tool => Tool(page, tool, voice), voice);
             List(page, "without", content.Without, without => Lacking(page, without, voice), voice);
+        }
+
+        page.Line();
+    }
+
+    public static void Write(Html page, PageContent content, Voice voice)
+    {
+        using (page.In("div", "fine"))
+        {
             List(page, "swaps", content.Swaps, words => page.Author("li", words), voice);
             List(page, "keeping", content.Keeping, words => page.Author("li", words), voice);
             List(page, "cautions", content.Cautions, words => page.Author("li", words), voice);
