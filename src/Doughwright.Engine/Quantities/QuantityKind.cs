@@ -8,4 +8,5 @@ public enum QuantityKind
     Duration,
     Length,
     Percent,
+    Power,
 }

@@ -2,7 +2,7 @@ namespace Doughwright.Engine.Quantities;
 
 /// <summary>A unit as people write it, with its exact factor.</summary>
 /// <param name="Symbol">As written, upper and lower case as here.</param>
-/// <param name="Factor">Times the base: g for a mass, s for a duration, m for a length, % for a percentage. Unused for
+/// <param name="Factor">Times the base: g for a mass, s for a duration, m for a length, % for a percentage, W for a power. Unused for
 /// temperatures.</param>
 /// <param name="Family">Units of one family may follow each other from large to small: "1 lb 4 oz". Null: the unit stands alone.</param>
 internal sealed record Unit(string Symbol, QuantityKind Kind, decimal Factor, string? Family = null)
@@ -29,6 +29,7 @@ internal sealed record Unit(string Symbol, QuantityKind Kind, decimal Factor, st
         new("in", QuantityKind.Length, 0.0254m, "feet"),
         new("ft", QuantityKind.Length, 0.3048m, "feet"),
         new("%", QuantityKind.Percent, 1m),
+        new("W", QuantityKind.Power, 1m),
     ];
 
     private static readonly Dictionary<string, Unit> BySymbol = All.ToDictionary(unit => unit.Symbol);
@@ -76,6 +77,8 @@ internal sealed record Unit(string Symbol, QuantityKind Kind, decimal Factor, st
         ["foot"] = "ft",
         ["feet"] = "ft",
         ["percent"] = "%",
+        ["watt"] = "W",
+        ["watts"] = "W",
     };
 
     public static Unit? Find(string symbol) => BySymbol.GetValueOrDefault(symbol);
