@@ -34,7 +34,7 @@ internal static class Balancer
     private static ComponentFormula Result(Part part, Mass flour)
     {
         var basis = part.Base;
-        var waterBasis = part.Flour > Mass.Zero ? part.Flour : basis;
+        var waterBasis = part.Component.Base is null && part.Flour > Mass.Zero ? part.Flour : basis;
         return new()
         {
             Id = part.Component.Id,

@@ -25,10 +25,10 @@ public sealed record ComponentFormula
     /// </summary>
     public required Mass? Water { get; init; }
 
-    /// <summary>What its lines' percentages are of: its own flour lines, or its largest line where it has none.</summary>
+    /// <summary>What its lines' percentages are of: the line the author names, or its own flour lines, or its largest line where it has none.</summary>
     public required Mass Base { get; init; }
 
-    /// <summary>Its water on all the flour in it, or on its base where it holds no flour.</summary>
+    /// <summary>Its water on all the flour in it, or on its base where the author names one or it holds no flour.</summary>
     public required Percent? WaterPercent { get; init; }
 
     /// <summary>How much of it ends up in the dough, as a fraction of what is made: 1 is all of it, 0 for washes and the like.</summary>

@@ -35,11 +35,16 @@ internal sealed class Part(Component component)
     /// <summary>The fraction of it that ends up in the dough by way of a preferment, itself included.</summary>
     public double SharePrefermented { get; set; }
 
-    /// <summary>Own flour lines, or the largest line where there is no flour.</summary>
+    /// <summary>The line the author names as base; else own flour lines, or the largest line where there is no flour.</summary>
     public Mass Base
     {
         get
         {
+            if (Lines.FirstOrDefault(line => line.Source.Id == Component.Base) is { } named)
+            {
+                return named.Mass;
+            }
+
             var flour = Sum(Lines.Where(line => line.Role == Role.Flour).Select(line => line.Mass));
             return flour > Mass.Zero || Lines.Count == 0 ? flour : Lines.Max(line => line.Mass);
         }

@@ -65,6 +65,9 @@ public static class Limits
     /// <summary>How long a step lasts: one that takes no time is a slip of the finger.</summary>
     public static Limit<Duration> Step { get; } = new("step-outside-limits", Duration.FromMinutes(0.5), Duration.FromHours(14 * 24));
 
+    /// <summary>How long something keeps: an hour is a bake to be eaten now, two years the end of any freezer.</summary>
+    public static Limit<Duration> Keeping { get; } = new("keeping-outside-limits", Duration.FromHours(1), Duration.FromHours(730 * 24));
+
     public static Limit<Length> Depth { get; } = new("depth-outside-limits", Length.FromMillimetres(1), Length.FromMillimetres(300));
 
     /// <summary>A rise that can be seen, up to far more than any dough does.</summary>

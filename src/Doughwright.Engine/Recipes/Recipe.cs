@@ -34,7 +34,7 @@ public sealed record Recipe
     public IReadOnlyList<AllowedSwap> Swaps { get; init; } = [];
 
     /// <summary>How what was baked is kept, and for how long.</summary>
-    public IReadOnlyList<Keeping> Keeping { get; init; } = [];
+    public IReadOnlyList<KeepingAdvice> Keeping { get; init; } = [];
 
     /// <summary>Findings the author has accepted.</summary>
     public IReadOnlyList<Accepted> Accepted { get; init; } = [];

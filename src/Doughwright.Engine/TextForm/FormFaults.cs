@@ -45,6 +45,11 @@ internal static class FormFaults
     public const string FoldNotUnderstood = "fold-not-understood";
     public const string VesselNotUnderstood = "vessel-not-understood";
 
+    public const string BaseUnknownLine = "base-unknown-line";
+    public const string SwapNotUnderstood = "swap-not-understood";
+    public const string SwapOfUnknownPart = "swap-of-unknown-part";
+    public const string KeepingNotUnderstood = "keeping-not-understood";
+
     public const string LargeDough = "large-dough";
     public const string CommentsDropped = "comments-dropped";
 }

@@ -3,19 +3,22 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.TextForm;
 
-/// <summary>"105 min on 9 November", "26 C", "20 min and 93 C on 9 November, seen 3 times"; a comma does for the "and".</summary>
+/// <summary>
+/// "105 min on 9 November", "26 C", "20 min and 93 C on 9 November, in a room of 22 C, seen 3 times"; a comma does for the "and".
+/// </summary>
 internal static class MeasuredGrammar
 {
     public const string And = " and ";
     public const string Comma = ", ";
     public const string On = " on ";
+    public const string InARoomOf = "in a room of";
     public const string Seen = "seen";
     public const string Times = "times";
 
     /// <param name="limit">Of the temperature, which means another thing in each kind of step.</param>
     public static Measured? Read(Phrase words, Limit<Temperature> limit)
     {
-        var (rest, timesSeen) = SeenTimes(words);
+        var (rest, conditions) = ConditionsOf(words);
         var (quantities, on) = rest.Around(On) is var (before, after) ? (before, after.Text) : (rest, null);
         Duration? time = null;
         Temperature? temperature = null;
@@ -36,18 +39,33 @@ internal static class MeasuredGrammar
             }
         }
 
-        return timesSeen is not { } seen || (time is null && temperature is null) ? null : new(time, temperature, on, seen);
+        return conditions is not var (air, seen) || (time is null && temperature is null) ? null : new(time, temperature, on, seen) { Air = air };
     }
 
-    /// <summary>Takes "seen 3 times" off the end; once when it is not there, null when it cannot be read.</summary>
-    private static (Phrase Before, int? Times) SeenTimes(Phrase words)
+    /// <summary>Takes "in a room of 22 C" and "seen 3 times" off the end, in either order; null when one of them cannot be read.</summary>
+    private static (Phrase Before, (Temperature? Air, int Seen)? Conditions) ConditionsOf(Phrase words)
     {
-        if (words.Split() is not [.., { } last] || last.After(Seen)?.Before(Times) is not { } count)
+        Temperature? air = null;
+        var seen = 1;
+        var understood = true;
+        for (var rest = words; ;)
         {
-            return (words, 1);
-        }
+            var last = rest.Split()[^1];
+            if (last.After(Seen)?.Before(Times) is { } count)
+            {
+                understood &= count.Count(Limits.Pieces) is { } times && (seen = times) > 0;
+            }
+            else if (last.After(InARoomOf) is { } room)
+            {
+                understood &= (air = room.Temperature(Limits.Air)) is not null;
+            }
+            else
+            {
+                return (rest, understood ? (air, seen) : null);
+            }
 
-        var rest = words.Part(0, last.Position.Column - words.Position.Column);
-        return (rest.Text.EndsWith(',') ? rest.Part(0, rest.Text.Length - 1) : rest, count.Count(Limits.Pieces));
+            var before = rest.Part(0, last.Position.Column - rest.Position.Column);
+            rest = before.Text.EndsWith(',') ? before.Part(0, before.Text.Length - 1) : before;
+        }
     }
 }

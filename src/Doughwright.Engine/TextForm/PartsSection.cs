@@ -7,6 +7,7 @@ internal sealed class PartsSection
 {
     public const string Kind = "kind";
     public const string Name = "name";
+    public const string Base = "base";
 
     private readonly FindingLog log;
     private readonly string place;
@@ -68,7 +69,7 @@ internal sealed class PartsSection
             return null;
         }
 
-        var settings = new Section(Only(mapping, isSetting: true), under, log, [Kind, Name]);
+        var settings = new Section(Only(mapping, isSetting: true), under, log, [Kind, Name, Base]);
         var kind = KindWord.Read<ComponentKind>(settings, id, entry);
         var lines = new List<Line>();
         var taken = new Dictionary<string, Position>();
@@ -87,7 +88,27 @@ internal sealed class PartsSection
             log.Wrong(FormFaults.PartWithoutLines, under, entry.KeyPosition, ("part", entry.Key));
         }
 
-        return kind is { } known ? new(id, settings.Words(Name)?.Text ?? Slug.InWords(id), known, lines, entry.KeyPosition) : null;
+        var name = settings.Words(Name)?.Text ?? Slug.InWords(id);
+        var basis = ReadBase(settings, taken.Keys);
+        return kind is { } known ? new(id, name, known, lines, entry.KeyPosition) { Base = basis } : null;
+    }
+
+    /// <summary>The line that the part's percentages are on.</summary>
+    private string? ReadBase(Section settings, IReadOnlyCollection<string> lines)
+    {
+        if (settings.Words(Base) is not { } words)
+        {
+            return null;
+        }
+
+        var id = Slug.Of(words.Text);
+        if (lines.Contains(id))
+        {
+            return id;
+        }
+
+        log.Wrong(FormFaults.BaseUnknownLine, words.Place, words.Position, Phrase.UnknownWord(words.Text, [.. lines]));
+        return null;
     }
 
     /// <summary>A line named like its own part is an ingredient: the potato in the part "potato".</summary>
@@ -113,5 +134,5 @@ internal sealed class PartsSection
     }
 
     private static TextMapping Only(TextMapping mapping, bool isSetting) =>
-        mapping with { Entries = [.. mapping.Entries.Where(entry => (entry.Key is Kind or Name) == isSetting)] };
+        mapping with { Entries = [.. mapping.Entries.Where(entry => (entry.Key is Kind or Name or Base) == isSetting)] };
 }

@@ -13,8 +13,11 @@ public static class RecipeText
     internal const string Tools = "tools";
     internal const string Parts = "parts";
     internal const string Steps = "steps";
+    internal const string Without = "without";
+    internal const string Swaps = "swaps";
+    internal const string Keeping = "keeping";
 
-    private static readonly string[] Keys = [FormLine.Key, Title, Make, Words, Home, Tools, Parts, Steps];
+    private static readonly string[] Keys = [FormLine.Key, Title, Make, Words, Home, Tools, Parts, Steps, Without, Swaps, Keeping];
 
     /// <summary>Reads a text. Never throws for what a person wrote: all faults are findings, all at once.</summary>
     public static Reading Read(string text)
@@ -62,6 +65,9 @@ public static class RecipeText
             Tools = root.Items(Tools) is { } tools ? [.. tools.Select(tool => tool.Text)] : null,
             Components = parts.Components,
             Steps = StepsSection.Read(root.Keys(Steps), parts, Steps, log),
+            Without = AdviceSections.Without(root.Keys(Without), Without, log),
+            Swaps = AdviceSections.Swaps(root, Swaps, parts),
+            Keeping = AdviceSections.Keeping(root, Keeping),
         };
     }
 

@@ -16,6 +16,9 @@ internal static class RecipeWriter
         .List(RecipeText.Tools, recipe.Tools)
         .Keys(RecipeText.Parts, Parts(recipe.Components))
         .Keys(RecipeText.Steps, Steps(recipe))
+        .Keys(RecipeText.Without, AdviceSections.Write(recipe.Without))
+        .List(RecipeText.Swaps, [.. recipe.Swaps.Select(SwapGrammar.Write)])
+        .List(RecipeText.Keeping, [.. recipe.Keeping.Select(KeepingGrammar.Write)])
         .Mapping;
 
     private static string Make(Make make) =>
@@ -28,7 +31,8 @@ internal static class RecipeWriter
         {
             var part = new TreeBuilder()
                 .Words(PartsSection.Kind, EnumWords<ComponentKind>.Of(component.Kind) is var kind && kind == component.Id ? null : kind)
-                .Words(PartsSection.Name, component.Name == Slug.InWords(component.Id) ? null : component.Name);
+                .Words(PartsSection.Name, component.Name == Slug.InWords(component.Id) ? null : component.Name)
+                .Words(PartsSection.Base, component.Base is { } basis ? component.Lines.FirstOrDefault(line => line.Id == basis)?.Name : null);
             foreach (var line in component.Lines)
             {
                 part.Words(line.Name, Line(line));

@@ -68,9 +68,16 @@ internal sealed class Section
     }
 
     /// <summary>Prose: one line or a block, without spaces at its ends.</summary>
-    public string? Prose(string key) => entries.GetValueOrDefault(key)?.Value is TextScalar { Style: ScalarStyle.Block } block
-        ? Tidy(block.Text)
-        : Words(key)?.Text is { Length: > 0 } words ? words : null;
+    public string? Prose(string key) => Entry(key) is { } entry ? ProseOf(entry, PlaceOf(key), log) : null;
+
+    /// <summary>Prose as the value of any entry.</summary>
+    public static string? ProseOf(TextEntry entry, string place, FindingLog log) =>
+        entry.Value is TextScalar { Style: ScalarStyle.Block } block ? Tidy(block.Text)
+            : WordsOf(entry, place, log)?.Text is { Length: > 0 } words ? words : null;
+
+    /// <summary>One line of words, or a list of such; commas do not part them.</summary>
+    public IEnumerable<Phrase> Lines(string key) =>
+        Entry(key)?.Value is TextList ? Items(key) ?? [] : Words(key) is { } words ? [words] : [];
 
     /// <summary>Words separated by commas, or a list.</summary>
     public IReadOnlyList<Phrase>? Items(string key) => entries.GetValueOrDefault(key)?.Value is TextList list

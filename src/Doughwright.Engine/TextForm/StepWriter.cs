@@ -11,29 +11,65 @@ internal static class StepWriter
     public static TextMapping Write(Step step, Component? part)
     {
         var builder = new TreeBuilder()
-            .Words(StepsSection.Name, step.Name)
+            .Words(StepKeys.Name, step.Name)
             .Words(KindWord.Key, EnumWords<StepKind>.Of(step.Kind) is var kind && kind == step.Id ? null : kind)
-            .Words(StepsSection.Of, step.Component)
-            .Words(StepsSection.Hands, step.Hands == Duration.Zero ? null : ExactText.Of(step.Hands))
-            .Words(StepsSection.Way, step.Way is { } way ? EnumWords<MixingWay>.Of(way) : null)
-            .Words(StepsSection.Where, step.Where == Where.Room ? null : EnumWords<Where>.Of(step.Where))
-            .Words(StepsSection.Oven, step.Oven is { } oven ? Oven(oven) : null)
-            .Words(StepsSection.Trays, step.Trays?.ToString(CultureInfo.InvariantCulture))
-            .Words(StepsSection.Vessel, step.Vessel is { } vessel ? Vessel(vessel) : null)
-            .Words(StepsSection.Depth, step.Depth is { } depth ? ExactText.OfDepth(depth) : null)
-            .Words(StepsSection.Cover, step.Cover == Cover.Open ? null : EnumWords<Cover>.Of(step.Cover))
-            .Items(StepsSection.Order, [.. step.Order.Select(id => part?.Lines.FirstOrDefault(line => line.Id == id)?.Name ?? id)]);
-        builder = step.Folds is [var only]
-            ? builder.Words(StepsSection.Fold, Fold(only))
-            : builder.List(StepsSection.Folds, [.. step.Folds.Select(Fold)]);
-        return builder
-            .Words(StepsSection.Ends, step.End is { } end ? End(end) : null)
-            .Words(StepsSection.Measured, step.Measured is { } measured ? Measured(measured) : null)
-            .Prose(StepsSection.Cue, step.Cue)
-            .Items(StepsSection.Tools, step.Tools)
-            .Prose(StepsSection.Words, step.Words)
-            .Mapping;
+            .Words(StepsSection.Of, step.Component);
+        How(builder, step, Order(step, part), everything: false);
+        return builder.Keys(VariantsSection.Key, Variants(step)).Mapping;
     }
+
+    private static string[] Order(Step step, Component? part) =>
+        [.. step.Order.Select(id => part?.Lines.FirstOrDefault(line => line.Id == id)?.Name ?? id)];
+
+    /// <param name="everything">Says what is usual too, so that a variant can take back what its step says.</param>
+    private static void How(TreeBuilder builder, Step step, IReadOnlyList<string> order, bool everything)
+    {
+        builder
+            .Words(StepKeys.Hands, step.Hands == Duration.Zero && !everything ? null : ExactText.Of(step.Hands))
+            .Words(StepKeys.Way, step.Way is { } way ? EnumWords<MixingWay>.Of(way) : null)
+            .Words(StepKeys.Where, step.Where == Where.Room && !everything ? null : EnumWords<Where>.Of(step.Where))
+            .Words(StepKeys.Oven, step.Oven is { } oven ? Oven(oven) : null)
+            .Words(StepKeys.Trays, step.Trays?.ToString(CultureInfo.InvariantCulture))
+            .Words(StepKeys.Vessel, step.Vessel is { } vessel ? Vessel(vessel) : null)
+            .Words(StepKeys.Depth, step.Depth is { } depth ? ExactText.OfDepth(depth) : null)
+            .Words(StepKeys.Cover, step.Cover == Cover.Open && !everything ? null : EnumWords<Cover>.Of(step.Cover))
+            .Items(StepsSection.Order, order);
+        builder = step.Folds switch
+        {
+            [] => everything ? builder.Words(StepKeys.Fold, StepKeys.None) : builder,
+            [var only] => builder.Words(StepKeys.Fold, Fold(only)),
+            _ => builder.List(StepKeys.Folds, [.. step.Folds.Select(Fold)]),
+        };
+        builder
+            .Words(StepKeys.Ends, step.End is { } end ? End(end) : null)
+            .Words(StepKeys.Measured, step.Measured is { } measured ? Measured(measured) : null)
+            .Prose(StepKeys.Cue, step.Cue)
+            .Items(StepKeys.Tools, step.Tools.Count == 0 && everything ? [StepKeys.None] : step.Tools)
+            .Prose(StepKeys.Words, step.Words);
+    }
+
+    private static TextMapping Variants(Step step)
+    {
+        var variants = new TreeBuilder();
+        var usual = Whole(step).Select(Text).ToHashSet();
+        foreach (var (id, variant) in step.Variants)
+        {
+            // What was measured belongs to the one way in which it was seen, so it is said even where it is the same.
+            var other = Whole(variant).Where(entry => entry.Key == StepKeys.Measured || !usual.Contains(Text(entry))).ToArray();
+            variants.Keys(id, new(other.Length > 0 ? other : [.. Whole(variant).Take(1)], Position.None));
+        }
+
+        return variants.Mapping;
+    }
+
+    private static IReadOnlyList<TextEntry> Whole(Step step)
+    {
+        var builder = new TreeBuilder().Words(StepKeys.Name, step.Name);
+        How(builder, step, [], everything: true);
+        return builder.Mapping.Entries;
+    }
+
+    private static string Text(TextEntry entry) => new TextDocument(new([entry], Position.None), []).Normalised();
 
     private static string Oven(OvenSetting oven) =>
         ExactText.Of(oven.Dial) + (oven.Mode is { } mode ? " " + EnumWords<OvenMode>.Of(mode) : "");
@@ -61,6 +97,7 @@ internal static class StepWriter
         var temperature = measured.Temperature is { } celsius ? ExactText.Of(celsius) : null;
         return string.Join(MeasuredGrammar.And, new[] { time, temperature }.OfType<string>())
             + (measured.On is { } on ? MeasuredGrammar.On + on : "")
+            + (measured.Air is { } air ? $", {MeasuredGrammar.InARoomOf} {ExactText.Of(air)}" : "")
             + (measured.TimesSeen > 1 ? $", {MeasuredGrammar.Seen} {NumberText.Exact(measured.TimesSeen)} {MeasuredGrammar.Times}" : "");
     }
 }

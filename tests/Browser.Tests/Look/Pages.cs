@@ -13,6 +13,8 @@ internal static class Pages
     [
         Shelf,
         "/open",
+        "/kitchens",
+        "/recipes/potato-rolls/kitchen?kitchen=mountain&air=17C",
         "/recipes/potato-rolls",
         "/recipes/potato-rolls?kitchen=mountain&dough=26C&free=potato,scald",
         "/recipes/hearth-loaf?kitchen=winter-cottage&measures=us",
@@ -29,7 +31,7 @@ internal static class Pages
     public static bool HasCircuit(string path) => HasPictures(path);
 
     /// <summary>Whether a page must show lettering in pictures.</summary>
-    public static bool HasPictures(string path) => path.StartsWith("/recipes/", StringComparison.Ordinal);
+    public static bool HasPictures(string path) => path.StartsWith("/recipes/", StringComparison.Ordinal) && !path.Contains("/kitchen?", StringComparison.Ordinal);
 }
 
 /// <summary>The pages as cases of a test.</summary>

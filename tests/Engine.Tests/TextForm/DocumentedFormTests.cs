@@ -78,6 +78,7 @@ public partial class DocumentedFormTests
         "" => text,
         "home" => $"{Head}home:\n{Indented(text, 1)}parts:\n  dough:\n    flour: 100 g\n",
         "parts" => $"{Head}home:\n  air: 21 C\nparts:\n{Indented(text, 1)}",
+        "whole" => $"{Head}home:\n  air: 21 C\nparts:\n  dough:\n    flour: 100 g\n{text}",
         "lines" => $"{Head}home:\n  air: 21 C\nparts:\n  dough:\n{Indented(text, 2)}",
         "step" => $"{Head}home:\n  air: 21 C\nparts:\n  dough:\n    flour: 100 g\nsteps:\n  example:\n{Indented(text, 2)}",
         _ => throw new InvalidOperationException($"An example of an unknown kind: {what}"),

@@ -95,6 +95,21 @@ public class FormFaultTests
     [InlineData("    way: by hand\n", "    way: by foot\n", "unknown-word", true)]
     [InlineData("    depth: 1 cm\n", "    depth: 31 cm\n", "depth-outside-limits", false)]
     [InlineData("    depth: 1 cm\n", "    depth: 0 cm\n", "depth-outside-limits", false)]
+    [InlineData("    milk: 15 g\n", "    base: mlik\n    milk: 15 g\n", "base-unknown-line", false)]
+    [InlineData("title: Potato rolls\n", "title: Potato rolls\nswaps: butter by\n", "swap-not-understood", true)]
+    [InlineData("title: Potato rolls\n", "title: Potato rolls\nswaps:\n  - butter by oil, tried\n", "swap-not-understood", true)]
+    [InlineData("title: Potato rolls\n", "title: Potato rolls\nswaps:\n  - butter by oil, in dogh\n", "swap-of-unknown-part", false)]
+    [InlineData("title: Potato rolls\n", "title: Potato rolls\nkeeping:\n  - in a bag, 2 months\n", "unit-unknown", true)]
+    [InlineData("title: Potato rolls\n", "title: Potato rolls\nkeeping:\n  - in a bag, 3 min\n", "keeping-outside-limits", false)]
+    [InlineData("title: Potato rolls\n", "title: Potato rolls\nkeeping: 2 d\n", "keeping-not-understood", true)]
+    [InlineData("title: Potato rolls\n", "title: Potato rolls\nwithout:\n  brush: A spoon.\n  Brush: A leaf.\n", "same-id-twice", true)]
+    [InlineData("title: Potato rolls\n", "title: Potato rolls\nwithout: a brush\n", "keys-wanted", true)]
+    [InlineData("    way: by hand\n", "    way: by hand\n    variants:\n      machine:\n        way: by foot\n", "unknown-word", true)]
+    [InlineData("    way: by hand\n", "    way: by hand\n    variants:\n      machine:\n        of: wash\n", "unknown-key", true)]
+    [InlineData("    way: by hand\n", "    way: by hand\n    variants:\n      a b:\n        hands: 2 min\n      a-b:\n        hands: 3 min\n", "same-id-twice", true)]
+    [InlineData("    way: by hand\n", "    way: by hand\n    variants:\n      machine:\n        measured: 78 C\n", "mixed-outside-limits", false)]
+    [InlineData("    measured: 105 min on 9 November\n", "    measured: 105 min on 9 November, in a room of 50 C\n", "air-outside-limits", false)]
+    [InlineData("    measured: 105 min on 9 November\n", "    measured: 105 min on 9 November, in a room of 22\n", "unit-missing", true)]
     public void Slip_GivesOneFinding(string piece, string instead, string kind, bool notUnderstood)
     {
         var reading = RecipeText.Read(Texts.PotatoRollsWith(piece, instead));

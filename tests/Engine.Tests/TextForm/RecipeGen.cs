@@ -92,7 +92,8 @@ internal static class RecipeGen
 
     private static Gen<Measured?> MeasuredAt(Gen<Temperature> temperatures) =>
         Gen.Select(Maybe(Time), Maybe(temperatures), Pick.From<string?>(null, "9 November", "Monday, late"), Gen.Int[1, 4])
-            .Select((time, warm, on, times) => time is null && warm is null ? null : new Measured(time, warm, on, times));
+            .Select((time, warm, on, times) => time is null && warm is null ? null : new Measured(time, warm, on, times))
+            .SelectMany(measured => Maybe(Warm).Select(room => measured is null ? null : measured with { Air = room }));
 
     private static readonly Gen<Vessel?> Vessel =
         Gen.Select(Gen.Enum<VesselShape>(), Maybe(Gen.Enum<VesselMaterial>()), Maybe(Mass), Gen.Bool, Gen.Bool)
@@ -138,13 +139,53 @@ internal static class RecipeGen
                 Position = Position.None,
             });
 
+    /// <summary>A step with some things said again, as a variant says them. What was measured is its own.</summary>
+    private static Gen<StepVariant> VariantOf(Step step) =>
+        Gen.Select(Step, Gen.Int[0, 255], Pick.From("machine", "no fold", "in the other oven")).Select((other, said, name) => new StepVariant(
+            Slug.Of(name),
+            step with
+            {
+                Name = (said & 1) > 0 ? other.Name : step.Name,
+                Hands = (said & 2) > 0 ? other.Hands : step.Hands,
+                Way = (said & 4) > 0 ? other.Way ?? step.Way : step.Way,
+                Where = (said & 8) > 0 ? other.Where : step.Where,
+                Cover = (said & 8) > 0 ? other.Cover : step.Cover,
+                Oven = (said & 16) > 0 ? other.Oven ?? step.Oven : step.Oven,
+                Trays = (said & 16) > 0 ? other.Trays ?? step.Trays : step.Trays,
+                Vessel = (said & 16) > 0 ? other.Vessel ?? step.Vessel : step.Vessel,
+                Depth = (said & 16) > 0 ? other.Depth ?? step.Depth : step.Depth,
+                Folds = (said & 32) > 0 ? other.Folds : step.Folds,
+                End = (said & 64) > 0 ? other.End ?? step.End : step.End,
+                Measured = other.Kind == StepKind.Bake != (step.Kind == StepKind.Bake) ? null : other.Measured,
+                Cue = (said & 128) > 0 ? other.Cue ?? step.Cue : step.Cue,
+                Tools = (said & 128) > 0 ? other.Tools : step.Tools,
+                Words = (said & 128) > 0 ? other.Words ?? step.Words : step.Words,
+            }));
+
+    private static readonly Gen<Step> StepWithVariants = Step.SelectMany(step => VariantOf(step).Array[0, 2].Select(variants =>
+        step with { Variants = [.. variants.DistinctBy(variant => variant.Id)] }));
+
+    private static readonly Gen<Without[]> Without = Gen.Select(Name, Prose)
+        .Select((what, words) => new Without(what, words, Position.None)).Array[0, 3]
+        .Select(all => all.Where(one => Slug.Of(one.What).Length > 0).DistinctBy(one => Slug.Of(one.What)).ToArray());
+
+    private static readonly Gen<AllowedSwap[]> Swaps =
+        Gen.Select(Name, Name, Pick.From<string?>(null, "part-0"), Pick.From<string?>(null, "3 May"), Pick.From<string?>(null, "in the end softer, 5 min", "not tried"))
+            .Select((what, by, part, tried, words) => new AllowedSwap(what, by, part, Position.None) { Tried = tried, Words = words }).Array[0, 3];
+
+    private static readonly Gen<KeepingAdvice[]> Keeping =
+        Gen.Select(Pick.From("in a bag", "frozen, in slices", "at 5 C, covered: not long"), Maybe(Gen.Int[1, 17_520]))
+            .Select((words, hours) => new KeepingAdvice(words, hours is { } time ? Duration.FromHours(time) : null, Position.None)).Array[0, 3];
+
     private static readonly Gen<Component> Component =
         Gen.Select(Gen.Enum<ComponentKind>(), Name, Line.Array[1, 5])
             .Select((kind, name, lines) =>
                 new Component("", name, kind, [.. lines.Where(line => line.Id.Length > 0).DistinctBy(line => line.Id)], Position.None));
 
     public static Gen<Recipe> Recipe { get; } =
-        Gen.Select(Name, Kitchen, Component.Array[1, 4], Step.Array[0, 5], MaybeText(Prose), Gen.Bool).Select(Build);
+        Gen.Select(Name, Kitchen, Component.Array[1, 4], StepWithVariants.Array[0, 5], MaybeText(Prose), Gen.Bool).Select(Build)
+            .SelectMany(recipe => Gen.Select(Without, Swaps, Keeping).Select((without, swaps, keeping) =>
+                recipe with { Without = without, Swaps = swaps, Keeping = keeping }));
 
     private static Recipe Build(string title, Kitchen home, Component[] parts, Step[] steps, string? words, bool makes)
     {
@@ -157,6 +198,9 @@ internal static class RecipeGen
                 .. part.Lines.Count > 0 ? part.Lines : [Plain],
                 .. i == 0 ? Array.Empty<Line>() : [AllOf($"part-{i - 1}")],
             ],
+        }).Select((part, i) => part with
+        {
+            Base = i % 2 == 0 ? null : part.Lines[^1].Id,
         }).ToArray();
         return new()
         {
@@ -171,6 +215,15 @@ internal static class RecipeGen
                     Id = $"step-{i}",
                     Component = components[i % components.Length].Id,
                     Order = i % 2 == 0 ? [] : [.. components[i % components.Length].Lines.Select(line => line.Id).Reverse()],
+                }).Select(step => step with
+                {
+                    Variants =
+                    [
+                        .. step.Variants.Select(variant => variant with
+                        {
+                            Step = variant.Step with { Id = step.Id, Component = step.Component, Order = step.Order },
+                        }),
+                    ],
                 }),
             ],
             Tools = words is null ? null : ["scale", title],

@@ -68,6 +68,17 @@ internal sealed class LiveDesk : IAsyncDisposable
         return new(response.StatusCode, response.Headers.Location?.OriginalString, Parse(await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)));
     }
 
+    /// <summary>Sends any form of a page as a browser does: its hidden fields, and what was typed.</summary>
+    public async Task<Answer> Send(IHtmlFormElement sent, params (string Name, string Value)[] typed)
+    {
+        var fields = sent.QuerySelectorAll("input[type=hidden]").Cast<IHtmlInputElement>().Select(field => KeyValuePair.Create(field.Name!, field.Value))
+            .Concat(typed.Select(field => KeyValuePair.Create(field.Name, field.Value)));
+        using var request = new HttpRequestMessage(HttpMethod.Post, sent.GetAttribute("action")) { Content = new FormUrlEncodedContent(fields) };
+        request.Headers.TryAddWithoutValidation("Origin", client.BaseAddress!.GetLeftPart(UriPartial.Authority));
+        using var response = await client.SendAsync(request, TestContext.Current.CancellationToken);
+        return new(response.StatusCode, response.Headers.Location?.OriginalString, Parse(await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)));
+    }
+
     public async ValueTask DisposeAsync()
     {
         client.Dispose();

@@ -15,11 +15,19 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <param name="Before">What is asked now, for a form that is sent without script.</param>
 public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence, Told Note, IReadOnlyList<Refusal> Refusals, string Before)
 {
+    /// <summary>Address of the page that keeps this kitchen by a name; null when it is one that has a name already.</summary>
+    public string? Keep { get; private init; }
+
     /// <param name="kitchens">Kitchens of the user's folder.</param>
     internal static KitchenView Of(Figures figures, IReadOnlyList<KitchenOnShelf> kitchens)
     {
         var state = figures.State;
-        return new(Picking(figures, kitchens), Saying(figures), Changing(figures), state.Setting.Refusals, state.Setting.Question.Query());
+        return new(Picking(figures, kitchens), Saying(figures), Changing(figures), state.Setting.Refusals, state.Setting.Question.Query())
+        {
+            Keep = Question.OfKitchen.Any(state.Setting.Question.Has)
+                ? $"/recipes/{Uri.EscapeDataString(state.File.Name)}/kitchen{state.Setting.Question.Query()}"
+                : null,
+        };
     }
 
     private static List<KitchenPick> Picking(Figures figures, IReadOnlyList<KitchenOnShelf> kitchens)

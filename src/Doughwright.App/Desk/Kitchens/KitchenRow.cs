@@ -1,0 +1,20 @@
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.WebUtilities;
+
+namespace Doughwright.App.Desk.Kitchens;
+
+/// <summary>A kitchen that is kept.</summary>
+/// <param name="Name">Name of its file.</param>
+/// <param name="Said">The kitchen in words, or that its text is not understood.</param>
+/// <param name="Shelf">Address of the recipes in it.</param>
+/// <param name="Text">Address of the page with its text.</param>
+internal sealed record KitchenRow(string Name, string Title, string Said, string Shelf, string Text)
+{
+    public static IReadOnlyList<KitchenRow> All(ShelfFolder folder, Voice voice) => [.. KitchenOnShelf.All(folder).Select(kitchen => new KitchenRow(
+        kitchen.Name,
+        kitchen.Shown,
+        kitchen.Kitchen is { } known ? KitchenSentence.Of(known, voice) : voice.Words["kitchens.not-understood"],
+        ShelfAddress.InMeasures(QueryHelpers.AddQueryString("/", ShelfAsked.KitchenName, kitchen.Name), voice),
+        ShelfAddress.OfKitchenText(kitchen.Name, voice)))];
+}

@@ -1,0 +1,70 @@
+using Doughwright.App.Desk.Layout;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.WebUtilities;
+
+namespace Doughwright.App.Desk.Kitchens;
+
+/// <summary>The kitchens that are kept, each in words; one can be taken away and brought back.</summary>
+public sealed partial class KitchensPage
+{
+    private const string AwayName = "away";
+    private const string BackName = "back";
+
+    [CascadingParameter]
+    private HttpContext Context { get; set; } = null!;
+
+    [Inject]
+    private Speaker Speaker { get; set; } = null!;
+
+    [Inject]
+    private ShelfFolder Folder { get; set; } = null!;
+
+    /// <summary>Name of the kitchen that was taken away just now.</summary>
+    [SupplyParameterFromQuery]
+    private string? Taken { get; set; }
+
+    private Voice Voice => Speaker.Voice;
+
+    private IReadOnlyList<KitchenRow> Rows { get; set; } = [];
+
+    private string Said { get; set; } = "";
+
+    private string? CanComeBack { get; set; }
+
+    protected override void OnInitialized()
+    {
+        Rows = KitchenRow.All(Folder, Voice);
+        if (Taken is { Length: > 0 } taken && TakenAway.CanBringBack(Folder.KitchenTexts, taken))
+        {
+            (Said, CanComeBack) = (Voice.Say("kitchens.taken", ("name", taken)), taken);
+        }
+    }
+
+    /// <summary>Carries out what a button asks and leads on, so that loading the page again repeats nothing.</summary>
+    private async Task Move()
+    {
+        var form = await Context.Request.ReadFormAsync(Context.RequestAborted);
+        var (away, back) = (form[AwayName].ToString(), form[BackName].ToString());
+        var name = away.Length > 0 ? away : back;
+        try
+        {
+            if (away.Length > 0 ? TakenAway.Take(Folder.KitchenTexts, away) : TakenAway.BringBack(Folder.KitchenTexts, back))
+            {
+                Context.Response.StatusCode = StatusCodes.Status303SeeOther;
+                Context.Response.Headers.Location = Speaker.To(away.Length > 0 ? QueryHelpers.AddQueryString("/kitchens", "taken", away) : "/kitchens");
+                return;
+            }
+
+            Said = Voice.Say("kitchens.not-there", ("name", name));
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            Said = Voice.Say("kitchens.not-carried", ("folder", Folder.KitchenTexts.Path), ("reason", problem.Message));
+        }
+
+        Context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+    }
+}

@@ -1,0 +1,58 @@
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Formulas.Swaps;
+
+/// <summary>What was made good, by what, and what is left over.</summary>
+internal static class BalanceNotes
+{
+    // In percent of flour: what a hand begins to feel, and what makes another dough. Common practice, no source.
+    private const double WorthSaying = 0.5;
+    private const double Another = 2;
+
+    // Less sugar than this is tasted, and browns less. Common practice, no source.
+    private const double Tasted = 2;
+
+    public static IEnumerable<Finding> Of(SwapChange change)
+    {
+        foreach (var edit in change.Edits.Where(edit => edit.Water > Mass.Zero))
+        {
+            yield return edit.Lines.First(line => line.Swap is not null).Swap!.About("swap-adds-water", Grade.Hint, ("water", edit.Water));
+        }
+
+        foreach (var residual in change.Residuals)
+        {
+            var swap = change.Swaps.FirstOrDefault(swap => residual.Component is null ? swap.Component.ShareInDough > 0 : swap.Component.Id == residual.Component);
+            if (swap is null || swap.Component.Kind == ComponentKind.Wash)
+            {
+                continue;
+            }
+
+            var worst = new[] { residual.Water, residual.Sugar, residual.Fat }.Max(each => Math.Abs(each?.Value ?? 0));
+            (string, object)[] left = [("water", Signed(residual.Water)), ("sugar", Signed(residual.Sugar)), ("fat", Signed(residual.Fat))];
+            if (worst >= Another)
+            {
+                yield return swap.About("swap-not-made-good", Grade.Warning, left);
+            }
+            else if (worst >= WorthSaying)
+            {
+                yield return swap.About("swap-not-made-good", Grade.Hint, left);
+            }
+
+            if (residual.Sugar is { } sugar && sugar.Value <= -Tasted && change.Swaps.FirstOrDefault(other => other.Line.Role == Role.Sugar) is { } sweet)
+            {
+                yield return sweet.About("swap-less-sweet", Grade.Hint, ("sugar", Percent.FromValue(-sugar.Value)));
+            }
+
+            if (residual.Salt is { } salt && Math.Abs(salt.Value) >= 0.1)
+            {
+                yield return swap.About("swap-salt-changes", Grade.Hint, ("salt", Signed(salt)));
+            }
+        }
+    }
+
+    /// <summary>"+1.2 %": what is more has its sign too.</summary>
+    private static string Signed(Percent? percent) =>
+        percent is not { } known ? "?" : (known.Value >= 0.05 ? "+" : "") + Show.Percent(known);
+}

@@ -1,0 +1,78 @@
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Formulas.Swaps;
+
+/// <summary>What the words and the times of the recipe still say of the old ingredient. They are the author's, so they are told and not changed.</summary>
+internal static class MethodNotes
+{
+    public static IEnumerable<Finding> Of(SwapChange change) =>
+        [.. Gone(change), .. change.Swaps.SelectMany(swap => Mentions(change, swap)), .. WrittenFor(change), .. Measured(change)];
+
+    private static IEnumerable<Finding> Gone(SwapChange change) => change.Before.Recipe.Components
+        .Where(part => change.After.Recipe.FindComponent(part.Id) is null)
+        .Select(part => Report.Make(
+            "swap-part-goes",
+            Grade.Warning,
+            $"parts.{part.Id}",
+            part.Position,
+            ("part", part.Name),
+            ("steps", change.Before.Recipe.Steps.Where(step => step.Component == part.Id).Select(step => step.Name).ToArray())));
+
+    private static IEnumerable<Finding> Mentions(SwapChange change, PlannedSwap swap)
+    {
+        var recipe = change.After.Recipe;
+        var name = Phrase.Words(swap.Line.Name);
+        var by = Phrase.Words(swap.By?.Name ?? "");
+        // "unsalted butter" is also called butter; "flour" would mean the new flour as well.
+        string[] spoken = name.Length > 0 && !by.Contains(name[^1]) ? [string.Join(' ', name), name[^1]] : [string.Join(' ', name)];
+        bool Speaks(params string?[] prose) => Phrase.Normal(string.Join(" . ", prose)) is var text && spoken.Any(word => Phrase.Holds(text, word));
+        Finding Say(string place, string where, Position position) =>
+            Report.Make("swap-words-still-say", Grade.Hint, place, position, ("name", swap.Line.Name), ("by", swap.By?.Name ?? ""), ("where", where));
+        if (Speaks(recipe.Title))
+        {
+            yield return Say("title", recipe.Title, Position.None);
+        }
+
+        if (Speaks(recipe.Words))
+        {
+            yield return Say("words", recipe.Title, Position.None);
+        }
+
+        foreach (var part in recipe.Components.Where(part => Speaks(part.Name)))
+        {
+            yield return Say($"parts.{part.Id}", part.Name, part.Position);
+        }
+
+        foreach (var step in recipe.Steps.Where(step => Speaks([step.Name, step.Words, step.Cue, .. step.Variants.Select(variant => variant.Step.Words)])))
+        {
+            yield return Say($"steps.{step.Id}", step.Name, step.Position);
+        }
+
+        foreach (var entry in recipe.Without.Where(entry => Speaks(entry.What, entry.Words)))
+        {
+            yield return Say("without", entry.What, entry.Position);
+        }
+    }
+
+    /// <summary>Peeling and boiling were written for what is gone.</summary>
+    private static IEnumerable<Finding> WrittenFor(SwapChange change) =>
+        from swap in change.Swaps
+        where swap is { By: not null, Line.Role: Role.Starchy }
+        from step in change.After.Recipe.Steps
+        where step.Component == swap.Component.Id && step.Kind is StepKind.Prepare or StepKind.Cook
+        select Report.Make(
+            "swap-step-written-for", Grade.Warning, $"steps.{step.Id}", step.Position, ("step", step.Name), ("name", swap.Line.Name), ("by", swap.By!.Name));
+
+    private static IEnumerable<Finding> Measured(SwapChange change)
+    {
+        var touched = change.Swaps.Where(swap => swap.Component.ShareInDough > 0).Select(swap => swap.Component.Id).ToHashSet();
+        var steps = change.After.Recipe.Steps
+            .Where(step => step.Measured is not null)
+            .Where(step => touched.Contains(step.Component) || (touched.Count > 0 && change.After.Recipe.FindComponent(step.Component)?.Kind == ComponentKind.Dough))
+            .ToArray();
+        return steps.Length == 0
+            ? []
+            : [Report.Make("swap-measured-before", Grade.Warning, $"steps.{steps[0].Id}", steps[0].Position, ("steps", steps.Select(step => step.Name).ToArray()))];
+    }
+}

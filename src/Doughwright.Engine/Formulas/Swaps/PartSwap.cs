@@ -1,0 +1,118 @@
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Numerics;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Formulas.Swaps;
+
+/// <summary>A line with its new mass.</summary>
+/// <param name="Swap">What stands in; null for a line that only gives or takes.</param>
+internal sealed record LineEdit(string Line, Mass Mass, PlannedSwap? Swap);
+
+/// <summary>Everything that changes in one part.</summary>
+/// <param name="Water">Water that was not there before; zero when there is none.</param>
+internal sealed record PartEdit(ComponentFormula Component, IReadOnlyList<LineEdit> Lines, Mass Water);
+
+/// <summary>Finds the masses of one part: what stands in, and what gives or takes for it. Source: swap-balance.</summary>
+internal static class PartSwap
+{
+    // A pull so weak that it only chooses among answers that are equally good.
+    private const double Pull = 1e-8;
+
+    // What stands in may weigh up to four times as much: milk for milk powder is told to take water.
+    private const double MostTimes = 4;
+
+    /// <param name="flour">What percentages are of: the dough's flour, or the base of a part outside it.</param>
+    public static PartEdit Solve(ComponentFormula component, IReadOnlyList<PlannedSwap> swaps, Formula formula, Mass flour)
+    {
+        var scale = formula.Recipe.Home.Scale;
+        var solved = swaps.Where(swap => swap.Manner == Manner.Solved).ToArray();
+        var correctors = Correctors.Of(component, swaps, formula.Larder.WithId("water"));
+        var masses = Masses(swaps, solved, correctors);
+
+        var edits = new List<LineEdit>();
+        var standing = 0;
+        foreach (var swap in swaps)
+        {
+            var mass = swap.Manner == Manner.Solved ? Mass.FromGrams(masses[standing++]) : swap.FixedMass;
+            edits.Add(new(swap.Line.Source.Id, mass == swap.Line.Mass ? mass : ScaleStep.Round(mass, scale), swap));
+        }
+
+        var water = Mass.Zero;
+        for (var i = 0; i < correctors.Count; i++)
+        {
+            var grams = masses[solved.Length + i];
+            // Less than the scale shows is no change.
+            if (Math.Abs(grams - correctors[i].Before) < scale.Grams / 2)
+            {
+                continue;
+            }
+
+            var mass = ScaleStep.Round(Mass.FromGrams(grams), scale);
+            if (correctors[i].Line is { } line)
+            {
+                edits.Add(new(line.Source.Id, mass, null));
+            }
+            else
+            {
+                water = mass;
+            }
+        }
+
+        return new(component, [.. edits, .. SaltHold.Of(component, edits, flour, scale)], water);
+    }
+
+    private static double[] Masses(IReadOnlyList<PlannedSwap> swaps, PlannedSwap[] solved, IReadOnlyList<Corrector> correctors)
+    {
+        var isStarchy = solved.Any(swap => swap is { Line.Role: Role.Starchy, By.Ingredient.Role: Role.Starchy });
+        var target = Missing(swaps, isStarchy);
+        var columns = new List<double[]>();
+        var (low, high, start) = (new List<double>(), new List<double>(), new List<double>());
+        foreach (var swap in solved)
+        {
+            columns.Add(Brings.Of(swap.By!.Composition, isStarchy));
+            low.Add(0);
+            high.Add(MostTimes * swap.Line.Mass.Grams);
+            start.Add(swap.Line.Mass.Grams);
+        }
+
+        foreach (var corrector in correctors)
+        {
+            var brings = Brings.Of(corrector.Composition, false);
+            columns.Add(brings);
+            low.Add(corrector.Low);
+            high.Add(corrector.High);
+            start.Add(corrector.Before);
+            target = [.. target.Zip(brings, (missing, share) => missing + (share * corrector.Before))];
+        }
+
+        return BoundedLeastSquares.Solve(columns, target, [.. low], [.. high], [.. start], Pull);
+    }
+
+    /// <summary>What goes with the lines that are swapped, less what stands in with a mass of its own brings.</summary>
+    private static double[] Missing(IReadOnlyList<PlannedSwap> swaps, bool isStarchy)
+    {
+        var missing = new double[4];
+        foreach (var swap in swaps.Where(swap => swap.Manner is Manner.Without or Manner.Yeast or Manner.AsMuch or Manner.Solved))
+        {
+            Add(missing, swap.Line.Composition, swap.Line.Mass, 1);
+            if (swap.Manner != Manner.Solved && swap.By is { } by)
+            {
+                Add(missing, by.Composition, swap.FixedMass, -1);
+            }
+        }
+
+        return missing;
+
+        void Add(double[] into, Composition composition, Mass mass, int sign)
+        {
+            if (PlannedSwap.Known(composition))
+            {
+                var brings = Brings.Of(composition, isStarchy);
+                for (var i = 0; i < into.Length; i++)
+                {
+                    into[i] += sign * mass.Grams * brings[i];
+                }
+            }
+        }
+    }
+}

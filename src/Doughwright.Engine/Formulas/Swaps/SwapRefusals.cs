@@ -1,0 +1,106 @@
+using Doughwright.Engine.Formulas.Checks;
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.TextForm;
+
+namespace Doughwright.Engine.Formulas.Swaps;
+
+/// <summary>What no swap may do, each with its reason.</summary>
+internal static class SwapRefusals
+{
+    /// <summary>Of a dough, the most that may consist of things nobody knows.</summary>
+    private const double MostUnknown = 0.02;
+
+    public static IEnumerable<Finding> Of(Formula formula, IReadOnlyList<PlannedSwap> plan) =>
+        plan.Where(swap => swap.Manner != Manner.Same).SelectMany(swap => Of(formula, plan, swap).OfType<Finding>());
+
+    /// <summary>More of the dough, or of a touched part outside it, is unknown than a balance can bear.</summary>
+    public static IEnumerable<Finding> Unknown(Formula before, Formula after, IReadOnlyList<PlannedSwap> plan)
+    {
+        foreach (var swap in plan.Where(swap => swap.Manner is not (Manner.Same or Manner.Flour)).DistinctBy(swap => swap.Component.ShareInDough > 0 ? "" : swap.Component.Id))
+        {
+            var isDough = swap.Component.ShareInDough > 0;
+            var scopes = new[] { before, after }.Select(formula => UnknownIn(formula, isDough ? null : swap.Component.Id)).ToArray();
+            var (names, share) = scopes.MaxBy(scope => scope.Share);
+            if (share > MostUnknown)
+            {
+                yield return swap.About("swap-composition-not-known", Grade.Error, ("names", names), ("share", Quantities.Percent.FromFraction(share)));
+            }
+        }
+    }
+
+    private static (string[] Names, double Share) UnknownIn(Formula formula, string? component)
+    {
+        var (all, unknown) = (0.0, 0.0);
+        var names = new List<string>();
+        foreach (var (part, line) in formula.Lines().Where(at => at.Line.Source.Uses is null && (component is null ? at.Component.ShareInDough > 0 : at.Component.Id == component)))
+        {
+            var grams = line.Mass.Grams * (component is null ? part.ShareInDough : 1);
+            all += grams;
+            // A flour is held, so that its sugar alone may be blank.
+            if (line.Composition is { Water: null } or { Fat: null } || (line.Composition.Sugars is null && line.Role != Role.Flour))
+            {
+                unknown += grams;
+                names.Add(line.Name);
+            }
+        }
+
+        return ([.. names.Distinct()], all > 0 ? unknown / all : 0);
+    }
+
+    private static IEnumerable<Finding?> Of(Formula formula, IReadOnlyList<PlannedSwap> plan, PlannedSwap swap)
+    {
+        yield return NotClear(swap);
+        yield return Held(swap);
+        yield return Sets(swap);
+        yield return Emptied(formula, plan, swap);
+        yield return swap.By is { } by && Slug.Of(by.Name) is var id && id != swap.Component.Id && formula.FindComponent(id) is not null
+            ? swap.About("swap-name-is-part", Grade.Error)
+            : null;
+    }
+
+    private static Finding? NotClear(PlannedSwap swap) => swap.By switch
+    {
+        { Match.Kind: MatchKind.NotClear or MatchKind.RawOrCookedNotSaid } by =>
+            swap.About("swap-stand-in-not-clear", Grade.Error, ("candidates", by.Match.Candidates.Select(row => row.Name).ToArray())),
+        { Match.Kind: MatchKind.Unknown, Match.Nearest.Count: > 0 } by =>
+            swap.About("swap-stand-in-not-known", Grade.Warning, ("nearest", by.Match.Nearest)),
+        _ => null,
+    };
+
+    /// <summary>Flour, salt and yeast make the dough what it is: only their like can stand in.</summary>
+    private static Finding? Held(PlannedSwap swap)
+    {
+        var (was, becomes) = (swap.Line.Role, swap.By?.Ingredient?.Role);
+        bool Breaks(Role role) => was == role != (becomes == role);
+        return Breaks(Role.Flour) ? swap.About("swap-flour-held", Grade.Error)
+            : Breaks(Role.Salt) ? swap.About("swap-salt-held", Grade.Error)
+            : Breaks(Role.Yeast) || (was == Role.Yeast && swap.Manner != Manner.Yeast) ? swap.About("swap-yeast-held", Grade.Error)
+            : null;
+    }
+
+    /// <summary>A filling or an icing stands because its fat is firm when cold.</summary>
+    private static Finding? Sets(PlannedSwap swap)
+    {
+        if (swap.Component.Kind is not (ComponentKind.Filling or ComponentKind.Icing)
+            || !Traits.Of(swap.Line.Ingredient).Contains(Trait.SetsCold)
+            || Traits.Of(swap.By?.Ingredient).Contains(Trait.SetsCold))
+        {
+            return null;
+        }
+
+        return swap.Component.Kind == ComponentKind.Icing
+            ? swap.About("swap-icing-stands-by-fat", Grade.Error)
+            : swap.About("swap-filling-stands-by-fat", Grade.Error);
+    }
+
+    private static Finding? Emptied(Formula formula, IReadOnlyList<PlannedSwap> plan, PlannedSwap swap)
+    {
+        var gone = plan.Where(other => other.Component.Id == swap.Component.Id && other.By is null).Select(other => other.Line.Source.Id);
+        var isNeeded = formula.Recipe.FindComponent(swap.Component.Id) is { BelongsToDough: true }
+            || formula.Lines().Any(at => at.Line.UsesComponent == swap.Component.Id);
+        return swap.By is null && isNeeded && !swap.Component.Lines.Select(line => line.Source.Id).Except(gone).Any()
+            ? swap.About("swap-empties-part", Grade.Error)
+            : null;
+    }
+}

@@ -1,0 +1,60 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Formulas.Swaps;
+
+/// <summary>One swap from the wishes to what it cost: plan, refuse, solve every part, follow through, look at what came out.</summary>
+internal sealed class SwapRun(Formula before, IReadOnlyList<Wish> wishes)
+{
+    private readonly List<Finding> found = [];
+
+    public Swapped Result()
+    {
+        var plan = SwapPlan.Of(before, wishes, found);
+        found.AddRange(SwapRefusals.Of(before, plan));
+        if (IsRefused)
+        {
+            return Refused();
+        }
+
+        var edits = plan.GroupBy(swap => swap.Component.Id)
+            .Select(group => PartSwap.Solve(group.First().Component, [.. group], before, FlourFor(group.First().Component)))
+            .ToArray();
+        var recipe = FollowThrough.Apply(before, edits);
+        var after = Formula.Balance(recipe, before.Larder);
+        found.AddRange(SwapRefusals.Unknown(before, after, plan));
+        if (IsRefused)
+        {
+            return Refused();
+        }
+
+        var change = new SwapChange(before, after, plan, edits);
+        return new()
+        {
+            Recipe = recipe,
+            Formula = after,
+            Lines = change.Lines,
+            Residuals = change.Residuals,
+            Thirst = change.Thirst,
+            Allergens = change.Allergens,
+            Buy = change.Buy,
+            Consequences = [.. found, .. SwapConsequences.Of(change)],
+        };
+    }
+
+    private bool IsRefused => found.Any(finding => finding.Grade == Grade.Error);
+
+    private Mass FlourFor(ComponentFormula component) => component.ShareInDough > 0 ? before.Flour : component.Flour > Mass.Zero ? component.Flour : component.Base;
+
+    private Swapped Refused() => new()
+    {
+        Recipe = null,
+        Formula = null,
+        Lines = [],
+        Residuals = [],
+        Thirst = [],
+        Allergens = AllergenChanges.Of(before, before),
+        Buy = [],
+        Consequences = found,
+    };
+}

@@ -1,0 +1,32 @@
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.TextForm;
+
+/// <summary>Other ways to do a step: each says again what is done otherwise, and all else stays as in the step.</summary>
+internal static class VariantsSection
+{
+    public const string Key = "variants";
+
+    public static IReadOnlyList<StepVariant> Read(Section section, Step step, StepKind? kind)
+    {
+        var variants = new List<StepVariant>();
+        var taken = new Dictionary<string, Position>();
+        var place = section.PlaceOf(Key);
+        foreach (var entry in section.Keys(Key)?.Entries ?? [])
+        {
+            var isFirst = IdCheck.Take(entry, taken, place, section.Log);
+            var id = Slug.Of(entry.Key);
+            if (Section.KeysOf(entry, $"{place}.{id}", section.Log) is { } keys)
+            {
+                var said = new Section(keys, $"{place}.{id}", section.Log, StepKeys.All);
+                var variant = StepKeys.Over(step, said, kind) with { Position = entry.KeyPosition };
+                if (isFirst)
+                {
+                    variants.Add(new(id, variant));
+                }
+            }
+        }
+
+        return variants;
+    }
+}
