@@ -113,7 +113,8 @@ internal static class OwnSection
         };
         var piece = section.Words(Piece)?.Mass(Limits.Piece);
         var reading = label.Read();
-        foreach (var fault in reading.Faults)
+        var figures = Keys.Where(key => key is not (CountsAs or Allergens or Piece));
+        foreach (var fault in reading.Faults.Where(fault => fault.Kind != LabelFaultKind.NothingSaid || !figures.Any(section.Has)))
         {
             var key = section.Entry(KeyOf(fault.Entry, label))?.KeyPosition ?? entry.KeyPosition;
             section.Log.Wrong(

@@ -111,7 +111,7 @@ public class FormFaultTests
     [InlineData("    measured: 105 min on 9 November\n", "    measured: 105 min on 9 November, in a room of 50 C\n", "air-outside-limits", false)]
     [InlineData("    measured: 105 min on 9 November\n", "    measured: 105 min on 9 November, in a room of 22\n", "unit-missing", true)]
     [InlineData("    salt: 7 g\n", "    salt: 1 heaped tsp\n", "measure-not-level", false)]
-    [InlineData("    salt: 7 g\n", "    sal ammoniac: 1 tsp\n    salt: 7 g\n", "measure-of-unknown", false)]
+    [InlineData("    milk: 15 g\n", "    milk: 15 g\n    sal mirabile: 1 tsp\n", "measure-of-unknown", false)]
     [InlineData("    sugar: 30 g\n", "    sugar: 1 cup\n", "measure-not-clear", false)]
     [InlineData("    sugar: 30 g\n", "    sugar: 1 sachet\n", "measure-not-held", false)]
     [InlineData("    milk: 15 g\n", "    my drink: 1 tbsp\nown:\n  my drink:\n    counts as: liquid\n    fat: 1 g\n", "no-measure-held", false)]
