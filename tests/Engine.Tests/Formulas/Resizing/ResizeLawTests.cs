@@ -117,7 +117,8 @@ public class ResizeLawTests
             5 => new ResizeWish.Tin(new(null, null, null, Volume.FromLitres(number)), null),
             _ => new ResizeWish.HaveLine("old", Mass.FromGrams(number)),
         };
-        var resized = recipe.To(wish);
+        Resized resized;
+        try { resized = recipe.To(wish); } catch { File.WriteAllText("/tmp/rs.yaml", Engine.TextForm.RecipeText.Write(recipe)); throw; }
         Assert.Equal(resized.Recipe is null, resized.Factor is null);
         if (resized.Recipe is null)
         {
