@@ -77,6 +77,9 @@ internal sealed class Options
 
     public Option<string[]> Take { get; } = Value("--take");
 
+    /// <summary>Folder that a page is written to.</summary>
+    public Option<string[]> Out { get; } = Value("--out");
+
     public Command Findings { get; } = new("findings");
 
     public Command Formula { get; } = new("formula");
@@ -84,6 +87,8 @@ internal sealed class Options
     public Command Rehearse { get; } = new("rehearse");
 
     public Command Resize { get; } = new("resize");
+
+    public Command Page { get; } = new("page");
 
     public RootCommand Root { get; } = [];
 
@@ -100,12 +105,13 @@ internal sealed class Options
         }
 
         AddTo(Formula, Weighed);
+        AddTo(Page, Out, Kitchen);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Page];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>
