@@ -60,6 +60,12 @@ internal sealed class Options
 
     public Option<string[]> Why { get; } = Value("--why");
 
+    /// <summary>A way out of a finding to be carried out.</summary>
+    public Option<string[]> Do { get; } = Value("--do");
+
+    /// <summary>A finding to be accepted, with the reason.</summary>
+    public Option<string[]> Accept { get; } = Value("--accept");
+
     public Command Findings { get; } = new("findings");
 
     public Command Formula { get; } = new("formula");
@@ -80,6 +86,7 @@ internal sealed class Options
             Root.Add(command);
         }
 
+        AddTo(Findings, Do, Accept);
         AddTo(Formula, Weighed);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
