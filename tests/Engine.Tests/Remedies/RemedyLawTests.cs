@@ -39,7 +39,7 @@ public class RemedyLawTests(ITestOutputHelper output)
 
     [Fact]
     public void EveryText_OfTheSlips_IsOfferedAWayOut() => Assert.All(TextSlips.All, slip =>
-        Assert.NotEmpty(RecipeText.Read(slip.Text).Findings.Where(finding => finding.Kind == slip.Kind).SelectMany(finding => Engine.Remedies.Remedies.For(finding, null))));
+        Assert.NotEmpty(RecipeText.Read(slip.Text).Findings.Where(finding => finding.Kind == slip.Kind).SelectMany(finding => Engine.Remedies.Remedies.For(finding, SoundAndFaulty.RecipeOf(slip.Text)))));
 
     [Fact]
     public void Ids_AreUniqueWithinAText() => Assert.All(Faulty(), one =>
