@@ -60,6 +60,12 @@ internal sealed class Options
 
     public Option<string[]> Why { get; } = Value("--why");
 
+    /// <summary>A way out of a finding to be carried out.</summary>
+    public Option<string[]> Do { get; } = Value("--do");
+
+    /// <summary>A finding to be accepted, with the reason.</summary>
+    public Option<string[]> Accept { get; } = Value("--accept");
+
     public Option<string[]> Pieces { get; } = Value("--pieces");
 
     public Option<string[]> Piece { get; } = Value("--piece");
@@ -104,6 +110,7 @@ internal sealed class Options
             Root.Add(command);
         }
 
+        AddTo(Findings, Do, Accept);
         AddTo(Formula, Weighed);
         AddTo(Page, Out, Kitchen);
         AddTo(

@@ -24,7 +24,7 @@ internal static class FormulaJson
         WriteBudget(json, "fat", formula.Fat);
         WriteYeast(json, formula.Yeast);
         json.Array("buy", formula.Buy, item => WriteBuy(json, item, voice));
-        FindingsJson.WriteList(json, findings, voice);
+        FindingsJson.WriteList(json, findings, formula.Recipe, voice);
     });
 
     private static void WritePercent(Utf8JsonWriter json, FormulaPercents percent)
