@@ -52,7 +52,7 @@ internal static class BalanceNotes
         }
     }
 
-    /// <summary>"+1.2 %": what is more has its sign too.</summary>
+    /// <summary>"+1.2 %": what is more has its sign too. What is not known is left out of the sentence.</summary>
     private static string Signed(Percent? percent) =>
-        percent is not { } known ? "?" : (known.Value >= 0.05 ? "+" : "") + Show.Percent(known);
+        percent is not { } known ? "" : (known.Value >= 0.05 ? "+" : "") + Show.Percent(known);
 }

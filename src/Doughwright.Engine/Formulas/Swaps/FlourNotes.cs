@@ -23,12 +23,13 @@ internal static class FlourNotes
             if (high <= Mass.Zero)
             {
                 yield return swap.About(
-                    "swap-flour-drinks-less", Grade.Hint, ("low", high * -1), ("high", low * -1), ("points", $"{Show.Number(-thirst.High, 0)} to {Show.Number(-thirst.Low, 0)}"), ("holdBack", change.Before.Flour * HoldBack));
+                    "swap-flour-drinks-less", Grade.Hint, ("low", high * -1), ("high", low * -1), ("from", -thirst.High), ("to", -thirst.Low),
+                    ("holdBack", change.Before.Flour * HoldBack));
             }
             else if (low >= Mass.Zero)
             {
                 yield return swap.About(
-                    "swap-flour-drinks-more", Grade.Hint, ("low", low), ("high", high), ("points", $"{Show.Number(thirst.Low, 0)} to {Show.Number(thirst.High, 0)}"));
+                    "swap-flour-drinks-more", Grade.Hint, ("low", low), ("high", high), ("from", thirst.Low), ("to", thirst.High));
             }
             else
             {

@@ -18,11 +18,7 @@ internal static class PartSwap
     // A pull so weak that it only chooses among answers that are equally good.
     private const double Pull = 1e-8;
 
-    // What stands in may weigh up to four times as much: milk for milk powder is told to take water.
-    private const double MostTimes = 4;
-
-    /// <param name="flour">What percentages are of: the dough's flour, or the base of a part outside it.</param>
-    public static PartEdit Solve(ComponentFormula component, IReadOnlyList<PlannedSwap> swaps, Formula formula, Mass flour)
+    public static PartEdit Solve(ComponentFormula component, IReadOnlyList<PlannedSwap> swaps, Formula formula)
     {
         var scale = formula.Recipe.Home.Scale;
         var solved = swaps.Where(swap => swap.Manner == Manner.Solved).ToArray();
@@ -58,7 +54,7 @@ internal static class PartSwap
             }
         }
 
-        return new(component, [.. edits, .. SaltHold.Of(component, edits, flour, scale)], water);
+        return new(component, edits, water);
     }
 
     private static double[] Masses(IReadOnlyList<PlannedSwap> swaps, PlannedSwap[] solved, IReadOnlyList<Corrector> correctors)
@@ -70,8 +66,8 @@ internal static class PartSwap
         foreach (var swap in solved)
         {
             columns.Add(Brings.Of(swap.By!.Composition, isStarchy));
-            low.Add(0);
-            high.Add(MostTimes * swap.Line.Mass.Grams);
+            low.Add(swap.Times.Least * swap.Line.Mass.Grams);
+            high.Add(swap.Times.Most * swap.Line.Mass.Grams);
             start.Add(swap.Line.Mass.Grams);
         }
 

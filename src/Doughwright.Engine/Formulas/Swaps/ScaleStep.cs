@@ -2,10 +2,10 @@ using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Formulas.Swaps;
 
-/// <summary>Rounds a mass to what the scale shows; a small one more finely, so that no dose moves by more than a thirtieth.</summary>
+/// <summary>Rounds a mass to what the scale shows; a small one more finely, so that no dose moves by more than a fiftieth.</summary>
 internal static class ScaleStep
 {
-    private const double Most = 0.03;
+    private const double Most = 0.02;
     private const double Finest = 0.001;
 
     public static Mass Round(Mass mass, Mass scale)

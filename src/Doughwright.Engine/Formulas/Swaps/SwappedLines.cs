@@ -39,9 +39,11 @@ internal static class SwappedLines
                 : new(component, Slug.Of(by.Name), LineChange.Replaced, line.Name, mass, by.Name, change.Mass);
         }
 
-        // What only gives or takes, and a part that weighs something else now.
-        var now = change?.Mass ?? (line.Uses is not null && line.Mass is not null ? Mass(after, component, line.Id) : mass);
-        return now == mass ? null : new(component, line.Id, LineChange.Corrected, line.Name, mass, line.Name, now);
+        // What gives or takes, what more of stands in, and a part that weighs something else now.
+        var now = Mass(after, component, line.Id);
+        return now == mass || now is null || (line.Uses is not null && line.Mass is null)
+            ? null
+            : new(component, line.Id, LineChange.Corrected, line.Name, mass, line.Name, now);
     }
 
     private static Mass? Mass(Formula formula, string component, string line) =>
