@@ -60,11 +60,30 @@ internal sealed class Options
 
     public Option<string[]> Why { get; } = Value("--why");
 
+    public Option<string[]> Pieces { get; } = Value("--pieces");
+
+    public Option<string[]> Piece { get; } = Value("--piece");
+
+    /// <summary>So much dough: another thing than the temperature asked of a rehearsal, under the same name.</summary>
+    public Option<string[]> DoughMass { get; } = Value("--dough");
+
+    public Option<string[]> Have { get; } = Value("--have");
+
+    public Option<string[]> Tin { get; } = Value("--tin");
+
+    public Option<string[]> Tray { get; } = Value("--tray");
+
+    public Option<string[]> Trays { get; } = Value("--trays");
+
+    public Option<string[]> Take { get; } = Value("--take");
+
     public Command Findings { get; } = new("findings");
 
     public Command Formula { get; } = new("formula");
 
     public Command Rehearse { get; } = new("rehearse");
+
+    public Command Resize { get; } = new("resize");
 
     public RootCommand Root { get; } = [];
 
@@ -83,9 +102,10 @@ internal sealed class Options
         AddTo(Formula, Weighed);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
+        AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

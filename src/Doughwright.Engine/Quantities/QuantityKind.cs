@@ -7,5 +7,6 @@ public enum QuantityKind
     Temperature,
     Duration,
     Length,
+    Volume,
     Percent,
 }
