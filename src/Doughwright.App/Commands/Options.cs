@@ -77,6 +77,8 @@ internal sealed class Options
 
     public Option<string[]> Take { get; } = Value("--take");
 
+    public Option<string[]> Replace { get; } = Value("--replace");
+
     public Command Findings { get; } = new("findings");
 
     public Command Formula { get; } = new("formula");
@@ -84,6 +86,8 @@ internal sealed class Options
     public Command Rehearse { get; } = new("rehearse");
 
     public Command Resize { get; } = new("resize");
+
+    public Command Swap { get; } = new("swap");
 
     public RootCommand Root { get; } = [];
 
@@ -102,10 +106,11 @@ internal sealed class Options
         AddTo(Formula, Weighed);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
+        AddTo(Swap, Replace);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

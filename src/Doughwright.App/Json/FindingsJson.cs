@@ -17,7 +17,7 @@ internal static class FindingsJson
     /// <summary>{ form, findings }: a line was not understood, and nothing was computed.</summary>
     public static string WriteNotUnderstood(IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json => WriteList(json, findings, voice));
 
-    public static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Voice voice) => json.Array("findings", findings, finding =>
+    public static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Voice voice, string name = "findings") => json.Array(name, findings, finding =>
     {
         json.WriteString("kind", finding.Kind);
         json.WriteString("id", finding.Id);

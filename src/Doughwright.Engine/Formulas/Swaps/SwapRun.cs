@@ -42,7 +42,8 @@ internal sealed class SwapRun(Formula before, IReadOnlyList<Wish> wishes)
             Thirst = change.Thirst,
             Allergens = change.Allergens,
             Buy = change.Buy,
-            Consequences = [.. found, .. SwapConsequences.Of(change)],
+            // The lines of the old text are not those of the new one.
+            Consequences = [.. found.Concat(SwapConsequences.Of(change)).Select(finding => finding with { Position = Position.None })],
         };
     }
 
