@@ -79,6 +79,9 @@ internal sealed class Options
 
     public Option<string[]> Replace { get; } = Value("--replace");
 
+    /// <summary>Folder that a page is written to.</summary>
+    public Option<string[]> Out { get; } = Value("--out");
+
     public Command Findings { get; } = new("findings");
 
     public Command Formula { get; } = new("formula");
@@ -88,6 +91,8 @@ internal sealed class Options
     public Command Resize { get; } = new("resize");
 
     public Command Swap { get; } = new("swap");
+
+    public Command Page { get; } = new("page");
 
     public RootCommand Root { get; } = [];
 
@@ -104,13 +109,14 @@ internal sealed class Options
         }
 
         AddTo(Formula, Weighed);
+        AddTo(Page, Out, Kitchen);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
         AddTo(Swap, Replace);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

@@ -40,7 +40,7 @@ internal static class HelpText
             page.Paragraph(voice.Words.Find($"help.{command.Name}{option.Name[1..]}") ?? voice.Words[$"help{option.Name[1..]}"], 6);
         }
 
-        if (command.Options.Contains(options.Kitchen))
+        if (options.Of(command).Contains(options.Kitchen))
         {
             page.Gap();
             page.Paragraph(voice.Say("help.kitchens", ("kitchens", KitchenShelf.Names)));

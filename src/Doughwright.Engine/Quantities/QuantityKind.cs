@@ -9,4 +9,5 @@ public enum QuantityKind
     Length,
     Volume,
     Percent,
+    Power,
 }

@@ -30,6 +30,10 @@ public static class QuantityText
     public static Parsed<Percent> TryPercent(string text) =>
         QuantityReader.Read(text, QuantityKind.Percent).To(percent => Quantities.Percent.FromValue(NumberText.ToDouble(percent)));
 
+    /// <summary>What a lamp takes: "15 W".</summary>
+    public static Parsed<Power> TryPower(string text) =>
+        QuantityReader.Read(text, QuantityKind.Power).To(watts => Quantities.Power.FromWatts(NumberText.ToDouble(watts)));
+
     /// <summary>A bare count: "24".</summary>
     public static Parsed<int> TryCount(string text)
     {

@@ -92,6 +92,9 @@ public static class Show
     /// <summary>One decimal: "67.8 %".</summary>
     public static string Percent(Percent percent) => Number(percent.Value, 1) + Gap + "%";
 
+    /// <summary>What a lamp takes, whole: "15 W".</summary>
+    public static string Power(Power power) => Number(power.Watts, 0) + Gap + "W";
+
     /// <summary>Air pressure: "87.72 kPa".</summary>
     public static string Pressure(Pressure pressure) => Number(pressure.Kilopascals, 2) + Gap + "kPa";
 

@@ -18,13 +18,19 @@ internal static class OvenRemedies
     ];
 
     /// <summary>The oven of the recipe's own kitchen first.</summary>
-    private static IEnumerable<Remedy> Mode(Found found) =>
-        from mode in Enum.GetValues<OvenMode>().OrderByDescending(mode => mode == found.Recipe.Home.Oven)
-        where found.Step?.Oven is not null
-        let id = found.Step!.Id
-        let dial = found.Step.Oven!.Dial
-        select found.Remedy(
-            Verbs.WriteDial, recipe => recipe.Step(id, step => step with { Oven = new(dial, mode) }), ("dial", dial), ("mode", mode), ("step", found.Step.Name));
+    private static IEnumerable<Remedy> Mode(Found found)
+    {
+        if (found.Step is not { Oven: { Dial: var dial } } step)
+        {
+            yield break;
+        }
+
+        foreach (var mode in Enum.GetValues<OvenMode>().OrderByDescending(mode => mode == found.Recipe.Home.Oven))
+        {
+            yield return found.Remedy(
+                Verbs.WriteDial, recipe => recipe.Step(step.Id, old => old with { Oven = new(dial, mode) }), ("dial", dial), ("mode", mode), ("step", step.Name));
+        }
+    }
 
     private static IEnumerable<Remedy> OtherUnit(Found found)
     {
