@@ -49,7 +49,7 @@ internal static class MethodNotes
             yield return Say($"steps.{step.Id}", step.Name, step.Position);
         }
 
-        foreach (var entry in recipe.Without.Where(entry => Speaks(entry.What, entry.Words)))
+        foreach (var entry in recipe.Without.Where(entry => Speaks(entry.Words)))
         {
             yield return Say("without", entry.What, entry.Position);
         }

@@ -37,8 +37,8 @@ internal static class PartSwap
         for (var i = 0; i < correctors.Count; i++)
         {
             var grams = masses[solved.Length + i];
-            // Less than the scale shows is no change.
-            if (Math.Abs(grams - correctors[i].Before) < scale.Grams / 2)
+            // Less than a step of the scale is no change.
+            if (Math.Abs(grams - correctors[i].Before) < scale.Grams)
             {
                 continue;
             }
