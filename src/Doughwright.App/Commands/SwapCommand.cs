@@ -13,6 +13,9 @@ namespace Doughwright.App.Commands;
 /// <summary>swap FILE: the recipe with something swapped, as a text, and what that costs.</summary>
 internal static class SwapCommand
 {
+    // Minutes: less is lost in reading a rise.
+    private const double WorthSaying = 2;
+
     public static Answer Run(CommandRun run)
     {
         if (run.ReadFile() is not { } file)
@@ -73,7 +76,7 @@ internal static class SwapCommand
         [
             .. Rehearser.RehearseSwapped(recipe, swapped.Recipe!, Larder.Shipped).Steps
                 .Where(step => step.Kind is StepKind.Bulk or StepKind.Proof && recipe.FindStep(step.Id)?.Measured?.Time is not null)
-                .Where(step => step.Time is { } time && step.HomeTime is { } home && Math.Round(time.Likely.Minutes) != Math.Round(home.Minutes)),
+                .Where(step => step.Time is { } time && step.HomeTime is { } home && Math.Abs(time.Likely.Minutes - home.Minutes) >= WorthSaying),
         ];
 
     private static Answer Offer(CommandRun run, InputFile file, Recipe recipe, IReadOnlyList<Finding> findings)

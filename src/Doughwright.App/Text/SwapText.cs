@@ -110,8 +110,8 @@ internal static class SwapText
             page.Paragraph(voice.Say("swap.buy", ("changes", swapped.Buy.Select(change => voice.Say(
                 "swap.buy-change",
                 ("name", change.Name),
-                ("after", change.After is { } after ? after : voice.Words["nothing"]),
-                ("before", change.Before is { } before ? before : voice.Words["nothing"]))))));
+                ("after", change.After is { } after ? after : voice.Words["swap.none-of-it"]),
+                ("before", change.Before is { } before ? before : voice.Words["swap.none-of-it"]))))));
         }
     }
 

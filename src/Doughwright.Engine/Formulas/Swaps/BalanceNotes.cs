@@ -23,8 +23,10 @@ internal static class BalanceNotes
 
         foreach (var residual in change.Residuals)
         {
-            var swap = change.Swaps.FirstOrDefault(swap => residual.Component is null ? swap.Component.ShareInDough > 0 : swap.Component.Id == residual.Component);
-            if (swap is null || swap.Component.Kind == ComponentKind.Wash)
+            var swaps = change.Swaps.Where(swap => residual.Component is null ? swap.Component.ShareInDough > 0 : swap.Component.Id == residual.Component).ToArray();
+            var swap = swaps.FirstOrDefault();
+            // A wash is no matter of balance, and what another flour brings along is held for none.
+            if (swap is null || swap.Component.Kind == ComponentKind.Wash || swaps.All(other => other.Manner == Manner.Flour))
             {
                 continue;
             }

@@ -18,6 +18,9 @@ internal static class PartSwap
     // A pull so weak that it only chooses among answers that are equally good.
     private const double Pull = 1e-8;
 
+    // Of the part's flour: for less no hand notices, nobody wants another line.
+    private const double WaterWorthALine = 0.005;
+
     public static PartEdit Solve(ComponentFormula component, IReadOnlyList<PlannedSwap> swaps, Formula formula)
     {
         var scale = formula.Recipe.Home.Scale;
@@ -48,7 +51,7 @@ internal static class PartSwap
             {
                 edits.Add(new(line.Source.Id, mass, null));
             }
-            else
+            else if (grams >= WaterWorthALine * component.Flour.Grams)
             {
                 water = mass;
             }

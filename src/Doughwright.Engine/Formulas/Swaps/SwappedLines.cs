@@ -13,7 +13,9 @@ internal static class SwappedLines
         foreach (var component in before.Recipe.Components)
         {
             var edit = edits.FirstOrDefault(other => other.Component.Id == component.Id);
-            lines.AddRange(component.Lines.Select(line => Of(before, after, component.Id, line, edit)).OfType<SwappedLine>());
+            var swapped = (edit?.Lines ?? []).Where(change => change.Swap is not null).Select(change => change.Line).ToHashSet();
+            var standing = component.Lines.Select(line => line.Id).Where(id => !swapped.Contains(id)).ToHashSet();
+            lines.AddRange(component.Lines.Select(line => Of(before, after, component.Id, line, edit, standing)).OfType<SwappedLine>());
             if (edit is { Water.Grams: > 0 })
             {
                 lines.Add(new(component.Id, "water", LineChange.Added, null, null, "water", edit.Water));
@@ -23,20 +25,20 @@ internal static class SwappedLines
         return lines;
     }
 
-    private static SwappedLine? Of(Formula before, Formula after, string component, Line line, PartEdit? edit)
+    /// <param name="standing">Lines of the part that are there already, and get more of what stands in.</param>
+    private static SwappedLine? Of(Formula before, Formula after, string component, Line line, PartEdit? edit, HashSet<string> standing)
     {
         var mass = Mass(before, component, line.Id);
-        var change = edit?.Lines.FirstOrDefault(other => other.Line == line.Id);
-        if (change is { Swap.By: null } and not { Swap: null })
+        if (edit?.Lines.FirstOrDefault(other => other.Line == line.Id) is { Swap: { } swap })
         {
-            return new(component, line.Id, LineChange.Removed, line.Name, mass, null, null);
-        }
+            var id = swap.By is { } by ? Slug.Of(by.Name) : "";
+            if (id.Length == 0 || !standing.Add(id))
+            {
+                return new(component, line.Id, LineChange.Removed, line.Name, mass, null, null);
+            }
 
-        if (change is { Swap.By: { } by })
-        {
-            return by.Name == line.Name && change.Mass == mass
-                ? null
-                : new(component, Slug.Of(by.Name), LineChange.Replaced, line.Name, mass, by.Name, change.Mass);
+            var stands = Mass(after, component, id);
+            return swap.By!.Name == line.Name && stands == mass ? null : new(component, id, LineChange.Replaced, line.Name, mass, swap.By.Name, stands);
         }
 
         // What gives or takes, what more of stands in, and a part that weighs something else now.
