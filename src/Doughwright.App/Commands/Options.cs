@@ -83,6 +83,8 @@ internal sealed class Options
 
     public Option<string[]> Take { get; } = Value("--take");
 
+    public Option<string[]> Replace { get; } = Value("--replace");
+
     /// <summary>Folder that a page is written to.</summary>
     public Option<string[]> Out { get; } = Value("--out");
 
@@ -93,6 +95,8 @@ internal sealed class Options
     public Command Rehearse { get; } = new("rehearse");
 
     public Command Resize { get; } = new("resize");
+
+    public Command Swap { get; } = new("swap");
 
     public Command Page { get; } = new("page");
 
@@ -115,10 +119,11 @@ internal sealed class Options
         AddTo(Page, Out, Kitchen);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
+        AddTo(Swap, Replace);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Page];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

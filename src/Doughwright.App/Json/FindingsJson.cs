@@ -26,8 +26,8 @@ internal static class FindingsJson
     /// <summary>{ form, findings }: a line was not understood, and nothing was computed.</summary>
     public static string WriteNotUnderstood(IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json => WriteList(json, findings, null, voice));
 
-    /// <param name="recipe">Null when a line was not understood.</param>
-    public static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Recipe? recipe, Voice voice) => json.Array("findings", findings, finding =>
+    /// <param name="recipe">The one the findings are of; null when a line was not understood, or when the recipe is not the one that was read.</param>
+    public static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Recipe? recipe, Voice voice, string name = "findings") => json.Array(name, findings, finding =>
     {
         json.WriteString("kind", finding.Kind);
         json.WriteString("id", finding.Id);

@@ -58,6 +58,20 @@ public class SchemaTests
     }
 
     [Theory]
+    [InlineData("butter=olive oil")]
+    [InlineData("egg=")]
+    [InlineData("flour=wholemeal flour")]
+    [InlineData("salt=sugar")]
+    public void Swap_Fits(string replace) => Fits("swap", Run.Of("swap", House.PotatoRolls, "--json", "--replace", replace).Output);
+
+    [Fact]
+    public void SwapOffers_Fit()
+    {
+        Fits("swap-offers", Run.Of("swap", House.PotatoRolls, "--json").Output);
+        Fits("swap-offers", Run.Of("swap", House.Text("harbour-buns.yaml"), "--json").Output);
+    }
+
+    [Theory]
     [MemberData(nameof(Schemas))]
     public void EveryField_IsDocumented(string schema)
     {

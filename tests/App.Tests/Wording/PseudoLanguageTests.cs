@@ -27,6 +27,13 @@ public partial class PseudoLanguageTests
     public void Findings() => NothingIsHardCoded(FindingsText.Write("Potato rolls", Samples.Findings, Voice, quote: false));
 
     [Fact]
+    public void Swap()
+    {
+        NothingIsHardCoded(Run.WithWords(Bracketed, "swap", House.PotatoRolls, "--replace", "butter=milk", "--replace", "strong white flour=strong white flour").Messages);
+        NothingIsHardCoded(Run.WithWords(Bracketed, "swap", House.PotatoRolls).Output);
+    }
+
+    [Fact]
     public void Help()
     {
         NothingIsHardCoded(Run.WithWords(Bracketed).Output);
