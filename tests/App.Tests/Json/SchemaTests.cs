@@ -42,6 +42,9 @@ public class SchemaTests
     public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), "x", Samples.Findings, Voice));
 
     [Fact]
+    public void Page_Fits() => Fits("page", PageJson.Write(Stamp.Of(Samples.Recipe), "x", "x.html", 1, Samples.Findings, Voice));
+
+    [Fact]
     public void NotUnderstood_Fits() =>
         Fits("not-understood", Run.Of("findings", House.Text("potato-rolls-twelve-faults.yaml"), "--json").Output);
 
