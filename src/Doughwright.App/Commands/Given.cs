@@ -60,6 +60,9 @@ internal sealed class Given(ParseResult parsed, Faults faults)
     public Length? Length(Option option, Limit<Length> limit) =>
         One(option) is { } text ? Held(option.Name, QuantityText.TryLength(text), QuantityKind.Length, limit) : null;
 
+    public Power? Power(Option option, Limit<Power> limit) =>
+        One(option) is { } text ? Held(option.Name, QuantityText.TryPower(text), QuantityKind.Power, limit) : null;
+
     public Mass? Mass(string option, string text, Limit<Mass> limit) => Held(option, QuantityText.TryMass(text), QuantityKind.Mass, limit);
 
     /// <summary>One word of a closed list.</summary>

@@ -60,11 +60,23 @@ internal sealed class Options
 
     public Option<string[]> Why { get; } = Value("--why");
 
+    /// <summary>Temperature of a place made warm.</summary>
+    public Option<string[]> To { get; } = Value("--to");
+
+    public Option<string[]> Step { get; } = Value("--step");
+
+    /// <summary>What the lamp of an oven takes.</summary>
+    public Option<string[]> Lamp { get; } = Value("--lamp");
+
+    public Option<bool> OpenWater { get; } = new("--open-water");
+
     public Command Findings { get; } = new("findings");
 
     public Command Formula { get; } = new("formula");
 
     public Command Rehearse { get; } = new("rehearse");
+
+    public Command Place { get; } = new("place");
 
     public RootCommand Root { get; } = [];
 
@@ -83,9 +95,11 @@ internal sealed class Options
         AddTo(Formula, Weighed);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
+        AddTo(
+            Place, To, Step, Lamp, OpenWater, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, At, Pour, Bowl, Variant, Weighed, Dough, Free);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Place];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>
