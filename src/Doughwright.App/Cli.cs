@@ -87,6 +87,7 @@ internal static class Cli
             : command == options.Formula ? FormulaCommand.Run(run)
             : command == options.Resize ? ResizeCommand.Run(run)
             : command == options.Page ? PageCommand.Run(run)
+            : command == options.Larder ? LarderCommand.Run(run)
             : RehearseCommand.Run(run);
         return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;
     }

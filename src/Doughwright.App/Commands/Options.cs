@@ -80,6 +80,9 @@ internal sealed class Options
     /// <summary>Folder that a page is written to.</summary>
     public Option<string[]> Out { get; } = Value("--out");
 
+    /// <summary>Where the words were written.</summary>
+    public Option<string[]> Region { get; } = Value("--region");
+
     public Command Findings { get; } = new("findings");
 
     public Command Formula { get; } = new("formula");
@@ -89,6 +92,8 @@ internal sealed class Options
     public Command Resize { get; } = new("resize");
 
     public Command Page { get; } = new("page");
+
+    public Command Larder { get; } = new("larder");
 
     public RootCommand Root { get; } = [];
 
@@ -106,12 +111,13 @@ internal sealed class Options
 
         AddTo(Formula, Weighed);
         AddTo(Page, Out, Kitchen);
+        AddTo(Larder, Region);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Page];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Page, Larder];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>
