@@ -1,8 +1,6 @@
 using Doughwright.App.Json;
 using Doughwright.App.Text;
-using Doughwright.Engine.Formulas.Resizing;
 using Doughwright.Engine.Ingredients;
-using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.TextForm;
 

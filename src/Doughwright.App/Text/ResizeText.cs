@@ -61,12 +61,13 @@ internal sealed class ResizeText
         {
             var part = resized.Before.FindComponent(line.Component)?.Name ?? line.Component;
             var isExact = Math.Abs(line.Error.Grams) < 0.005;
+            var isTaken = line.Form == LineForm.Pieces;
             table.Add(
                 part,
                 line.Name,
                 voice.Text(line.Before),
                 line.Typed.Replace(' ', '\u00a0'),
-                isExact ? "" : Signed(line.Error.Grams, 2, "\u00a0g"),
+                isTaken ? voice.Words["resize.whole"] : isExact ? "" : Signed(line.Error.Grams, 2, "\u00a0g"),
                 isExact || line.ErrorPercent is not { } percent ? "" : Signed(percent.Value, 1, "\u00a0%"));
         }
 
@@ -148,6 +149,7 @@ internal sealed class ResizeText
             new(voice.Words["head.step"], Align.Left),
             new(voice.Words["resize.head-measured"], Align.Right),
             new(voice.Words["resize.head-now"], Align.Right),
+            new(voice.Words["head.range"], Align.Right),
             new("", Align.Left));
         foreach (var measure in resized.Measures)
         {
@@ -157,6 +159,9 @@ internal sealed class ResizeText
                 measure.Name,
                 was is null ? "" : voice.Text(was),
                 now is null ? voice.Words["not-known"] : voice.Text(now),
+                measure.NewTimeLow is { } low ? voice.Range(low, measure.NewTimeHigh, inSentence: true)
+                    : measure.NewTemperatureLow is { } cool ? voice.Range(cool, measure.NewTemperatureHigh, asked: false)
+                    : "",
                 voice.Words[measure.Stands ? "resize.stands" : "resize.gone"]);
         }
 
