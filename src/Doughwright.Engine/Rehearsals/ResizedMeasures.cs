@@ -31,8 +31,7 @@ internal static class ResizedMeasures
 
         var home = HomeRun.Of(resized.Before, Rehearser.OrdinaryLanes);
         var after = resized.After! with { Recipe = Believable.Of(resized.Recipe) };
-        var anchors = home.Result.Each().Where(pair => pair.Outcome.Anchor is not null).ToDictionary(pair => pair.Step.Id, pair => pair.Outcome.Anchor!);
-        var here = Run.Of(new(after, resized.Recipe.Home, Request.Home, home.Priors, isHome: false), anchors);
+        var here = Run.Of(new(after, resized.Recipe.Home, Request.Home, home.Priors, isHome: false), Variants.Anchors(home, Request.Home));
         var measures = resized.Recipe.Steps
             .Where(step => step.Measured is not null)
             .SelectMany(step => Of(step, here.Find(step.Id)))
