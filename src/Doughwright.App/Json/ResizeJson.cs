@@ -93,5 +93,7 @@ internal static class ResizeJson
         json.Number("minutesHigh", measure.NewTimeHigh?.Minutes);
         json.Number("measuredCelsius", measure.Temperature?.Celsius);
         json.Number("celsius", measure.NewTemperature?.Celsius);
+        json.Number("celsiusLow", measure.NewTemperatureLow?.Celsius);
+        json.Number("celsiusHigh", measure.NewTemperatureHigh?.Celsius);
     }
 }

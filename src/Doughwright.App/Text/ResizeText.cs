@@ -105,10 +105,11 @@ internal sealed class ResizeText
             new(voice.Words["head.step"], Align.Left),
             new(voice.Words["resize.head-measured"], Align.Right),
             new(voice.Words["resize.head-now"], Align.Right),
+            new(voice.Words["head.range"], Align.Right),
             new("", Align.Left));
         foreach (var measure in resized.Measures)
         {
-            table.Add(measure.Name, words.Was(measure), words.NowOf(measure), words.Stands(measure));
+            table.Add(measure.Name, words.Was(measure), words.NowOf(measure), words.Range(measure), words.Stands(measure));
         }
 
         table.WriteTo(page);

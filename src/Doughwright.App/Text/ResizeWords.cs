@@ -27,7 +27,7 @@ internal sealed class ResizeWords(Resized resized, Voice voice)
 
     public string Now(ResizedLine line) => line.Typed.Replace(' ', '\u00a0');
 
-    public string Error(ResizedLine line) => IsExact(line) ? "" : Signed(line.Error.Grams, 2, "\u00a0g");
+    public string Error(ResizedLine line) => line.Form == LineForm.Pieces ? voice.Words["resize.whole"] : IsExact(line) ? "" : Signed(line.Error.Grams, 2, "\u00a0g");
 
     public string ErrorPercent(ResizedLine line) => IsExact(line) || line.ErrorPercent is not { } percent ? "" : Signed(percent.Value, 1, "\u00a0%");
 
@@ -61,6 +61,11 @@ internal sealed class ResizeWords(Resized resized, Voice voice)
     public string Was(ResizedMeasure measure) => Figure(measure.Time is { } time ? time : measure.Temperature) ?? "";
 
     public string NowOf(ResizedMeasure measure) => Figure(measure.NewTime is { } time ? time : measure.NewTemperature) ?? voice.Words["not-known"];
+
+    /// <summary>What it comes to in eight of ten; empty where that is not known.</summary>
+    public string Range(ResizedMeasure measure) => measure.NewTimeLow is { } low ? voice.Range(low, measure.NewTimeHigh, inSentence: true)
+        : measure.NewTemperatureLow is { } cool ? voice.Range(cool, measure.NewTemperatureHigh, asked: false)
+        : "";
 
     public string Stands(ResizedMeasure measure) => voice.Words[measure.Stands ? "resize.stands" : "resize.gone"];
 

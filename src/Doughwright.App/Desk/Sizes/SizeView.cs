@@ -32,7 +32,7 @@ internal sealed record SizeView(
             [.. resized.Lines.Select(line => new SizeRow(words.PartOf(line), line.Name, voice.Text(line.Before), words.Now(line), words.Error(line), words.ErrorPercent(line)))],
             [.. resized.Choices.Select(choice => new SizeChoice(words.Choice(choice), [.. choice.Options.Select(option => new SizeOption(words.Shift(choice, option), voice.Say("sizes.take", ("count", option.Count), ("name", choice.Name)), take(choice.Line, option.Count)))]))],
             [.. resized.Fits.Select(words.Fit)],
-            [.. resized.Measures.Select(measure => new SizeMeasure(measure.Name, words.Was(measure), words.NowOf(measure), words.Stands(measure)))],
+            [.. resized.Measures.Select(measure => new SizeMeasure(measure.Name, words.Was(measure), words.NowOf(measure), words.Range(measure), words.Stands(measure)))],
             FindingView.All([.. findings.Where(finding => !file.Findings.Any(known => known.Id == finding.Id))], file.Recipe, voice));
     }
 
@@ -74,4 +74,4 @@ public sealed record SizeChoice(string Said, IReadOnlyList<SizeOption> Options);
 public sealed record SizeOption(string Said, string Verb, string Address);
 
 /// <summary>What was measured in the old size, and what becomes of it.</summary>
-public sealed record SizeMeasure(string Step, string Was, string Now, string Stands);
+public sealed record SizeMeasure(string Step, string Was, string Now, string Range, string Stands);
