@@ -45,8 +45,10 @@ public static class Rehearser
 
         var changed = Changes.Apply(formula, larder, request);
         var kitchen = request.Kitchen ?? formula.Recipe.Home;
-        var anchors = AnchorsOf(home.Result, request);
-        var stage = new Stage(changed, kitchen, request, home.Priors, isHome: false);
+        var anchors = Variants.Anchors(home, request);
+        var isHomeOtherwise = IsHome(formula.Recipe, request with { Variants = Request.Home.Variants });
+        var met = isHomeOtherwise ? Variants.Met(formula.Recipe, changed.Recipe, request) : new HashSet<string>();
+        var stage = new Stage(changed, kitchen, request, home.Priors, isHome: false, met);
         var answers = HeatAnswer.Of(stage, anchors);
         var here = Run.Of(stage.With(answers.Applied), anchors);
         return Report.Of(here, home.Result, answers.Solutions, answers.Findings);
@@ -57,10 +59,5 @@ public static class Rehearser
 
     private static bool IsHome(Recipe recipe, Request request) =>
         (request.Kitchen is null || Told(request.Kitchen) == Told(recipe.Home))
-        && request is { Pour: null, Dough: null, At.Count: 0, Bowls.Count: 0, Ways.Count: 0, Weighed.Count: 0, Free.Count: 0 };
-
-    /// <summary>What the author's measurements fixed. Another way of mixing has its own rise, so the author's does not go with it.</summary>
-    private static Dictionary<string, Anchor> AnchorsOf(RunResult home, Request request) => home.Each()
-        .Where(pair => pair.Outcome.Anchor is not null && !request.Ways.ContainsKey(pair.Step.Id))
-        .ToDictionary(pair => pair.Step.Id, pair => pair.Outcome.Anchor!);
+        && request is { Pour: null, Dough: null, At.Count: 0, Bowls.Count: 0, Ways.Count: 0, Variants.Count: 0, Weighed.Count: 0, Free.Count: 0 };
 }

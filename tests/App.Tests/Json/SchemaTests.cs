@@ -39,7 +39,18 @@ public class SchemaTests
     }
 
     [Fact]
+    public void Place_Fits()
+    {
+        Fits("place", Run.Of("place", House.PotatoRolls, "--to", "26C", "--kitchen", "winter-cottage", "--json").Output);
+        Fits("place", Run.Of("place", House.PotatoRolls, "--to", "30C", "--kitchen", "summer", "--json").Output);
+        Fits("place", Run.Of("place", House.Text("potato-rolls-no-bowl.yaml"), "--to", "26C", "--json").Output);
+    }
+
+    [Fact]
     public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), "x", Samples.Findings, Voice));
+
+    [Fact]
+    public void Page_Fits() => Fits("page", PageJson.Write(Stamp.Of(Samples.Recipe), "x", "x.html", 1, Samples.Findings, Voice));
 
     [Fact]
     public void NotUnderstood_Fits() =>

@@ -24,6 +24,9 @@ public partial class PseudoLanguageTests
     public void Formula() => NothingIsHardCoded(Run.WithWords(Bracketed, "formula", House.PotatoRolls).Output);
 
     [Fact]
+    public void Place() => NothingIsHardCoded(Run.WithWords(Bracketed, "place", House.PotatoRolls, "--to", "26C", "--kitchen", "winter-cottage").Output);
+
+    [Fact]
     public void Findings() => NothingIsHardCoded(FindingsText.Write("Potato rolls", Samples.Findings, Voice, quote: false));
 
     [Fact]
