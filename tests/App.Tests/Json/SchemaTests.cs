@@ -39,7 +39,7 @@ public class SchemaTests
     }
 
     [Fact]
-    public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), "x", Samples.Findings, Voice));
+    public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), Samples.Recipe, Samples.Findings, [(Samples.Findings[1], "seen")], Voice));
 
     [Fact]
     public void NotUnderstood_Fits() =>
