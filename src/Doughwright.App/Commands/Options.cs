@@ -88,6 +88,9 @@ internal sealed class Options
     /// <summary>Folder that a page is written to.</summary>
     public Option<string[]> Out { get; } = Value("--out");
 
+    /// <summary>Where the words were written.</summary>
+    public Option<string[]> Region { get; } = Value("--region");
+
     /// <summary>Temperature of a place made warm.</summary>
     public Option<string[]> To { get; } = Value("--to");
 
@@ -110,6 +113,8 @@ internal sealed class Options
 
     public Command Page { get; } = new("page");
 
+    public Command Larder { get; } = new("larder");
+
     public Command Place { get; } = new("place");
 
     public RootCommand Root { get; } = [];
@@ -129,6 +134,7 @@ internal sealed class Options
         AddTo(Findings, Do, Accept);
         AddTo(Formula, Weighed);
         AddTo(Page, Out, Kitchen);
+        AddTo(Larder, Region);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
         AddTo(
@@ -137,7 +143,7 @@ internal sealed class Options
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Larder];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>
