@@ -70,6 +70,26 @@ internal sealed class Options
 
     public Option<bool> OpenWater { get; } = new("--open-water");
 
+    public Option<string[]> Pieces { get; } = Value("--pieces");
+
+    public Option<string[]> Piece { get; } = Value("--piece");
+
+    /// <summary>So much dough: another thing than the temperature asked of a rehearsal, under the same name.</summary>
+    public Option<string[]> DoughMass { get; } = Value("--dough");
+
+    public Option<string[]> Have { get; } = Value("--have");
+
+    public Option<string[]> Tin { get; } = Value("--tin");
+
+    public Option<string[]> Tray { get; } = Value("--tray");
+
+    public Option<string[]> Trays { get; } = Value("--trays");
+
+    public Option<string[]> Take { get; } = Value("--take");
+
+    /// <summary>Folder that a page is written to.</summary>
+    public Option<string[]> Out { get; } = Value("--out");
+
     public Command Findings { get; } = new("findings");
 
     public Command Formula { get; } = new("formula");
@@ -77,6 +97,10 @@ internal sealed class Options
     public Command Rehearse { get; } = new("rehearse");
 
     public Command Place { get; } = new("place");
+
+    public Command Resize { get; } = new("resize");
+
+    public Command Page { get; } = new("page");
 
     public RootCommand Root { get; } = [];
 
@@ -93,13 +117,15 @@ internal sealed class Options
         }
 
         AddTo(Formula, Weighed);
+        AddTo(Page, Out, Kitchen);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
         AddTo(
             Place, To, Step, Lamp, OpenWater, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, At, Pour, Bowl, Variant, Weighed, Dough, Free);
+        AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Place];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Place, Page];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>
