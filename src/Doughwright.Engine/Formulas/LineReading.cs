@@ -45,7 +45,8 @@ internal sealed class LineReading(Larder larder, Report report)
     {
         if (match.Ingredient is { } row)
         {
-            return larder.RawOf(row);
+            // What is only peeled is raw still: a fruit that is cooked down has no row of its own as cooked.
+            return larder.RawOf(row) ?? (larder.PreparationOf(row) is { Step: PreparationStep.Peel } ? row : null);
         }
 
         return match.Kind == MatchKind.RawOrCookedNotSaid

@@ -65,10 +65,11 @@ internal static class Run
         var step = graph.Steps[index];
         var air = stage.AirOf(step, Duration.FromMinutes(starts[index] ?? 0));
         var before = portions.GetValueOrDefault(graph.WorksOn[index]);
-        var outcome = ActionOf(step)(new(step, before, portions, air, anchors.GetValueOrDefault(step.Id), stage));
+        var input = new StepInput(step, before, portions, air, anchors.GetValueOrDefault(step.Id), stage) { Fillings = graph.FillingsAt(index) };
+        var outcome = ActionOf(step)(input);
         if (!StepGraph.IsBeside(step))
         {
-            portions[graph.WorksOn[index]] = outcome.After;
+            portions[graph.WorksOn[index]] = outcome.After with { Vessel = step.Vessel ?? outcome.After.Vessel };
         }
 
         return outcome;

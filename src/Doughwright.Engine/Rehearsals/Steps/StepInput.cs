@@ -18,6 +18,9 @@ internal sealed record StepInput(
 {
     public int Lanes => Stage.Lanes;
 
+    /// <summary>Fillings that are laid in while this step shapes, by component id.</summary>
+    public IReadOnlyList<string> Fillings { get; init; } = [];
+
     /// <summary>The author's measurement, where it is to be met: at home only.</summary>
     public Measured? ToMeet => Stage.IsHome ? Step.Measured : null;
 }
