@@ -60,11 +60,26 @@ internal sealed class Options
 
     public Option<string[]> Why { get; } = Value("--why");
 
+    /// <summary>Which picture.</summary>
+    public Option<string[]> PictureOf { get; } = Value("--of");
+
+    public Option<string[]> PictureStep { get; } = Value("--step");
+
+    public Option<string[]> As { get; } = Value("--as");
+
+    public Option<string[]> Out { get; } = Value("--out");
+
+    public Option<string[]> Width { get; } = Value("--width");
+
+    public Option<string[]> Ground { get; } = Value("--ground");
+
     public Command Findings { get; } = new("findings");
 
     public Command Formula { get; } = new("formula");
 
     public Command Rehearse { get; } = new("rehearse");
+
+    public Command Picture { get; } = new("picture");
 
     public RootCommand Root { get; } = [];
 
@@ -83,9 +98,11 @@ internal sealed class Options
         AddTo(Formula, Weighed);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
+        AddTo(
+            Picture, PictureOf, PictureStep, As, Out, Width, Ground, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Picture];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

@@ -40,7 +40,7 @@ internal static class HelpText
             page.Paragraph(voice.Words[$"help{option.Name[1..]}"], 6);
         }
 
-        if (command == options.Rehearse)
+        if (command == options.Rehearse || command == options.Picture)
         {
             page.Gap();
             page.Paragraph(voice.Say("help.kitchens", ("kitchens", KitchenShelf.Names)));

@@ -10,6 +10,9 @@ internal static class EntryLabels
     private const double Longest = 340;
     private const double Shortest = 70;
 
+    /// <summary>So far behind its mix a label still says what it is about.</summary>
+    private const double Near = 60;
+
     public static void Draw(Sheet sheet)
     {
         foreach (var step in sheet.Plan.OnBench)
@@ -37,7 +40,18 @@ internal static class EntryLabels
             }
         }
 
-        // Over the dough, ever higher.
+        // Over the dough, ever higher; behind the uprights that follow close by.
+        foreach (var from in sheet.Plan.Edges.Select(edge => sheet.Place(edge.Start)).Where(place => place >= x && place - x <= Near).DefaultIfEmpty(x))
+        {
+            if (Over(sheet, body, entry, from))
+            {
+                return;
+            }
+        }
+    }
+
+    private static bool Over(Sheet sheet, BodyShape body, Entry entry, double x)
+    {
         for (var room = Longest; room >= Shortest; room -= 60)
         {
             var over = Enumerable.Range(0, (int)room / 8).Max(i => body.Top(sheet.Frame.Time.Minute(x + (i * 8))));
@@ -45,10 +59,12 @@ internal static class EntryLabels
             {
                 if (sheet.Placer.PutLines(x + 6, Lines(sheet, entry, room, y)))
                 {
-                    return;
+                    return true;
                 }
             }
         }
+
+        return false;
     }
 
     private static (Type Type, double Y, string Text)[] Lines(Sheet sheet, Entry entry, double room, double y)
