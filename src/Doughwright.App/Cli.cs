@@ -86,6 +86,8 @@ internal static class Cli
         var answer = command == options.Findings ? FindingsCommand.Run(run)
             : command == options.Formula ? FormulaCommand.Run(run)
             : command == options.Picture ? PictureCommand.Run(run)
+            : command == options.Resize ? ResizeCommand.Run(run)
+            : command == options.Page ? PageCommand.Run(run)
             : RehearseCommand.Run(run);
         return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;
     }

@@ -60,6 +60,13 @@ internal sealed class Given(ParseResult parsed, Faults faults)
     public Length? Length(Option option, Limit<Length> limit) =>
         One(option) is { } text ? Held(option.Name, QuantityText.TryLength(text), QuantityKind.Length, limit) : null;
 
+    public int? Count(Option option, Limit<int> limit) => One(option) is { } text ? Count(option.Name, text, limit) : null;
+
+    /// <summary>A bare number: things that are counted have no unit.</summary>
+    public int? Count(string option, string text, Limit<int> limit) => Held(option, QuantityText.TryCount(text), null, limit);
+
+    public Mass? Mass(Option option, Limit<Mass> limit) => One(option) is { } text ? Mass(option.Name, text, limit) : null;
+
     public Mass? Mass(string option, string text, Limit<Mass> limit) => Held(option, QuantityText.TryMass(text), QuantityKind.Mass, limit);
 
     /// <summary>One word of a closed list.</summary>
@@ -92,14 +99,15 @@ internal sealed class Given(ParseResult parsed, Faults faults)
 
     public string Example(Option option) => Example(option.Name);
 
-    private string Example(string option) => faults.Voice.Words["example" + option[1..]];
+    /// <summary>Two commands may mean different things by one name; then the command's own example counts.</summary>
+    private string Example(string option) => faults.Voice.Words.Find($"example.{parsed.CommandResult.Command.Name}{option[1..]}") ?? faults.Voice.Words["example" + option[1..]];
 
-    private T? Held<T>(string option, Parsed<T> parsed, QuantityKind kind, Limit<T> limit) where T : struct, IComparable<T>
+    private T? Held<T>(string option, Parsed<T> parsed, QuantityKind? kind, Limit<T> limit) where T : struct, IComparable<T>
     {
         if (parsed.Fault is { } fault)
         {
             faults.AddOfOption(option, QuantityFaults.KindOf(fault), ("typed", parsed.Typed), ("piece", parsed.Piece), ("offer", parsed.Offer ?? ""),
-                ("units", QuantityText.UnitsOf(kind)), ("example", Example(option)));
+                ("units", kind is { } known ? QuantityText.UnitsOf(known) : ""), ("example", Example(option)));
             return null;
         }
 

@@ -39,6 +39,27 @@ internal sealed class Names(Recipe recipe, Faults faults)
     public string? LineOfDough(string option, string given) =>
         Among([.. recipe.Components.Where(component => component.Kind == ComponentKind.Dough).SelectMany(component => component.Lines)], "line-not-in-dough", option, given);
 
+    /// <summary>A part by its id, its name or its kind, where one part alone is of that kind; else a line. Of both, the part.</summary>
+    public (string? Part, string? Line) PartOrLine(string option, string given)
+    {
+        var id = Slug.Of(given);
+        var parts = recipe.Components;
+        var ofKind = parts.Where(part => Slug.Of(part.Kind.ToString()) == id).ToArray();
+        if ((parts.FirstOrDefault(part => part.Id == given || part.Id == id) ?? parts.FirstOrDefault(part => Slug.Of(part.Name) == id) ?? (ofKind is [var only] ? only : null)) is { } found)
+        {
+            return (found.Id, null);
+        }
+
+        var lines = parts.SelectMany(part => part.Lines).Where(line => line.Uses is null).ToArray();
+        if (lines.FirstOrDefault(line => line.Id == given || line.Id == id || Slug.Of(line.Name) == id) is { } line)
+        {
+            return (null, line.Id);
+        }
+
+        faults.AddUnknown("part-or-line-unknown", given, [.. parts.Select(part => part.Id).Concat(lines.Select(known => known.Id)).Distinct()], ("option", option));
+        return (null, null);
+    }
+
     private string? Among(Line[] lines, string fault, string option, string given)
     {
         var id = Slug.Of(given);

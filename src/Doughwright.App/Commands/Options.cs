@@ -67,11 +67,29 @@ internal sealed class Options
 
     public Option<string[]> As { get; } = Value("--as");
 
-    public Option<string[]> Out { get; } = Value("--out");
-
     public Option<string[]> Width { get; } = Value("--width");
 
     public Option<string[]> Ground { get; } = Value("--ground");
+
+    public Option<string[]> Pieces { get; } = Value("--pieces");
+
+    public Option<string[]> Piece { get; } = Value("--piece");
+
+    /// <summary>So much dough: another thing than the temperature asked of a rehearsal, under the same name.</summary>
+    public Option<string[]> DoughMass { get; } = Value("--dough");
+
+    public Option<string[]> Have { get; } = Value("--have");
+
+    public Option<string[]> Tin { get; } = Value("--tin");
+
+    public Option<string[]> Tray { get; } = Value("--tray");
+
+    public Option<string[]> Trays { get; } = Value("--trays");
+
+    public Option<string[]> Take { get; } = Value("--take");
+
+    /// <summary>Folder that a page is written to; file of a picture.</summary>
+    public Option<string[]> Out { get; } = Value("--out");
 
     public Command Findings { get; } = new("findings");
 
@@ -80,6 +98,10 @@ internal sealed class Options
     public Command Rehearse { get; } = new("rehearse");
 
     public Command Picture { get; } = new("picture");
+
+    public Command Resize { get; } = new("resize");
+
+    public Command Page { get; } = new("page");
 
     public RootCommand Root { get; } = [];
 
@@ -96,13 +118,15 @@ internal sealed class Options
         }
 
         AddTo(Formula, Weighed);
+        AddTo(Page, Out, Kitchen);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
         AddTo(
             Picture, PictureOf, PictureStep, As, Out, Width, Ground, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free);
+        AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Picture];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Page, Picture];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

@@ -35,12 +35,12 @@ internal static class HelpText
         page.Gap();
         foreach (var option in options.Of(command))
         {
-            var value = voice.Words.Find($"example{option.Name[1..]}");
+            var value = voice.Words.Find($"example.{command.Name}{option.Name[1..]}") ?? voice.Words.Find($"example{option.Name[1..]}");
             page.Paragraph(value is null ? option.Name : $"{option.Name} {value}", 2);
-            page.Paragraph(voice.Words[$"help{option.Name[1..]}"], 6);
+            page.Paragraph(voice.Words.Find($"help.{command.Name}{option.Name[1..]}") ?? voice.Words[$"help{option.Name[1..]}"], 6);
         }
 
-        if (command == options.Rehearse || command == options.Picture)
+        if (options.Of(command).Contains(options.Kitchen))
         {
             page.Gap();
             page.Paragraph(voice.Say("help.kitchens", ("kitchens", KitchenShelf.Names)));

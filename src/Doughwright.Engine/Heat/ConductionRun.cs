@@ -55,8 +55,18 @@ internal abstract class ConductionRun
         CheckRoom(mean, airCelsius.Length, nameof(mean));
         CheckRoom(centre, airCelsius.Length, nameof(centre));
         CheckRoom(surface, airCelsius.Length, nameof(surface));
-        AdvanceAll(airCelsius, mean, centre, surface);
+        AdvanceAll(airCelsius, 1, mean, centre, surface);
         Steps += airCelsius.Length;
+    }
+
+    /// <summary>The same where every lane has air of its own.</summary>
+    /// <param name="airCelsius">Air in each step and lane, at [step × lanes + lane].</param>
+    public void AdvanceEach(ReadOnlySpan<double> airCelsius, Span<double> mean)
+    {
+        var steps = airCelsius.Length / LaneCount;
+        CheckRoom(mean, steps, nameof(mean));
+        AdvanceAll(airCelsius, LaneCount, mean, default, default);
+        Steps += steps;
     }
 
     /// <summary>Heat in body and wall over the body's volume, in J/m³, counted from 0 °C with all fat solid.</summary>
@@ -65,7 +75,8 @@ internal abstract class ConductionRun
     /// <summary>Heat that came in from the air since the start over the body's volume, in J/m³.</summary>
     public abstract double HeatReceived(int lane);
 
-    protected abstract void AdvanceAll(ReadOnlySpan<double> airCelsius, Span<double> mean, Span<double> centre, Span<double> surface);
+    /// <param name="airsPerStep">One, or as many as lanes.</param>
+    protected abstract void AdvanceAll(ReadOnlySpan<double> airCelsius, int airsPerStep, Span<double> mean, Span<double> centre, Span<double> surface);
 
     private void CheckRoom(Span<double> record, int steps, string name)
     {

@@ -72,19 +72,20 @@ internal sealed class ConductionRun<T> : ConductionRun where T : struct, ILane<T
         return Lane(received[index] * packs[index].HeatCapacity, offset);
     }
 
-    protected override void AdvanceAll(ReadOnlySpan<double> airCelsius, Span<double> mean, Span<double> centre, Span<double> surface)
+    protected override void AdvanceAll(ReadOnlySpan<double> airCelsius, int airsPerStep, Span<double> mean, Span<double> centre, Span<double> surface)
     {
         for (var index = 0; index < packs.Length; index++)
         {
-            AdvancePack(index, airCelsius, mean, centre, surface);
+            AdvancePack(index, airCelsius, airsPerStep, mean, centre, surface);
         }
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private void AdvancePack(int index, ReadOnlySpan<double> air, Span<double> mean, Span<double> centre, Span<double> surface)
+    private void AdvancePack(int index, ReadOnlySpan<double> airs, int airsPerStep, Span<double> mean, Span<double> centre, Span<double> surface)
     {
-        for (var step = 0; step < air.Length; step++)
+        for (var step = 0; step < airs.Length / airsPerStep; step++)
         {
+            var air = airsPerStep == 1 ? T.Of(airs[step]) : EachOf(airs.Slice(step * airsPerStep, airsPerStep), index);
             // One backward Euler step begins, because BDF2 needs two states behind it.
             var first = Steps + step == 0;
             if (melts || Steps + step <= 1)
@@ -95,11 +96,11 @@ internal sealed class ConductionRun<T> : ConductionRun where T : struct, ILane<T
             var record = new Record();
             if (first)
             {
-                Step(index, T.Of(1), T.Of(1), T.Of(0), T.Of(air[step]), ref record);
+                Step(index, T.Of(1), T.Of(1), T.Of(0), air, ref record);
             }
             else
             {
-                Step(index, T.Of(2.0 / 3.0), T.Of(4.0 / 3.0), T.Of(-1.0 / 3.0), T.Of(air[step]), ref record);
+                Step(index, T.Of(2.0 / 3.0), T.Of(4.0 / 3.0), T.Of(-1.0 / 3.0), air, ref record);
             }
 
             var at = (step * LaneCount) + (index * T.Width);
@@ -222,6 +223,17 @@ internal sealed class ConductionRun<T> : ConductionRun where T : struct, ILane<T
 
         values.Store(scratch, 0);
         scratch.AsSpan(0, lanes).CopyTo(record[at..]);
+    }
+
+    /// <summary>The air of one pack; lanes past the last one repeat it, as in the pack itself.</summary>
+    private T EachOf(ReadOnlySpan<double> airs, int index)
+    {
+        for (var lane = 0; lane < T.Width; lane++)
+        {
+            scratch[lane] = airs[Math.Min((index * T.Width) + lane, airs.Length - 1)];
+        }
+
+        return T.Load(scratch, 0);
     }
 
     private double Lane(T values, int offset)

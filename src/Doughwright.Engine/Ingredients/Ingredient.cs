@@ -24,6 +24,9 @@ public sealed record Ingredient
     /// </summary>
     public IReadOnlyList<string> Allergens { get; init; } = [];
 
+    /// <summary>False when nobody said which allergens it holds, as on an ingredient of the author's own: then an empty list means nothing.</summary>
+    public bool AllergensKnown { get; init; } = true;
+
     /// <summary>Whether its fat melts between fridge and room, as butter's does; oil's does not.</summary>
     public bool MeltsAsButter { get; init; }
 

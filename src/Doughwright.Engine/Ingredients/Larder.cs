@@ -7,19 +7,35 @@ namespace Doughwright.Engine.Ingredients;
 public sealed class Larder
 {
     private static readonly Lazy<Larder> TheShipped =
-        new(() => Load(Tsv.Embedded("larder.tsv"), Tsv.Embedded("names.tsv"), Tsv.Embedded("preparation.tsv")));
+        new(() => Load(Tsv.Embedded("larder.tsv"), Tsv.Embedded("names.tsv"), Tsv.Embedded("preparation.tsv"), Tsv.Embedded("measures.tsv")));
 
     private readonly Dictionary<string, Ingredient> byId;
     private readonly Dictionary<string, Preparation> preparations;
     private readonly NameIndex names;
+    private readonly MeasureTable measures;
+    private readonly Dictionary<string, Ingredient> own = new(StringComparer.Ordinal);
 
-    private Larder(string version, Ingredient[] ingredients, Dictionary<string, Preparation> preparations, NameIndex names)
+    private Larder(string version, Ingredient[] ingredients, Dictionary<string, Preparation> preparations, NameIndex names, MeasureTable measures)
     {
         Version = version;
         Ingredients = ingredients;
         byId = ingredients.ToDictionary(ingredient => ingredient.Id, StringComparer.Ordinal);
         this.preparations = preparations;
         this.names = names;
+        this.measures = measures;
+    }
+
+    private Larder(Larder shipped, IReadOnlyList<Ingredient> added)
+    {
+        Version = Hash([shipped.Version, .. added.Select(OwnText.Of)]);
+        Ingredients = [.. shipped.Ingredients, .. added];
+        byId = new(shipped.byId, StringComparer.Ordinal);
+        (preparations, names, measures, own) = (shipped.preparations, shipped.names, shipped.measures, new(shipped.own, StringComparer.Ordinal));
+        foreach (var ingredient in added)
+        {
+            byId.TryAdd(ingredient.Id, ingredient);
+            own.TryAdd(Phrase.Normal(ingredient.Name), ingredient);
+        }
     }
 
     /// <summary>The larder that comes with the program.</summary>
@@ -29,6 +45,11 @@ public sealed class Larder
     public string Version { get; }
 
     public IReadOnlyList<Ingredient> Ingredients { get; }
+
+    /// <summary>
+    /// This larder and some ingredients of an author's own, which go before rows of the same name. Of two with one name the first is kept.
+    /// </summary>
+    public Larder With(IEnumerable<Ingredient> ownIngredients) => ownIngredients.ToArray() is { Length: > 0 } added ? new(this, added) : this;
 
     /// <summary>The row with this id, or null.</summary>
     public Ingredient? WithId(string id) => byId.GetValueOrDefault(id);
@@ -40,10 +61,25 @@ public sealed class Larder
     public Ingredient? RawOf(Ingredient ingredient) =>
         PreparationOf(ingredient) is { Step: PreparationStep.Cook, From: { } from } ? byId[from] : null;
 
+    /// <summary>All household measures and packs of an ingredient.</summary>
+    public IReadOnlyList<Measure> MeasuresOf(Ingredient ingredient) => measures.Of(ingredient);
+
+    /// <summary>
+    /// What one household measure of an ingredient weighs, by the words people write: "tbsp", "cup, sifted", "large", "sachet".
+    /// A volume the source does not have is worked out from one that it has, of the same ingredient in the same form, never from another ingredient.
+    /// </summary>
+    /// <param name="region">Where the words were written; it decides what a cup, a pint, a sachet or a large egg is. Null leaves that open.</param>
+    public MeasureMatch MeasureOf(Ingredient ingredient, string unit, Region? region = null) => measures.Find(ingredient, unit, region);
+
     /// <summary>Finds what a person means by a name, with the conditions written beside it: "potato" and "boiled".</summary>
     public LarderMatch Find(string phrase, IReadOnlyCollection<string> conditions)
     {
         var words = Phrase.Words(phrase);
+        if (own.TryGetValue(string.Join(' ', words), out var mine))
+        {
+            return new(MatchKind.Exact, mine, [], []);
+        }
+
         var listed = names.Listed(words, conditions, out var chosen);
         if (chosen)
         {
@@ -66,9 +102,9 @@ public sealed class Larder
         };
     }
 
-    /// <summary>Reads a larder from its three tables.</summary>
+    /// <summary>Reads a larder from its tables.</summary>
     /// <exception cref="FormatException">A table is broken.</exception>
-    internal static Larder Load(string ingredientTable, string nameTable, string preparationTable)
+    internal static Larder Load(string ingredientTable, string nameTable, string preparationTable, string measureTable = "id")
     {
         var ingredients = Tsv.Read(ingredientTable).Rows.Select(LarderRow.Ingredient).ToArray();
         var known = ingredients.ToDictionary(ingredient => ingredient.Id, StringComparer.Ordinal);
@@ -80,7 +116,13 @@ public sealed class Larder
             _ = row.From is null ? null : Known(known, row.From);
         }
 
-        return new(Hash(ingredientTable, nameTable, preparationTable), ingredients, preparations, new(names));
+        var measures = new MeasureTable(Tsv.Read(measureTable).Rows);
+        foreach (var id in measures.Ids)
+        {
+            Known(known, id);
+        }
+
+        return new(Hash(ingredientTable, nameTable, preparationTable, measureTable), ingredients, preparations, new(names), measures);
     }
 
     private static Ingredient Known(Dictionary<string, Ingredient> known, string id) =>

@@ -7,5 +7,7 @@ public enum QuantityKind
     Temperature,
     Duration,
     Length,
+    Volume,
     Percent,
+    Power,
 }

@@ -22,9 +22,17 @@ public static class QuantityText
     public static Parsed<Length> TryLength(string text) =>
         QuantityReader.Read(text, QuantityKind.Length).To(metres => Quantities.Length.FromMetres(NumberText.ToDouble(metres)));
 
+    /// <summary>A volume: "3 l", "750 ml".</summary>
+    public static Parsed<Volume> TryVolume(string text) =>
+        QuantityReader.Read(text, QuantityKind.Volume).To(litres => Quantities.Volume.FromLitres(NumberText.ToDouble(litres)));
+
     /// <summary>A percentage: "12.5 %".</summary>
     public static Parsed<Percent> TryPercent(string text) =>
         QuantityReader.Read(text, QuantityKind.Percent).To(percent => Quantities.Percent.FromValue(NumberText.ToDouble(percent)));
+
+    /// <summary>What a lamp takes: "15 W".</summary>
+    public static Parsed<Power> TryPower(string text) =>
+        QuantityReader.Read(text, QuantityKind.Power).To(watts => Quantities.Power.FromWatts(NumberText.ToDouble(watts)));
 
     /// <summary>A bare count: "24".</summary>
     public static Parsed<int> TryCount(string text)

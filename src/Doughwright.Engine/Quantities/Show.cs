@@ -84,8 +84,16 @@ public static class Show
         ? Short(depth.Metres / 0.0254, 1) + Gap + "in"
         : Math.Abs(depth.Metres) < 0.01 ? Short(depth.Metres * 1000, 1) + Gap + "mm" : Short(depth.Metres * 100, 1) + Gap + "cm";
 
+    /// <summary>A volume: "2.8 l", "750 ml"; US in quarts of 0.946352946 l.</summary>
+    public static string Volume(Volume volume, MeasureSystem measures = MeasureSystem.Metric) => measures == MeasureSystem.Us
+        ? Short(volume.Litres / 0.946352946, 1) + Gap + "qt"
+        : Math.Abs(volume.Litres) < 1 ? Number(Rounded(volume.Litres * 100, 0) * 10, 0) + Gap + "ml" : Short(volume.Litres, 1) + Gap + "l";
+
     /// <summary>One decimal: "67.8 %".</summary>
     public static string Percent(Percent percent) => Number(percent.Value, 1) + Gap + "%";
+
+    /// <summary>What a lamp takes, whole: "15 W".</summary>
+    public static string Power(Power power) => Number(power.Watts, 0) + Gap + "W";
 
     /// <summary>Air pressure: "87.72 kPa".</summary>
     public static string Pressure(Pressure pressure) => Number(pressure.Kilopascals, 2) + Gap + "kPa";

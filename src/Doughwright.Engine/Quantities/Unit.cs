@@ -2,7 +2,7 @@ namespace Doughwright.Engine.Quantities;
 
 /// <summary>A unit as people write it, with its exact factor.</summary>
 /// <param name="Symbol">As written, upper and lower case as here.</param>
-/// <param name="Factor">Times the base: g for a mass, s for a duration, m for a length, % for a percentage. Unused for
+/// <param name="Factor">Times the base: g for a mass, s for a duration, m for a length, l for a volume, % for a percentage, W for a power. Unused for
 /// temperatures.</param>
 /// <param name="Family">Units of one family may follow each other from large to small: "1 lb 4 oz". Null: the unit stands alone.</param>
 internal sealed record Unit(string Symbol, QuantityKind Kind, decimal Factor, string? Family = null)
@@ -28,7 +28,10 @@ internal sealed record Unit(string Symbol, QuantityKind Kind, decimal Factor, st
         new("m", QuantityKind.Length, 1m),
         new("in", QuantityKind.Length, 0.0254m, "feet"),
         new("ft", QuantityKind.Length, 0.3048m, "feet"),
+        new("l", QuantityKind.Volume, 1m),
+        new("ml", QuantityKind.Volume, 0.001m),
         new("%", QuantityKind.Percent, 1m),
+        new("W", QuantityKind.Power, 1m),
     ];
 
     private static readonly Dictionary<string, Unit> BySymbol = All.ToDictionary(unit => unit.Symbol);
@@ -75,7 +78,13 @@ internal sealed record Unit(string Symbol, QuantityKind Kind, decimal Factor, st
         ["inches"] = "in",
         ["foot"] = "ft",
         ["feet"] = "ft",
+        ["litre"] = "l",
+        ["litres"] = "l",
+        ["liter"] = "l",
+        ["liters"] = "l",
         ["percent"] = "%",
+        ["watt"] = "W",
+        ["watts"] = "W",
     };
 
     public static Unit? Find(string symbol) => BySymbol.GetValueOrDefault(symbol);

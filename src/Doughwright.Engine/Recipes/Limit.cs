@@ -30,6 +30,12 @@ public static class Limits
 
     public static Limit<Temperature> Oven { get; } = Celsius("oven-outside-limits", 80, 330);
 
+    /// <summary>A lamp inside a place made warm: more would be a heater.</summary>
+    public static Limit<Power> Lamp { get; } = new("lamp-outside-limits", Power.FromWatts(1), Power.FromWatts(100));
+
+    /// <summary>A place made warm for a dough by household means.</summary>
+    public static Limit<Temperature> WarmPlace { get; } = Celsius("warm-place-outside-limits", 10, 40);
+
     /// <summary>What is poured and what a step ends at.</summary>
     public static Limit<Temperature> Matter { get; } = Celsius("temperature-outside-limits", -30, 150);
 

@@ -55,7 +55,7 @@ internal static class Run
             outcomes[index] = Take(stage, graph, anchors, starts, index, portions);
         }
 
-        return new(stage, graph, outcomes, RunTimes.Of(graph, outcomes, stage.Lanes));
+        return new(stage, graph, outcomes, RunTimes.Of(graph, outcomes, stage.Lanes)) { Anchors = anchors };
     }
 
     /// <summary>Takes one step and puts its portion in the place of the one before.</summary>

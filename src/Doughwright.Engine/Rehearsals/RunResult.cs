@@ -14,6 +14,9 @@ internal sealed class RunResult(Stage stage, StepGraph graph, StepOutcome[] outc
 
     public RunTimes Times { get; } = times;
 
+    /// <summary>What was carried here from the author's measurements, by step; empty at home.</summary>
+    public IReadOnlyDictionary<string, Anchor> Anchors { get; init; } = new Dictionary<string, Anchor>();
+
     /// <summary>What lay in the bowl of a mix, with the parts as warm as they went in; null when the step does not mix.</summary>
     public Bowl? BowlOf(Step step)
     {
@@ -35,6 +38,9 @@ internal sealed class RunResult(Stage stage, StepGraph graph, StepOutcome[] outc
 
         return Bowl.Of(step, component, parts, Stage);
     }
+
+    /// <summary>What a step works on, as the step before left it; null for the first step of a part.</summary>
+    public Portion? Before(int index) => LastBefore(index, Graph.WorksOn[index])?.After;
 
     /// <summary>The last step before another that left the portion of a part; heating an oven or softening butter leaves none.</summary>
     private StepOutcome? LastBefore(int index, string part)

@@ -44,6 +44,7 @@ internal static class FormFaults
     public const string MeasuredNotUnderstood = "measured-not-understood";
     public const string FoldNotUnderstood = "fold-not-understood";
     public const string VesselNotUnderstood = "vessel-not-understood";
+    public const string SizeNotUnderstood = "size-not-understood";
 
     public const string BaseUnknownLine = "base-unknown-line";
     public const string SwapNotUnderstood = "swap-not-understood";

@@ -36,7 +36,7 @@ internal static class KitchenSection
         var kitchen = new Kitchen { Name = name, Air = air ?? StandIn };
         return (kitchen with
         {
-            Altitude = section.Words(Altitude)?.Length(Limits.Altitude) ?? kitchen.Altitude,
+            Altitude = section.Words(Altitude)?.Length(Limits.Altitude) is { } altitude && Limits.Altitude.Holds(altitude) ? altitude : kitchen.Altitude,
             Tap = section.Words(Tap)?.Temperature(Limits.Tap) ?? kitchen.Tap,
             Fridge = section.Words(Fridge)?.Temperature(Limits.Fridge) ?? kitchen.Fridge,
             Oven = section.Words(Oven)?.Word<OvenMode>() ?? kitchen.Oven,

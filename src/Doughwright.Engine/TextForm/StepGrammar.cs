@@ -12,7 +12,7 @@ internal static class StepGrammar
     public const string At = "at";
     public const string ByHand = "by hand";
 
-    /// <summary>"steel bowl, 500 g", "glass bowl, 350 g, warmed", "pot", "none".</summary>
+    /// <summary>"steel bowl, 500 g", "glass bowl, 350 g, warmed", "steel tin, 500 g, 30 x 11 x 10 cm", "pot", "none".</summary>
     public static Vessel? Vessel(Phrase words)
     {
         if (words.Text == None)
@@ -35,12 +35,28 @@ internal static class StepGrammar
 
         var warmed = pieces.Count > 1 && pieces[^1].Text == Warmed;
         var said = pieces.Skip(1).SkipLast(warmed ? 1 : 0).ToArray();
+        var size = said.FirstOrDefault(piece => VesselSizeText.IsMeant(piece.Text));
+        said = [.. said.Where(piece => piece != size)];
         foreach (var more in said.Skip(1))
         {
             more.Fault(FormFaults.VesselNotUnderstood, ("materials", ""), ("shapes", ""));
         }
 
-        return new(shape.Value, material, said.Length > 0 ? said[0].Mass(Limits.Vessel) : null, warmed);
+        return new(shape.Value, material, said.Length > 0 ? said[0].Mass(Limits.Vessel) : null, warmed)
+        {
+            Size = size is null ? null : SizeOf(size, shape.Value),
+        };
+    }
+
+    private static VesselSize? SizeOf(Phrase words, VesselShape shape)
+    {
+        var size = VesselSizeText.Read(words.Text, shape);
+        if (size is null)
+        {
+            words.Fault(FormFaults.SizeNotUnderstood);
+        }
+
+        return size;
     }
 
     /// <summary>"at 45 min", "at 45 min, 2 min by hand".</summary>

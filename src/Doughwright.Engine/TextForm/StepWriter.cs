@@ -76,7 +76,8 @@ internal static class StepWriter
 
     private static string Vessel(Vessel vessel) => vessel.IsNone ? StepGrammar.None
         : (vessel.Material is { } material ? EnumWords<VesselMaterial>.Of(material) + " " : "") + EnumWords<VesselShape>.Of(vessel.Shape)
-            + (vessel.Mass is { } mass ? ", " + ExactText.Of(mass) : "") + (vessel.Warmed ? ", " + StepGrammar.Warmed : "");
+            + (vessel.Mass is { } mass ? ", " + ExactText.Of(mass) : "")
+            + (vessel.Size is { } size ? ", " + VesselSizeText.Write(size) : "") + (vessel.Warmed ? ", " + StepGrammar.Warmed : "");
 
     private static string Fold(Fold fold) => $"{StepGrammar.At} {ExactText.Of(fold.After)}"
         + (fold.Hands == Duration.Zero ? "" : $", {ExactText.Of(fold.Hands)} {StepGrammar.ByHand}");

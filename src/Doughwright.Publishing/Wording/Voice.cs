@@ -79,6 +79,7 @@ internal sealed class Voice(Words words, MeasureSystem measures)
         // Nothing in a kitchen is a metre deep, and nobody lives below one metre to the centimetre.
         Length length when style == "altitude" || Math.Abs(length.Metres) >= 1 => Show.Altitude(length, measures),
         Length length => Show.Depth(length, measures),
+        Volume volume => Show.Volume(volume, measures),
         Percent percent => Show.Percent(percent),
         Pressure pressure => Show.Pressure(pressure),
         double number => Number(number),

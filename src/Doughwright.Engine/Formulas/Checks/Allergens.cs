@@ -15,7 +15,7 @@ internal static class Allergens
         var certain = codes.Where(code => !AllergenNames.Depends(code)).Select(AllergenNames.Of).ToArray();
         var depends = codes.Where(AllergenNames.Depends).Select(AllergenNames.Of).Except(certain).ToArray();
         var unknown = formula.Lines()
-            .Where(at => at.Line is { Ingredient: null, Source.Uses: null })
+            .Where(at => at.Line is { Ingredient: null or { AllergensKnown: false }, Source.Uses: null })
             .Select(at => at.Line.Name)
             .Distinct()
             .ToArray();

@@ -12,11 +12,18 @@ internal static class FormulaChecks
         UnknownTotals.Check,
         UnknownYeast.Check,
         TooMuchYeast.Check,
+        MuchYeast.Check,
+        MissingYeast.Check,
+        MissingFlour.Check,
         WeighedWater.Check,
         DoseBelowScale.Check,
         EggParts.Check,
         SaltWindow.Check,
         WaterWindow.Check,
+        FillingShare.Check,
+        EatenRaw.Check,
+        LeftOut.Check,
+        TinTooSmall.Check,
         Allergens.Check,
         RawFlourAndEgg.Check,
         BoilingLiquid.Check,
@@ -27,6 +34,23 @@ internal static class FormulaChecks
     /// <summary>Every line of every part, with the part.</summary>
     public static IEnumerable<(ComponentFormula Component, LineFormula Line)> Lines(this Formula formula) =>
         formula.Components.SelectMany(component => component.Lines.Select(line => (component, line)));
+
+    /// <summary>The dough that no other part uses; the last of several, as the recipe ends in it. Null when there is none.</summary>
+    public static ComponentFormula? FinalDough(this Formula formula)
+    {
+        var used = formula.Lines().Select(at => at.Line.UsesComponent).ToHashSet();
+        return formula.Components.LastOrDefault(component => component.Kind == ComponentKind.Dough && !used.Contains(component.Id));
+    }
+
+    /// <summary>A finding about a part as a whole.</summary>
+    public static Finding About(
+        this Formula formula, ComponentFormula component, string kind, Grade grade, params (string, object)[] arguments) =>
+        Report.Make(
+            kind,
+            grade,
+            $"parts.{component.Id}",
+            formula.Recipe.FindComponent(component.Id)?.Position ?? Position.None,
+            [("component", component.Name), .. arguments]);
 
     public static Finding About(
         this (ComponentFormula Component, LineFormula Line) at, string kind, Grade grade, params (string, object)[] arguments) =>

@@ -5,9 +5,9 @@ using Doughwright.Engine.Recipes;
 namespace Doughwright.Engine.Formulas.Checks;
 
 /// <summary>
-/// True water outside 50 to 90 % of the flour, for doughs mostly of wheat; rye and other flours bind too differently to say anything.
-/// A hint and no more.
-/// Source: formula-windows.
+/// True water outside 50 to 90 % of the flour, for doughs mostly of wheat; rye and other flours bind too differently to say anything so near.
+/// A hint and no more. Far outside, whatever the flour, nothing is left that a hand would call dough: a warning.
+/// Source: formula-windows, dose-slips.
 /// </summary>
 internal static class WaterWindow
 {
@@ -15,21 +15,31 @@ internal static class WaterWindow
     private const double High = 90;
     private const double MostlyWheat = 0.7;
 
+    // Batters are poured from about 120 % on; a stiff noodle dough still holds together at 30 %.
+    private const double FarTooWet = 150;
+    private const double FarTooDry = 30;
+
     public static IEnumerable<Finding> Check(Formula formula)
     {
-        if (formula.Percent.TrueWater is not { } water || WheatFlour(formula) < formula.Flour * MostlyWheat)
+        if (formula.Percent.TrueWater is not { } water || formula.FinalDough() is not { } dough)
         {
-            yield break;
+            return [];
         }
 
-        if (water.Value < Low)
+        if (water.Value > FarTooWet)
         {
-            yield return Report.Make("dough-dry", Grade.Hint, "", Position.None, ("water", water), ("usual", Percent.FromValue(Low)));
+            return [formula.About(dough, "dough-far-too-wet", Grade.Warning, ("water", water))];
         }
-        else if (water.Value > High)
+
+        if (water.Value < FarTooDry)
         {
-            yield return Report.Make("dough-wet", Grade.Hint, "", Position.None, ("water", water), ("usual", Percent.FromValue(High)));
+            return [formula.About(dough, "dough-far-too-dry", Grade.Warning, ("water", water))];
         }
+
+        return WheatFlour(formula) < formula.Flour * MostlyWheat ? []
+            : water.Value < Low ? [formula.About(dough, "dough-dry", Grade.Hint, ("water", water), ("usual", Percent.FromValue(Low)))]
+            : water.Value > High ? [formula.About(dough, "dough-wet", Grade.Hint, ("water", water), ("usual", Percent.FromValue(High)))]
+            : [];
     }
 
     private static Mass WheatFlour(Formula formula) => formula.Lines()

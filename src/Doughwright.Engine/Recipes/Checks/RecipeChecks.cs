@@ -7,10 +7,12 @@ public static class RecipeChecks
     [
         NoSteps.Check,
         OrderOfSteps.Check,
+        PartBeforeMix.Check,
         StepTimes.Check,
         Pieces.Check,
         MissingCue.Check,
         OvenSaid.Check,
+        OvenDial.Check,
         ScaldBowl.Check,
         ToolsNotListed.Check,
         ToolsNotUsed.Check,

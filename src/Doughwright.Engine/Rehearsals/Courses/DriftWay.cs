@@ -32,7 +32,7 @@ internal static class DriftWay
         var steps = Rising.StepsOver(time);
         var step = time / steps;
         var (mean, growth) = (new double[steps], new double[steps]);
-        Bodies.DriftLikely(input, body, start, step).Advance(Rising.AirOver(input, Duration.Zero, step, steps), mean);
+        Rising.Advance(Bodies.DriftLikely(input, body, start, step), input, Duration.Zero, step, steps, mean);
         var way = new WayPoint[steps + 1];
         way[0] = new(0, start.Central, state?.Growth[0]);
         if (state is not null)

@@ -62,7 +62,7 @@ internal sealed class RisePath
 
     public void GoOn()
     {
-        body.Advance(Rising.AirOver(phase.Input, step * Steps, step, StepsAtATime), meanRows);
+        Rising.Advance(body, phase.Input, step * Steps, step, StepsAtATime, meanRows);
         state.Advance(meanRows, step, growthRows);
         celsius.AddRange(meanRows);
         growth.AddRange(growthRows);

@@ -24,7 +24,7 @@ internal static class SafetyClock
             var (step, outcome) = (run.Graph.Steps[index], run.Outcomes[index]);
             if (step is not { Kind: StepKind.Cool or StepKind.Scald, Where: not Where.Fridge }
                 || outcome.StartCelsius is not { Central: >= RunsFromCelsius }
-                || run.Stage.Recipe.FindComponent(step.Component) is not ({ BelongsToDough: true, Kind: not ComponentKind.Dough } or { Kind: ComponentKind.Filling }))
+                || run.Stage.Recipe.FindComponent(step.Component) is not { Kind: not ComponentKind.Dough })
             {
                 continue;
             }

@@ -71,7 +71,7 @@ internal static class Bodies
 
     private static CoolingLanes DriftLanes(StepInput input, Body body, PerLane start)
     {
-        var exchange = ExchangeOf(input.Step, start.Central, start.Central, input.Air.At(Duration.Zero).Celsius);
+        var exchange = input.Around?.Exchange ?? ExchangeOf(input.Step, start.Central, start.Central, input.Air.At(Duration.Zero).Celsius);
         return LanesOf(body, start, Draw(exchange, input.Stage.Priors), input.Stage.Priors);
     }
 

@@ -48,7 +48,7 @@ internal static class OvenSteps
         var (step, stage) = (input.Step, input.Stage);
         var before = (input.Before ?? Matter.Raw(step.Component, stage)).Divided(stage, step.Component);
         var dial = DialOf(step, stage);
-        if (step.Oven is null || before.Celsius is not { } start)
+        if (step.Oven is null || before.Celsius is not { } start || start.Values.Any(celsius => !(celsius < stage.Boils.Celsius)))
         {
             return PlainSteps.NotCarried(input, before, before.Celsius) with { Dial = dial };
         }

@@ -14,11 +14,17 @@ internal static class PlainSteps
 
     /// <summary>
     /// Cooking on the hob: the time is the author's. It ends at the temperature the author says, where this kitchen's water gets that hot, else
-    /// at its boiling point.
+    /// at its boiling point. Pieces of dough that are boiled, steamed, fried or griddled are hot outside and cool in the middle, and no model of
+    /// ours says how warm: nothing that follows is computed from it.
     /// </summary>
     public static StepOutcome Cook(StepInput input)
     {
         var before = input.Before ?? Matter.Raw(input.Step.Component, input.Stage);
+        if (input.Stage.Recipe.FindComponent(input.Step.Component)?.Kind == ComponentKind.Dough)
+        {
+            return Stated(input, before with { Celsius = null, Dough = null }, before.Celsius, null);
+        }
+
         var boils = input.Stage.Boils.Celsius;
         var ends = input.Step.End is StepEnd.AtTemperature { Temperature.Celsius: var asked } && asked < boils ? asked : boils;
         var cooked = PerLane.Same(ends, input.Lanes);

@@ -33,8 +33,21 @@ internal static class Rising
     }
 
     /// <summary>Air at the end of each step of a run that begins at <paramref name="from"/>.</summary>
-    public static double[] AirOver(StepInput input, Duration from, Duration step, int steps) =>
+    private static double[] AirOver(StepInput input, Duration from, Duration step, int steps) =>
         [.. Enumerable.Range(1, steps).Select(index => input.Air.At(from + (step * (index - 0.5))).Celsius)];
+
+    /// <summary>Takes a body some steps on through what is around it, and records its mean in every lane.</summary>
+    public static void Advance(ConductionRun body, StepInput input, Duration from, Duration step, int steps, Span<double> mean)
+    {
+        if (input.Around is { } around)
+        {
+            body.AdvanceEach(around.Over(from, step, steps, body.LaneCount), mean);
+        }
+        else
+        {
+            body.Advance(AirOver(input, from, step, steps), mean);
+        }
+    }
 
     /// <summary>Fewest steps of a drift whose length is known.</summary>
     public const int StepsOfDrift = 24;
@@ -53,7 +66,7 @@ internal static class Rising
     public static DriftRun Drift(StepInput input, Body body, PerLane start, Duration step, int steps)
     {
         var mean = new double[steps * input.Lanes];
-        Bodies.Drift(input, body, start, step).Advance(AirOver(input, Duration.Zero, step, steps), mean);
+        Advance(Bodies.Drift(input, body, start, step), input, Duration.Zero, step, steps, mean);
         return new(new(start.Values, mean, step));
     }
 
@@ -66,7 +79,7 @@ internal static class Rising
         var mean = new double[StepsAtATime * input.Lanes];
         for (var taken = 0; step * taken < phase.Patience && !state.AllStopped; taken += StepsAtATime)
         {
-            body.Advance(AirOver(input, step * taken, step, StepsAtATime), mean);
+            Advance(body, input, step * taken, step, StepsAtATime, mean);
             state.Advance(mean, step);
         }
     }

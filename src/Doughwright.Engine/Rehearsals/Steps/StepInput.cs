@@ -21,6 +21,9 @@ internal sealed record StepInput(
     /// <summary>Fillings that are laid in while this step shapes, by component id.</summary>
     public IReadOnlyList<string> Fillings { get; init; } = [];
 
+    /// <summary>A place made warm around it, which is another in every lane; null where the air is all there is.</summary>
+    public Surroundings? Around { get; init; }
+
     /// <summary>The author's measurement, where it is to be met: at home only.</summary>
     public Measured? ToMeet => Stage.IsHome ? Step.Measured : null;
 }

@@ -34,14 +34,14 @@ internal static class Faces
 
     private static string Packed(FaceCut cut) => cut switch
     {
-        FaceCut.Book => "brygada-1918-latin-wght-normal.woff2",
-        FaceCut.BookItalic => "brygada-1918-latin-wght-italic.woff2",
-        _ => "sofia-sans-semi-condensed-latin-wght-normal.woff2",
+        FaceCut.Book => "page.brygada-1918-latin-wght-normal.woff2",
+        FaceCut.BookItalic => "page.brygada-1918-latin-wght-italic.woff2",
+        _ => "page.sofia-sans-semi-condensed-latin-wght-normal.woff2",
     };
 
     private static string Rule(string file)
     {
-        var isBook = file.StartsWith("brygada", StringComparison.Ordinal);
+        var isBook = file.StartsWith("page.brygada", StringComparison.Ordinal);
         var rule = new StringBuilder("@font-face{font-family:\"").Append(isBook ? "Brygada 1918" : "Sofia Sans Semi Condensed")
             .Append("\";font-weight:").Append(isBook ? "400 600" : "400 700")
             .Append(";font-style:").Append(file.Contains("italic", StringComparison.Ordinal) ? "italic" : "normal")

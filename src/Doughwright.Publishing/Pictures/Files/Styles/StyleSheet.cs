@@ -129,7 +129,7 @@ internal sealed partial class StyleSheet
     private static StyleSheet ReadShipped()
     {
         var sheet = new StyleSheet();
-        foreach (var name in (string[])["tokens.css", "desk.css"])
+        foreach (var name in (string[])["page.tokens.css", "page.desk.css"])
         {
             sheet.Read(Encoding.UTF8.GetString(EmbeddedFile.Bytes(Assembly.GetExecutingAssembly(), name)));
         }

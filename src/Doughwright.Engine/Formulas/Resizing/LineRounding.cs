@@ -1,0 +1,101 @@
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Formulas.Resizing;
+
+/// <summary>
+/// Rounds scaled lines to what a kitchen can weigh. The parts of the dough add up together to their rounded total, every other part by itself, by
+/// largest remainder. Lines of less than ten steps are rounded one by one, because a step more or less is much for them; those that this would
+/// change by more than a tenth keep the decimals they need, and are told.
+/// </summary>
+internal sealed class LineRounding(Mass scale)
+{
+    private const double FewSteps = 10;
+    private const double WorstRounding = 0.10;
+    private const double FineRounding = 0.05;
+
+    private readonly OunceScale ounces = OunceScale.For(scale);
+
+    public void Round(IReadOnlyList<ScaledLine> lines)
+    {
+        foreach (var line in lines.Where(line => line.Typed is null))
+        {
+            if (line.Exact <= Mass.Zero)
+            {
+                line.Write(Grams(line.Exact.Grams, line), LineForm.Scale);
+            }
+            else if (Measures.Typed(line) is { } measure)
+            {
+                line.Write(measure.Typed, LineForm.Household, measure.Household, measure.Mass);
+            }
+        }
+
+        var weighed = lines.Where(line => line.Typed is null).ToList();
+        foreach (var group in weighed.GroupBy(line => (line.Inside ? "" : line.Component.Id, OunceScale.IsMeant(line.Source.Typed))).ToList())
+        {
+            RoundTogether([.. group], group.Key.Item2);
+        }
+    }
+
+    private void RoundTogether(IReadOnlyList<ScaledLine> lines, bool inOunces)
+    {
+        var step = inOunces ? ounces.Step : scale;
+        var total = lines.Sum(line => line.Exact / step);
+        var large = new List<ScaledLine>();
+        foreach (var line in lines)
+        {
+            var steps = line.Exact / step;
+            if (steps >= FewSteps)
+            {
+                large.Add(line);
+                continue;
+            }
+
+            var near = Math.Round(steps, MidpointRounding.AwayFromZero);
+            var isFine = Math.Abs((near / steps) - 1) > WorstRounding;
+            total -= isFine ? steps : near;
+            if (isFine)
+            {
+                line.Write(Grams(Fine(line.Exact.Grams), line), LineForm.BelowScale);
+            }
+            else
+            {
+                Write(line, (long)near, inOunces);
+            }
+        }
+
+        var units = Apportionment.Units([.. large.Select(line => line.Exact / step)], Math.Max(0, (long)Math.Round(total, MidpointRounding.AwayFromZero)));
+        for (var i = 0; i < large.Count; i++)
+        {
+            Write(large[i], units[i], inOunces);
+        }
+    }
+
+    private void Write(ScaledLine line, long units, bool inOunces)
+    {
+        if (inOunces)
+        {
+            line.Write(ounces.Text(units), LineForm.Ounces);
+        }
+        else
+        {
+            line.Write(Grams(NumberText.ToDouble(units * (decimal)scale.Grams), line), line.Source.Household is null ? LineForm.Scale : LineForm.HouseholdToGrams);
+        }
+    }
+
+    /// <summary>The fewest decimals that come within a twentieth.</summary>
+    private static double Fine(double grams)
+    {
+        var decimals = 0;
+        while (decimals < 6 && Math.Abs((Math.Round(grams, decimals, MidpointRounding.AwayFromZero) / grams) - 1) > FineRounding)
+        {
+            decimals++;
+        }
+
+        return decimals == 6 ? grams : Math.Round(grams, decimals, MidpointRounding.AwayFromZero);
+    }
+
+    /// <summary>Kilograms stay kilograms as long as it is one at least.</summary>
+    private static string Grams(double grams, ScaledLine line) => line.Source.Typed.Contains("kg", StringComparison.Ordinal) && grams >= 1000
+        ? NumberText.Exact(NumberText.ToDouble((decimal)grams / 1000)) + " kg"
+        : NumberText.Exact(grams) + " g";
+}

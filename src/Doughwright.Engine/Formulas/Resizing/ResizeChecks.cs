@@ -1,0 +1,151 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Formulas.Resizing;
+
+/// <summary>What there is to say about a resized recipe before anything is rehearsed.</summary>
+internal static class ResizeChecks
+{
+    /// <summary>One part stirred into nine parts of water: ten times the mass to weigh.</summary>
+    private const double Dilution = 10;
+
+    // No kitchen, and far beyond the limit that is told; the arithmetic of units of a scale ends a little above.
+    private const double MostGrams = 1e9;
+
+    /// <summary>More or less than anything can be written for, so that no recipe is made of it.</summary>
+    public static Finding? Beyond(Formula before, double factor)
+    {
+        var heaviest = before.Components.SelectMany(component => component.Lines).Select(line => line.Mass.Grams).DefaultIfEmpty(0).Max();
+        return factor > 0 && double.IsFinite(factor) && heaviest * factor <= MostGrams && before.Dough.Grams * factor <= MostGrams
+            ? null
+            : Outside(Mass.FromGrams(double.IsFinite(factor) ? Math.Min(before.Dough.Grams * factor, double.MaxValue) : 0));
+    }
+
+    public static IEnumerable<Finding> Of(Resized resized) =>
+    [
+        .. DoughLimits(resized.After!),
+        .. PieceLimits(resized),
+        .. BelowScale(resized),
+        .. Household(resized),
+        .. resized.Choices.Select(Choice),
+        .. resized.Fits.SelectMany(fit => Fits(fit, resized)),
+        .. Hands(resized),
+    ];
+
+    private static Finding Outside(Mass dough) => Report.Make(
+        "dough-outside-limits",
+        Grade.Error,
+        "parts",
+        Position.None,
+        ("value", dough),
+        ("low", Limits.Dough.Low),
+        ("high", Limits.Dough.High),
+        ("typed", ""));
+
+    private static IEnumerable<Finding> DoughLimits(Formula after)
+    {
+        if (after.Dough > Mass.Zero && !Limits.Dough.Holds(after.Dough))
+        {
+            yield return Outside(after.Dough);
+        }
+        else if (after.Dough >= Limits.LargeDough)
+        {
+            yield return Report.Make("large-dough", Grade.Hint, "parts", Position.None, ("value", after.Dough));
+        }
+    }
+
+    private static IEnumerable<Finding> PieceLimits(Resized resized)
+    {
+        if (resized.Recipe!.Make is { } make && !Limits.Piece.Holds(make.PieceMass))
+        {
+            (string, object)[] arguments = [("value", make.PieceMass), ("low", Limits.Piece.Low), ("high", Limits.Piece.High), ("typed", "")];
+            yield return Report.Make(Limits.Piece.Kind, Grade.Error, "make", Position.None, arguments);
+        }
+
+        if (resized.Recipe!.Make is { Pieces: var pieces } && !Limits.Pieces.Holds(pieces))
+        {
+            (string, object)[] arguments = [("value", pieces), ("low", Limits.Pieces.Low), ("high", Limits.Pieces.High), ("typed", "")];
+            yield return Report.Make(Limits.Pieces.Kind, Grade.Error, "make", Position.None, arguments);
+        }
+    }
+
+    private static IEnumerable<Finding> BelowScale(Resized resized) =>
+        from line in resized.Lines
+        where line.Form == LineForm.BelowScale
+        select Report.Make(
+            "dose-below-scale",
+            Grade.Warning,
+            Report.PlaceOf(line.Component, line.Line),
+            PositionOf(resized, line.Component, line.Line),
+            ("name", line.Name),
+            ("mass", line.After),
+            ("scale", resized.Scale),
+            ("dilution", line.After * Dilution));
+
+    private static IEnumerable<Finding> Household(Resized resized) =>
+        from line in resized.Lines
+        where line.Form == LineForm.HouseholdToGrams
+        let typed = resized.Before.Recipe.FindComponent(line.Component)!.Lines.First(source => source.Id == line.Line).Typed
+        select Report.Make(
+            "resize-measure-to-grams",
+            Grade.Hint,
+            Report.PlaceOf(line.Component, line.Line),
+            PositionOf(resized, line.Component, line.Line),
+            ("name", line.Name),
+            ("typed", typed),
+            ("mass", line.After));
+
+    private static Finding Choice(WholeChoice choice) => Report.Make(
+        "resize-not-whole",
+        Grade.Hint,
+        Report.PlaceOf(choice.Component, choice.Line),
+        Position.None,
+        ("name", choice.Name),
+        ("needed", choice.Needed),
+        ("piece", choice.Piece),
+        ("mass", choice.Piece * choice.Needed));
+
+    private static IEnumerable<Finding> Fits(Fit fit, Resized resized)
+    {
+        var place = $"steps.{fit.Step}";
+        var position = resized.Before.Recipe.FindStep(fit.Step)?.Position ?? Position.None;
+        switch (fit)
+        {
+            case { Kind: FitKind.Bowl, Verdict: FitVerdict.TooMuch }:
+                yield return Report.Make("resize-bowl-small", Grade.Warning, place, position, ("step", fit.Name), ("needs", fit.Needs!), ("has", fit.Has!));
+                break;
+            case { Kind: FitKind.Bowl, Verdict: FitVerdict.CannotBeTold }:
+                yield return Report.Make("resize-bowl-not-told", Grade.Hint, place, position, ("step", fit.Name), ("held", fit.HeldBefore!), ("holds", fit.HoldsNow!), ("needs", fit.Needs!));
+                break;
+            case { Kind: FitKind.Machine, Verdict: FitVerdict.CannotBeTold }:
+                yield return Report.Make("resize-machine-not-told", Grade.Hint, place, position, ("step", fit.Name), ("held", fit.HeldBefore!), ("holds", fit.HoldsNow!));
+                break;
+            case { Kind: FitKind.Tin, Verdict: FitVerdict.TooMuch }:
+                yield return Report.Make("resize-tin-fuller", Grade.Warning, place, position, ("step", fit.Name), ("held", fit.HeldBefore!), ("holds", fit.HoldsNow!));
+                break;
+            case { Kind: FitKind.Oven, Verdict: FitVerdict.TooMuch }:
+                yield return Report.Make("resize-oven-loads", Grade.Warning, place, position, ("step", fit.Name), ("needed", fit.Needed!), ("there", fit.There!), ("loads", fit.Loads!));
+                break;
+        }
+    }
+
+    /// <summary>Peeling and shaping take longer for more; the minutes written are those of the old size.</summary>
+    private static IEnumerable<Finding> Hands(Resized resized) =>
+        from step in resized.Recipe!.Steps
+        where step.Kind is StepKind.Shape or StepKind.Prepare && step.Hands > Duration.Zero
+        let share = step.Kind == StepKind.Shape && resized.Before.Recipe.Make is { } was && resized.Recipe.Make is { } now
+            ? (double)now.Pieces / was.Pieces
+            : resized.Factor!.Value
+        where Math.Abs(share - 1) > 0.1
+        select Report.Make(
+            "resize-hands",
+            Grade.Hint,
+            $"steps.{step.Id}",
+            step.Position,
+            ("step", step.Name),
+            ("hands", step.Hands),
+            ("now", step.Hands * share));
+
+    private static Position PositionOf(Resized resized, string component, string line) =>
+        resized.Before.Recipe.FindComponent(component)?.Lines.FirstOrDefault(source => source.Id == line)?.Position ?? Position.None;
+}

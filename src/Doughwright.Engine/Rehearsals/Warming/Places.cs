@@ -1,0 +1,107 @@
+using Doughwright.Engine.Heat.Warming;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Steps;
+
+namespace Doughwright.Engine.Rehearsals.Warming;
+
+/// <summary>"How do I get 26 °C here?": places made warm or cool by household means, worked out from heat and time.</summary>
+public static class Places
+{
+    /// <summary>A room this near to the target does.</summary>
+    private const double Near = 0.5;
+
+    /// <summary>The place is followed for so many times the likely time, for draws that take longer.</summary>
+    private const int Beyond = 3;
+
+    /// <summary>What is told about a miss.</summary>
+    private const double MissKelvins = 2;
+
+    /// <summary>No place is kept warm for longer, and no step followed farther, min.</summary>
+    private const int LongestMinutes = 24 * 60;
+
+    /// <summary>The step that is meant when none is named: the first bulk, else the first proof; null when nothing rises.</summary>
+    public static string? StepOf(Rehearsal rehearsal) =>
+        (rehearsal.Recipe.Steps.FirstOrDefault(step => step.Kind == StepKind.Bulk) ?? rehearsal.Recipe.Steps.FirstOrDefault(step => step.Kind == StepKind.Proof))?.Id;
+
+    /// <summary>Places for one step at a temperature, the steadiest first; empty when the room does or when the rise cannot be computed.</summary>
+    public static IReadOnlyList<PlaceAnswer> For(Rehearsal rehearsal, string step, Temperature target, PlaceWish? wish = null) =>
+        Advise(rehearsal, step, target, wish).Places;
+
+    /// <summary>The same with the other choice, colder and slower, and what a miss costs.</summary>
+    /// <param name="step">Id of a bulk or a proof.</param>
+    /// <param name="target">10 to 40 °C.</param>
+    public static PlaceAdvice Advise(Rehearsal rehearsal, string step, Temperature target, PlaceWish? wish = null)
+    {
+        var again = StepAgain.Of(rehearsal, step);
+        var atTarget = again?.MinutesAt(target);
+        if (again is null || atTarget is not { } minutes || !double.IsFinite(minutes.Central) || minutes.Central is < 1 or > LongestMinutes)
+        {
+            return new()
+            {
+                Step = step,
+                Target = target,
+                Room = rehearsal.Kitchen.Air.At(Duration.Zero),
+                DoughStart = null,
+                AtTarget = null,
+                InRoom = null,
+                RoomAgainstTarget = null,
+                TooCold = null,
+                TooWarm = null,
+                RoomDoes = false,
+                Places = [],
+            };
+        }
+
+        var length = (int)Math.Ceiling(minutes.Central);
+        var room = again.Room.MeanOver(minutes.Central > 0 ? Duration.FromMinutes(minutes.Central) : Duration.FromMinutes(1));
+        var roomDoes = Math.Abs(room.Celsius - target.Celsius) <= Near;
+        var inRoom = again.MinutesInRoom();
+        return new()
+        {
+            Step = step,
+            Target = target,
+            Room = room,
+            DoughStart = Temperature.FromCelsius(again.Start.Central),
+            AtTarget = Report.TimeOf(minutes),
+            InRoom = inRoom is { } there ? Report.TimeOf(there) : null,
+            RoomAgainstTarget = Slips.Of(inRoom, minutes),
+            TooCold = Slips.Of(again.MinutesAt(target - TemperatureDelta.FromKelvins(MissKelvins)), minutes),
+            TooWarm = Slips.Of(again.MinutesAt(target + TemperatureDelta.FromKelvins(MissKelvins)), minutes),
+            RoomDoes = roomDoes,
+            Places = roomDoes ? [] : [.. Kinds(again)
+                .Select(kind => Answer(new(kind, again, wish ?? PlaceWish.Plain), again, target, length, room))
+                .OrderByDescending(answer => answer.Reaches)
+                .ThenByDescending(answer => answer.PlaceWithin)],
+        };
+    }
+
+    /// <summary>Pieces on trays go into no box and no basin.</summary>
+    private static IEnumerable<PlaceKind> Kinds(StepAgain dough) => dough.Before.Pieces > 1
+        ? [PlaceKind.Oven, PlaceKind.Cupboard]
+        : Enum.GetValues<PlaceKind>();
+
+    private static PlaceAnswer Answer(WarmPlace place, StepAgain again, Temperature target, int minutes, Temperature room)
+    {
+        var found = new PlaceSearch(place, target.Celsius, minutes, room.Celsius, again.Stage).Find();
+        var traces = Enumerable.Range(0, again.Lanes)
+            .Select(lane => place.Follow(found.WaterKilograms, found.Filling, lane, Math.Min(Beyond * minutes, LongestMinutes)))
+            .ToArray();
+        var around = AroundOf(place, traces);
+        return PlaceTelling.Of(place, found, traces, around, again, target, minutes);
+    }
+
+    private static Surroundings AroundOf(WarmPlace place, PlaceTrace[] traces)
+    {
+        var minutes = new double[(traces[0].Minutes + 1) * traces.Length];
+        for (var minute = 0; minute <= traces[0].Minutes; minute++)
+        {
+            for (var lane = 0; lane < traces.Length; lane++)
+            {
+                minutes[(minute * traces.Length) + lane] = place.Around(traces[lane][minute]);
+            }
+        }
+
+        return new(minutes, traces.Length, place.Exchange);
+    }
+}

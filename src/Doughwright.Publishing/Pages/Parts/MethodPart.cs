@@ -1,0 +1,55 @@
+using Doughwright.Publishing.Pages.Markup;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.Publishing.Pages.Parts;
+
+/// <summary>The method: numbered steps, each with its times, what to do, and what is seen when it is done.</summary>
+internal static class MethodPart
+{
+    public static void Write(Html page, PageContent content, Voice voice)
+    {
+        using (page.In("section", "sec how", ("aria-labelledby", "how")))
+        {
+            page.Say("h2", voice.Words["page.how"], null, ("id", "how"));
+            if (content.Steps.Count == 0)
+            {
+                page.Say("p", voice.Words["page.no-steps"], "note");
+            }
+            else
+            {
+                page.Say("p", voice.Words["page.how-note"], "note");
+                using (page.In("ol", "steps"))
+                {
+                    for (var index = 0; index < content.Steps.Count; index++)
+                    {
+                        Step(page, content, index);
+                    }
+                }
+            }
+        }
+
+        page.Line();
+    }
+
+    private static void Step(Html page, PageContent content, int index)
+    {
+        var step = content.Steps[index];
+        using (page.In("li", null, ("id", PageContent.StepId(index))))
+        using (page.In("div"))
+        {
+            page.Author("h3", step.Name).Say("p", step.Time, "time");
+            foreach (var paragraph in step.Paragraphs)
+            {
+                page.Author("p", paragraph);
+            }
+
+            if (step.Cue is { } cue)
+            {
+                using (page.In("p", "cue"))
+                {
+                    page.Say("b", content.DoneWhen).Text(" ").Author("bdi", cue);
+                }
+            }
+        }
+    }
+}

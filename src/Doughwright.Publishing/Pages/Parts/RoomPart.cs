@@ -1,0 +1,89 @@
+using Doughwright.Publishing.Pages.Markup;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.Publishing.Pages.Parts;
+
+/// <summary>The rises by the warmth of the room. Without a script this is a reader's own kitchen.</summary>
+internal static class RoomPart
+{
+    public static void Write(Html page, PageContent content, Voice voice)
+    {
+        if (content.Rooms is not { } rooms)
+        {
+            return;
+        }
+
+        using (page.In("section", "sec rooms", ("aria-labelledby", "rooms")))
+        {
+            page.Say("h2", voice.Words["page.rooms"], null, ("id", "rooms"));
+            page.Author("p", string.Join(' ', rooms.Notes), "note");
+            using (page.In("section", "scroll", ("tabindex", "0"), ("aria-label", voice.Words["page.rooms-table"])))
+            using (page.In("table", "fig"))
+            {
+                Head(page, rooms, voice);
+                using (page.In("tbody"))
+                {
+                    foreach (var row in rooms.Rows)
+                    {
+                        Row(page, row, voice);
+                    }
+                }
+            }
+        }
+
+        page.Line();
+    }
+
+    private static void Head(Html page, RoomSection rooms, Voice voice)
+    {
+        using (page.In("thead"))
+        using (page.In("tr"))
+        {
+            page.Say("th", voice.Words["page.room"], null, ("scope", "col"));
+            if (rooms.Lever is { } lever)
+            {
+                page.Author("th", lever, "lever", ("scope", "col"));
+            }
+
+            foreach (var rise in rooms.Rises)
+            {
+                using (page.In("th", null, ("scope", "col"), ("dir", "auto")))
+                {
+                    page.Text(rise).Say("span", voice.Words["head.hours"], "u");
+                }
+            }
+        }
+    }
+
+    private static void Row(Html page, RoomLine row, Voice voice)
+    {
+        using (page.In("tr", row.IsHere ? "here" : null))
+        {
+            using (page.In("th", null, ("scope", "row")))
+            {
+                page.Text(row.Room);
+                if (row.IsHere)
+                {
+                    page.Say("span", voice.Words["page.rooms-here"], "rg");
+                }
+            }
+
+            if (row.Lever is { } lever)
+            {
+                page.Author("td", lever, "lever");
+            }
+
+            foreach (var (likely, range) in row.Times)
+            {
+                using (page.In("td"))
+                {
+                    page.Text(likely);
+                    if (range is not null)
+                    {
+                        page.Say("span", range, "rg");
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,81 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Pages.Making;
+using Doughwright.Publishing.Pages.Markup;
+using Doughwright.Publishing.Pages.Parts;
+using Doughwright.Publishing.Pages.Structured;
+using Doughwright.Publishing.Pages.Style;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.Publishing.Pages;
+
+/// <summary>
+/// The readers' page: one file with its style, its faces and its pictures in it. It has no script, asks nobody for anything, and is the same
+/// for the same recipe, kitchen and engine, byte by byte.
+/// </summary>
+internal static class ReaderPage
+{
+    /// <summary>What the head of every page of ours says, so that ours can be told from other files.</summary>
+    public const string Generator = "Doughwright";
+
+    /// <summary>The whole page.</summary>
+    /// <param name="findings">All findings of the recipe and its rehearsal.</param>
+    public static string Write(PageRun run, IReadOnlyList<Finding> findings, PageStamp stamp, Words words, MeasureSystem measures)
+    {
+        var content = ContentMaker.Of(run, findings, stamp, words, measures);
+        return Write(content, stamp, new(words, measures));
+    }
+
+    internal static string Write(PageContent content, PageStamp stamp, Voice voice)
+    {
+        var body = new Html();
+        using (body.In("body", "reader"))
+        {
+            body.Say("a", voice.Words["page.skip"], "skip", ("href", "#main"));
+            using (body.In("main", "sheet", ("id", "main"), ("tabindex", "-1")))
+            {
+                HeadPart.Write(body, content, voice);
+                StripPart.Write(body, content, voice);
+                using (body.In("div", "recipe"))
+                {
+                    using (body.In("div", "before"))
+                    {
+                        GoesInPart.Write(body, content, voice);
+                        FinePart.Tools(body, content, voice);
+                    }
+
+                    MethodPart.Write(body, content, voice);
+                }
+
+                RoomPart.Write(body, content, voice);
+                FinePart.Write(body, content, voice);
+            }
+        }
+
+        var markup = body.ToString();
+        return $"<!DOCTYPE html>\n<html lang=\"en\">\n{Head(content, stamp, PageStyle.Of(markup), voice)}\n{markup}\n</html>\n";
+    }
+
+    private static string Head(PageContent content, PageStamp stamp, string style, Voice voice)
+    {
+        var head = new Html();
+        using (head.In("head"))
+        {
+            head.Say("meta", "", null, ("charset", "utf-8")).Line();
+            // Nothing is loaded and nothing runs, whatever a text may have held.
+            head.Say("meta", "", null, ("http-equiv", "Content-Security-Policy"), ("content", $"default-src 'none'; style-src {PageStyle.SourceOf(style)}; font-src data:; base-uri 'none'; form-action 'none'")).Line();
+            head.Say("meta", "", null, ("name", "viewport"), ("content", "width=device-width, initial-scale=1")).Line();
+            head.Say("meta", "", null, ("name", "generator"), ("content", $"{Generator} {stamp.Engine}")).Line();
+            head.Say("title", content.Title.Length > 0 ? content.Title : voice.Words["page.untitled"]).Line();
+            if (content.Lead.Count > 0)
+            {
+                head.Say("meta", "", null, ("name", "description"), ("content", content.Lead[0])).Line();
+            }
+
+            head.Raw($"<script type=\"application/ld+json\">{StructuredData.Json(StructuredData.Of(content))}</script>").Line();
+            head.Raw($"<style>{style}</style>");
+        }
+
+        return head.ToString();
+    }
+}
