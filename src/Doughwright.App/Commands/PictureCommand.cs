@@ -20,7 +20,7 @@ internal static class PictureCommand
 
         var home = rehearsed.Rehearsal.AtHome || asked.Kind != PictureKind.Rise ? null : Rehearser.Rehearse(rehearsed.Recipe, Larder.Shipped);
         var choice = new PictureChoice(rehearsed.Rehearsal, home, run.Voice);
-        if (asked.Step is { } step && choice.Steps(asked.Kind) is var steps && steps.Count > 0 && !steps.Contains(step))
+        if (asked.Step is { } step && choice.Steps(asked.Kind) is var steps && !steps.Contains(step))
         {
             run.Given.Faults.AddUnknown("picture-not-of-step", step, [.. steps], ("option", run.Options.PictureStep.Name));
             return Answer.None;
@@ -55,7 +55,7 @@ internal static class PictureCommand
 
     private static Finding NotKnown(PictureAsked asked) => About("picture-not-known", Grade.Error, ("picture", asked.KindAsTyped));
 
-    private static Finding LettersMissing(IReadOnlyList<string> letters) => About("picture-letters-missing", Grade.Warning, ("letters", letters.ToArray()));
+    private static Finding LettersMissing(IReadOnlyList<string> letters) => About("picture-letters-left-out", Grade.Warning, ("letters", letters.ToArray()));
 
     private static Finding About(string kind, Grade grade, params (string Name, object Value)[] arguments) => new()
     {

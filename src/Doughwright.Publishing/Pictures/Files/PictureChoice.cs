@@ -19,11 +19,11 @@ internal sealed class PictureChoice(Rehearsal rehearsal, Rehearsal? home, Voice 
     /// <summary>Whether a kind of picture is of one step.</summary>
     public static bool IsOfStep(PictureKind kind) => kind is PictureKind.Rise or PictureKind.Heat;
 
-    /// <summary>Ids of the steps that have such a picture, in the order of the method.</summary>
+    /// <summary>Ids of the steps that such a picture can be of, in the order of the method.</summary>
     public IReadOnlyList<string> Steps(PictureKind kind) => kind switch
     {
-        PictureKind.Rise => [.. rehearsal.Steps.Where(step => Curve(course.Value, step.Id) is not null).Select(step => step.Id)],
-        PictureKind.Heat => [.. rehearsal.Steps.Where(step => step.Kind == StepKind.Mix && rehearsal.HeatOf(step.Id) is not null).Select(step => step.Id)],
+        PictureKind.Rise => [.. rehearsal.Steps.Where(step => step.Kind is StepKind.Bulk or StepKind.Proof).Select(step => step.Id)],
+        PictureKind.Heat => [.. rehearsal.Steps.Where(step => step.Kind == StepKind.Mix).Select(step => step.Id)],
         _ => [],
     };
 

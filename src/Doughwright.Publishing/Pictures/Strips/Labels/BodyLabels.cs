@@ -122,25 +122,24 @@ internal static class BodyLabels
 
     private static void Weighed(Sheet sheet, BodyShape body, PlannedStep step)
     {
-        // Where the middle of the words may lie in the step, the best place first: a folded wait cuts through some of them.
-        const double Beside = 0.16;
-        foreach (var share in (double[])[0.66, 0.5, 0.35, 0.8])
+        var (left, right) = (sheet.Place(step.Start), sheet.Place(step.EndOrStart));
+        double At(double share) => sheet.Frame.Time.Minute(left + (share * (right - left)));
+        // Where the middle of the words may lie, the best place first: a fold or a slash cuts through some of them.
+        foreach (var share in (double[])[0.66, 0.72, 0.58, 0.5, 0.35, 0.8])
         {
-            var (left, right) = (sheet.Place(step.Start), sheet.Place(step.EndOrStart));
-            var (at, gas) = (sheet.Frame.Time.Minute(left + (share * (right - left))), sheet.Frame.Time.Minute(left + ((share + Beside) * (right - left))));
+            var at = At(share);
             var words = sheet.Words.Say("strip-weighed", ("mass", Mass.FromGrams(sheet.Plan.Body!.Grams(at))));
-            if (Readable(body, at) is null || body.Core(at) < 40 || Type.Inside.Width(words) > right - left - 20
-                || !sheet.Placer.Put(Type.Inside, sheet.Place(at), sheet.Bench - body.Core(at) + 14, words, Anchor.Middle, overShapes: true))
+            if (Readable(body, at) is not null && body.Core(at) >= 40 && Type.Inside.Width(words) <= right - left - 20
+                && sheet.Placer.Put(Type.Inside, sheet.Place(at), sheet.Bench - body.Core(at) + 14, words, Anchor.Middle, overShapes: true))
             {
-                continue;
+                break;
             }
+        }
 
-            if (body.Top(gas) - body.Core(gas) >= 20)
-            {
-                sheet.Placer.Put(Type.Inside, sheet.Place(gas), sheet.Bench - body.Core(gas) - 9, sheet.Words.Say("strip-gas"), Anchor.Middle, overShapes: true);
-            }
-
-            return;
+        var gas = At(0.82);
+        if (Readable(body, gas) is not null && body.Core(gas) >= 40 && body.Top(gas) - body.Core(gas) >= 20)
+        {
+            sheet.Placer.Put(Type.Inside, sheet.Place(gas), sheet.Bench - body.Core(gas) - 9, sheet.Words.Say("strip-gas"), Anchor.Middle, overShapes: true);
         }
     }
 }
