@@ -52,7 +52,8 @@ internal static class EntryLabels
 
     private static bool Over(Sheet sheet, BodyShape body, Entry entry, double x)
     {
-        for (var room = Longest; room >= Shortest; room -= 60)
+        var head = Type.Head.Width(Head(sheet, entry));
+        for (var room = Longest; room >= head; room -= 30)
         {
             var over = Enumerable.Range(0, (int)room / 8).Max(i => body.Top(sheet.Frame.Time.Minute(x + (i * 8))));
             for (var y = sheet.Bench - over - 44; y > 100; y -= 12)
@@ -71,12 +72,14 @@ internal static class EntryLabels
     {
         string?[] texts =
         [
-            Type.Head.Fit(sheet.Words.Say("strip-straight-in", ("mass", entry.Mass)), room),
+            Type.Head.Fit(Head(sheet, entry), room),
             Type.Value.Fit(string.Join(sheet.Words.Voice.Words["list-comma"], Names(sheet, entry)), room),
             Warmth(sheet, entry) is { } warmth ? Type.Value.Fit(warmth, room) : null,
         ];
         return [.. texts.OfType<string>().Select((text, i) => (i == 0 ? Type.Head : Type.Value, y + (i == 0 ? 0 : 1 + (15 * i)), text))];
     }
+
+    private static string Head(Sheet sheet, Entry entry) => sheet.Words.Say("strip-straight-in", ("mass", entry.Mass));
 
     private static IEnumerable<string> Names(Sheet sheet, Entry entry)
     {
