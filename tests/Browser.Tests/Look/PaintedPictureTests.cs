@@ -64,12 +64,12 @@ public class PaintedPictureTests(House house)
             var (svg, png) = (Path.Join(folder, "a.svg"), Path.Join(folder, "a.png"));
             await Write(kind, ground, svg);
             await Write(kind, ground, png);
-            await page.SetContentAsync($"<body style=\"margin:0\">{await File.ReadAllTextAsync(svg)}</body>");
+            await page.SetContentAsync($"<body style=\"margin:0\">{await File.ReadAllTextAsync(svg, TestContext.Current.CancellationToken)}</body>");
             var height = await page.EvaluateAsync<int>("() => +document.querySelector('svg').getAttribute('height')");
             await page.SetViewportSizeAsync(Width, height);
             await page.EvaluateAsync("() => Promise.all([...document.fonts].map(face => face.load())).then(() => true)");
             var shot = await page.ScreenshotAsync(new() { Clip = new() { X = 0, Y = 0, Width = Width, Height = height }, Scale = ScreenshotScale.Css });
-            var painted = await File.ReadAllBytesAsync(png);
+            var painted = await File.ReadAllBytesAsync(png, TestContext.Current.CancellationToken);
             var found = (await page.EvaluateAsync<JsonElement?>(Compare, new[] { Convert.ToBase64String(shot), Convert.ToBase64String(painted) }))!.Value.Deserialize<Found>(JsonSerializerOptions.Web)!;
             Assert.Equal([Width, height, Width, height], found.Sizes);
             Assert.NotEmpty(found.Texts);
@@ -91,8 +91,8 @@ public class PaintedPictureTests(House house)
             RedirectStandardOutput = true,
         };
         using var run = Process.Start(start)!;
-        await run.StandardOutput.ReadToEndAsync();
-        await run.WaitForExitAsync();
+        await run.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
+        await run.WaitForExitAsync(TestContext.Current.CancellationToken);
         Assert.Equal(0, run.ExitCode);
     }
 
