@@ -87,7 +87,9 @@ internal static class Cli
             : command == options.Formula ? FormulaCommand.Run(run)
             : command == options.Picture ? PictureCommand.Run(run)
             : command == options.Resize ? ResizeCommand.Run(run)
+            : command == options.Swap ? SwapCommand.Run(run)
             : command == options.Page ? PageCommand.Run(run)
+            : command == options.Place ? PlaceCommand.Run(run)
             : RehearseCommand.Run(run);
         return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;
     }

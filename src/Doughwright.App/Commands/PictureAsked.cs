@@ -49,18 +49,18 @@ internal sealed record PictureAsked(PictureKind Kind, string KindAsTyped, string
 
     private static string? StepOf(Given given, Options options, Recipe recipe, PictureKind? kind, string typed)
     {
-        if (given.One(options.PictureStep) is not { } name)
+        if (given.One(options.Step) is not { } name)
         {
             return null;
         }
 
         if (kind is { } known && !PictureChoice.IsOfStep(known))
         {
-            given.Faults.Add("picture-has-no-step", ("option", options.PictureStep.Name), ("picture", typed));
+            given.Faults.Add("picture-has-no-step", ("option", options.Step.Name), ("picture", typed));
             return null;
         }
 
-        return new Names(recipe, given.Faults).Step(options.PictureStep.Name, name)?.Id;
+        return new Names(recipe, given.Faults).Step(options.Step.Name, name)?.Id;
     }
 
     private static bool? Form(Given given, Options options, string? path)

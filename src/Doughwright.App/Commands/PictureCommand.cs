@@ -13,7 +13,7 @@ internal static class PictureCommand
     public static Answer Run(CommandRun run)
     {
         PictureAsked? asked = null;
-        if (Rehearsing.Of(run, recipe => asked = PictureAsked.Read(run, recipe), out var refused) is not { } rehearsed || asked is null)
+        if (AskedRehearsal.Read(run, recipe => asked = PictureAsked.Read(run, recipe), out var refused) is not { } rehearsed || asked is null)
         {
             return refused;
         }
@@ -22,7 +22,7 @@ internal static class PictureCommand
         var choice = new PictureChoice(rehearsed.Rehearsal, home, run.Voice);
         if (asked.Step is { } step && choice.Steps(asked.Kind) is var steps && !steps.Contains(step))
         {
-            run.Given.Faults.AddUnknown("picture-not-of-step", step, [.. steps], ("option", run.Options.PictureStep.Name));
+            run.Given.Faults.AddUnknown("picture-not-of-step", step, [.. steps], ("option", run.Options.Step.Name));
             return Answer.None;
         }
 
@@ -66,8 +66,8 @@ internal static class PictureCommand
         Arguments = arguments.ToDictionary(argument => argument.Name, argument => argument.Value),
     };
 
-    private static Answer Write(CommandRun run, Rehearsing rehearsed, (PictureAsked Asked, PictureFile File)? made, int bytes, IReadOnlyList<Finding> findings) => new(
-        run.Json ? PictureJson.Write(rehearsed.Stamp, made, bytes, findings, run.Voice) : PictureText.Write(rehearsed.Rehearsal, made, bytes, findings, run.Voice),
+    private static Answer Write(CommandRun run, AskedRehearsal rehearsed, (PictureAsked Asked, PictureFile File)? made, int bytes, IReadOnlyList<Finding> findings) => new(
+        run.Json ? PictureJson.Write(Stamp.Of(rehearsed.Recipe), made, bytes, findings, run.Voice) : PictureText.Write(rehearsed.Rehearsal, made, bytes, findings, run.Voice),
         "",
         CommandRun.CodeOf(findings));
 }

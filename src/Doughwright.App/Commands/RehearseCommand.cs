@@ -10,15 +10,9 @@ internal static class RehearseCommand
     public static Answer Run(CommandRun run)
     {
         List<string> why = [];
-        if (Rehearsing.Of(run, recipe => why = Why(run, recipe), out var refused) is not { } rehearsed)
-        {
-            return refused;
-        }
-
-        var output = run.Json
-            ? RehearsalJson.Write(rehearsed.Stamp, rehearsed.Rehearsal, rehearsed.Findings, run.Voice)
-            : RehearsalText.Write(rehearsed.Rehearsal, rehearsed.Request, rehearsed.Findings, why, run.Voice);
-        return new(output, "", CommandRun.CodeOf(rehearsed.Findings));
+        return AskedRehearsal.Of(run, recipe => why = Why(run, recipe), asked => run.Json
+            ? RehearsalJson.Write(Stamp.Of(asked.Recipe), asked.Rehearsal, asked.Findings, run.Voice)
+            : RehearsalText.Write(asked.Rehearsal, asked.Request, asked.Findings, why, run.Voice));
     }
 
     /// <summary>Ids of the steps whose reasons are asked for.</summary>

@@ -23,7 +23,7 @@ internal static class RehearsalJson
         json.Array("components", rehearsal.Components, component => WriteComponent(json, component));
         json.Array("solve", rehearsal.Solutions, solution => WriteSolution(json, solution));
         json.Array("steps", rehearsal.Steps, step => WriteStep(json, step, voice));
-        FindingsJson.WriteList(json, findings, voice);
+        FindingsJson.WriteList(json, findings, rehearsal.Recipe, voice);
     });
 
     private static void WriteKitchen(Utf8JsonWriter json, Rehearsal rehearsal)
@@ -85,6 +85,7 @@ internal static class RehearsalJson
         json.WriteString("kind", JsonText.Name(step.Kind));
         json.WriteString("name", StepName.Of(step, voice));
         json.WriteString("component", step.Component);
+        json.WriteString("variant", step.Variant);
         json.WriteString("basis", JsonText.Name(step.Basis));
         json.Number("startMinutes", step.Start?.Minutes);
         json.Number("minutes", step.Time?.Likely.Minutes);

@@ -28,7 +28,12 @@ internal sealed class LineReading(Larder larder, Report report)
     {
         if (line.Mass is not { } mass)
         {
-            report.About(component, line, "mass-not-said", Grade.Error, ("name", line.Name));
+            // A measure that is not known has been told where it is read.
+            if (line.Household is null)
+            {
+                report.About(component, line, "mass-not-said", Grade.Error, ("name", line.Name));
+            }
+
             return Mass.Zero;
         }
 
@@ -45,8 +50,8 @@ internal sealed class LineReading(Larder larder, Report report)
     {
         if (match.Ingredient is { } row)
         {
-            // What is only peeled is raw still: a fruit that is cooked down has no row of its own as cooked.
-            return larder.RawOf(row) ?? (larder.PreparationOf(row) is { Step: PreparationStep.Peel } ? row : null);
+            // What is only peeled or trimmed is raw still: a fruit that is cooked down has no row of its own as cooked.
+            return larder.RawOf(row) ?? (larder.PreparationOf(row) is { Step: not PreparationStep.Cook } ? row : null);
         }
 
         return match.Kind == MatchKind.RawOrCookedNotSaid

@@ -1,4 +1,3 @@
-using Doughwright.App.Json;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
@@ -7,15 +6,17 @@ using Doughwright.Engine.Rehearsals;
 
 namespace Doughwright.App.Commands;
 
-/// <summary>A rehearsal as a command line asks for it: the recipe of a file, in the kitchen and with the changes that were named.</summary>
-/// <param name="Findings">Of the texts, the recipe, the formula and the rehearsal.</param>
-internal sealed record Rehearsing(Recipe Recipe, Request Request, Rehearsal Rehearsal, IReadOnlyList<Finding> Findings)
+/// <summary>A rehearsal as a command line asked for it: the recipe of its file in the kitchen of its options.</summary>
+internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal Rehearsal, IReadOnlyList<Finding> Findings)
 {
-    public Stamp Stamp => Stamp.Of(Recipe);
+    /// <param name="more">Reads what else the command line says about the recipe. Faults of it are told with all others.</param>
+    /// <param name="write">Writes the answer; with faults it is not written.</param>
+    public static Answer Of(CommandRun run, Action<Recipe> more, Func<AskedRehearsal, string> write) =>
+        Read(run, more, out var refused) is { } asked ? new(write(asked), "", CommandRun.CodeOf(asked.Findings)) : refused;
 
-    /// <summary>Null where there is nothing to rehearse: the answer then says why.</summary>
-    /// <param name="check">Reads what else was typed, once there is a recipe and before anything is computed.</param>
-    public static Rehearsing? Of(CommandRun run, Action<Recipe>? check, out Answer refused)
+    /// <summary>Null where there is nothing to rehearse; the answer then says why.</summary>
+    /// <param name="more">As in <see cref="Of"/>.</param>
+    public static AskedRehearsal? Read(CommandRun run, Action<Recipe> more, out Answer refused)
     {
         refused = Answer.None;
         var given = run.Given;
@@ -36,7 +37,7 @@ internal sealed record Rehearsing(Recipe Recipe, Request Request, Rehearsal Rehe
 
         var recipe = reading.Recipe!;
         var request = RequestOptions.Read(given, run.Options, recipe, KitchenOf(recipe, named?.Kitchen, overlay));
-        check?.Invoke(recipe);
+        more(recipe);
         if (given.Faults.Any)
         {
             return null;
@@ -50,8 +51,8 @@ internal sealed record Rehearsing(Recipe Recipe, Request Request, Rehearsal Rehe
             return null;
         }
 
-        return new(
-            recipe, request, rehearsal, FindingList.Of(file.Text, kitchenFindings, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings));
+        var all = FindingList.Of(file.Text, kitchenFindings, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
+        return new(recipe, request, rehearsal, all);
     }
 
     /// <summary>Null is home: nothing was asked about the kitchen.</summary>
