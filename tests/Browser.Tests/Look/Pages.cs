@@ -9,6 +9,9 @@ internal static class Pages
 
     public const string Nothing = "/nothing-here";
 
+    /// <summary>Parts of addresses of a recipe's pages without pictures of their own: forms, frames, and questions that are refused.</summary>
+    private static readonly string[] HasNone = ["/kitchen?", "/page?", "to=900C"];
+
     /// <summary>Readers' pages, one of them with everything that a page can show.</summary>
     public static readonly string[] Readers =
     [
@@ -31,6 +34,10 @@ internal static class Pages
         "/recipes/pilot-ring?kitchen=summer",
         "/recipes/potato-rolls/kitchens?second=mountain",
         "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
+        "/recipes/potato-rolls/page?kitchen=mountain",
+        "/recipes/hearth-loaf/page?measures=us",
+        "/recipes/potato-rolls/place?kitchen=mountain&step=bulk&to=26C",
+        "/recipes/tin-loaf/place?kitchen=summer&step=bulk&to=900C&measures=us",
         Nothing,
         .. Readers,
     ];
@@ -39,11 +46,11 @@ internal static class Pages
     public static IEnumerable<View> Views => from width in View.Widths from dark in new[] { false, true } select new View(width, dark);
 
     /// <summary>Whether a page answers to what is set on it without being loaded again.</summary>
-    public static bool HasCircuit(string path) => HasPictures(path) && !IsForReaders(path);
+    public static bool HasCircuit(string path) => HasPictures(path) && !IsForReaders(path) && !path.Contains("/place?", StringComparison.Ordinal);
 
     /// <summary>Whether a page must show lettering in pictures.</summary>
     public static bool HasPictures(string path) =>
-        IsForReaders(path) || (path.StartsWith("/recipes/", StringComparison.Ordinal) && !path.Contains("/kitchen?", StringComparison.Ordinal));
+        IsForReaders(path) || (path.StartsWith("/recipes/", StringComparison.Ordinal) && !HasNone.Any(part => path.Contains(part, StringComparison.Ordinal)));
 
     /// <summary>Whether it is a file for readers, not a page of the desk.</summary>
     public static bool IsForReaders(string path) => path.StartsWith(ReaderPages.Prefix, StringComparison.Ordinal);
