@@ -3,10 +3,11 @@ using Doughwright.App.Text;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Remedies;
 
 namespace Doughwright.App.Commands;
 
-/// <summary>findings FILE: everything that is wrong, missing or risky, from the text to the rehearsal at home.</summary>
+/// <summary>findings FILE: everything that is wrong, missing or risky, from the text to the rehearsal at home, and what can be done about it.</summary>
 internal static class FindingsCommand
 {
     public static Answer Run(CommandRun run)
@@ -19,14 +20,26 @@ internal static class FindingsCommand
         var (reading, findings, understood) = CommandRun.Understand(file);
         if (!understood)
         {
-            return run.NotUnderstood(findings);
+            return FindingsChange.Of(run, file, null, null, findings) ?? NotUnderstood(run, findings);
         }
 
-        var rehearsal = Rehearser.Rehearse(reading.Recipe!, Larder.Shipped);
-        var all = FindingList.Of(file.Text, findings, RecipeChecks.Of(reading.Recipe!), rehearsal.Formula.Findings, rehearsal.Findings);
+        var recipe = reading.Recipe!;
+        var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped);
+        var all = FindingList.Of(file.Text, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
+        if (FindingsChange.Of(run, file, recipe, reading.Document, all) is { } changed)
+        {
+            return changed;
+        }
+
+        var judged = Acceptances.Judge(all, recipe);
+        var open = FindingList.Of(file.Text, judged.Open);
         var output = run.Json
-            ? FindingsJson.Write(Stamp.Of(reading.Recipe!), reading.Recipe!.Title, all, run.Voice)
-            : FindingsText.Write(reading.Recipe!.Title, all, run.Voice, quote: true);
-        return new(output, "", CommandRun.CodeOf(all));
+            ? FindingsJson.Write(Stamp.Of(recipe), recipe, open, judged.Accepted, run.Voice)
+            : FindingsText.Write(recipe.Title, open, run.Voice, quote: true, Offers.Of(open, recipe), judged.Accepted);
+        return new(output, "", CommandRun.CodeOf(open));
     }
+
+    private static Answer NotUnderstood(CommandRun run, IReadOnlyList<Engine.Recipes.Finding> findings) => run.Json
+        ? run.NotUnderstood(findings)
+        : run.NotUnderstood(findings) with { Output = FindingsText.Write(null, findings, run.Voice, quote: true, Offers.Of(findings, null), []) };
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
@@ -7,17 +8,26 @@ namespace Doughwright.App.Json;
 /// <summary>{ form, stamp, title, findings }, and the list of findings that every object carries.</summary>
 internal static class FindingsJson
 {
-    public static string Write(Stamp stamp, string title, IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json =>
+    public static string Write(
+        Stamp stamp, Recipe recipe, IReadOnlyList<Finding> findings, IReadOnlyList<(Finding Finding, string Reason)> accepted, Voice voice) => JsonText.Of(json =>
     {
         stamp.WriteTo(json);
-        json.WriteString("title", title);
-        WriteList(json, findings, voice);
+        json.WriteString("title", recipe.Title);
+        WriteList(json, findings, recipe, voice);
+        json.Array("accepted", accepted, one =>
+        {
+            json.WriteString("id", one.Finding.Id);
+            json.WriteString("place", one.Finding.Place);
+            json.WriteString("message", FindingWords.Message(one.Finding, voice));
+            json.WriteString("reason", one.Reason);
+        });
     });
 
     /// <summary>{ form, findings }: a line was not understood, and nothing was computed.</summary>
-    public static string WriteNotUnderstood(IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json => WriteList(json, findings, voice));
+    public static string WriteNotUnderstood(IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json => WriteList(json, findings, null, voice));
 
-    public static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Voice voice) => json.Array("findings", findings, finding =>
+    /// <param name="recipe">The one the findings are of; null when a line was not understood, or when the recipe is not the one that was read.</param>
+    public static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Recipe? recipe, Voice voice, string name = "findings") => json.Array(name, findings, finding =>
     {
         json.WriteString("kind", finding.Kind);
         json.WriteString("id", finding.Id);
@@ -38,5 +48,10 @@ internal static class FindingsJson
         }
 
         json.WriteBoolean("understood", !finding.NotUnderstood);
+        json.Array("remedies", Remedies.For(finding, recipe), remedy =>
+        {
+            json.WriteString("id", remedy.Id);
+            json.WriteString("verb", RemedyWords.Verb(remedy, voice));
+        });
     });
 }

@@ -24,7 +24,7 @@ internal static class FormulaJson
         WriteBudget(json, "fat", formula.Fat);
         WriteYeast(json, formula.Yeast);
         json.Array("buy", formula.Buy, item => WriteBuy(json, item, voice));
-        FindingsJson.WriteList(json, findings, voice);
+        FindingsJson.WriteList(json, findings, formula.Recipe, voice);
     });
 
     private static void WritePercent(Utf8JsonWriter json, FormulaPercents percent)
@@ -121,6 +121,7 @@ internal static class FormulaJson
         json.Number("grams", item.ToBuy?.Grams);
         json.WriteNumber("preparedGrams", item.Used.Grams);
         json.Number("pieces", item.Pieces);
+        json.Number("togetherFromEggs", item.TogetherFromEggs);
         json.WriteString("note", BuyWords.Note(item, voice));
         json.Array("steps", item.Steps, step =>
         {

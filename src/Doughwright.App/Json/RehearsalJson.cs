@@ -23,7 +23,7 @@ internal static class RehearsalJson
         json.Array("components", rehearsal.Components, component => WriteComponent(json, component));
         json.Array("solve", rehearsal.Solutions, solution => WriteSolution(json, solution));
         json.Array("steps", rehearsal.Steps, step => WriteStep(json, step, rehearsal, voice));
-        FindingsJson.WriteList(json, findings, voice);
+        FindingsJson.WriteList(json, findings, rehearsal.Recipe, voice);
     });
 
     private static void WriteKitchen(Utf8JsonWriter json, Rehearsal rehearsal)

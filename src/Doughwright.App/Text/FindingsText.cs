@@ -1,3 +1,4 @@
+using Doughwright.App.Commands;
 using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Wording;
 
@@ -8,11 +9,33 @@ internal static class FindingsText
 {
     /// <param name="title">Null when the text was not understood far enough to have one.</param>
     /// <param name="quote">Whether the lines of the text are shown.</param>
-    public static string Write(string? title, IReadOnlyList<Finding> findings, Voice voice, bool quote)
+    /// <param name="offers">Ways out that can be carried out; null where none are shown.</param>
+    /// <param name="accepted">What the author has accepted, with the reasons.</param>
+    public static string Write(
+        string? title,
+        IReadOnlyList<Finding> findings,
+        Voice voice,
+        bool quote,
+        Offers? offers = null,
+        IReadOnlyList<(Finding Finding, string Reason)>? accepted = null)
     {
         var page = new Page();
         page.Paragraph(title is null ? Count(findings, voice) : voice.Say("findings-of", ("title", title), ("count", Count(findings, voice))));
-        WriteList(page, findings, voice, quote);
+        WriteList(page, findings, voice, quote, offers);
+        foreach (var (finding, reason) in accepted ?? [])
+        {
+            page.Gap();
+            page.Paragraph(Head(finding, voice), 2);
+            page.Paragraph(FindingWords.Message(finding, voice), 4);
+            page.Paragraph(voice.Say("accepted-line", ("reason", reason)), 4);
+        }
+
+        if (offers is { All.Count: > 0 })
+        {
+            page.Gap();
+            page.Paragraph(voice.Words["remedies-how"]);
+        }
+
         return page.ToString();
     }
 
@@ -22,7 +45,7 @@ internal static class FindingsText
         WriteList(page, findings, voice, quote: false);
     }
 
-    private static void WriteList(Page page, IReadOnlyList<Finding> findings, Voice voice, bool quote)
+    private static void WriteList(Page page, IReadOnlyList<Finding> findings, Voice voice, bool quote, Offers? offers = null)
     {
         foreach (var finding in findings)
         {
@@ -37,6 +60,10 @@ internal static class FindingsText
 
             page.Paragraph(FindingWords.Message(finding, voice), 4);
             page.Paragraph(FindingWords.WayOut(finding, voice), 4);
+            foreach (var (number, remedy) in offers?.For(finding) ?? [])
+            {
+                page.Paragraph(voice.Say("remedy-line", ("number", number), ("verb", RemedyWords.Verb(remedy, voice))), 4);
+            }
         }
     }
 

@@ -19,6 +19,21 @@ public static class Rehearser
     public static Rehearsal Rehearse(Formula formula, Larder larder, Request request, int lanes = OrdinaryLanes) =>
         Rehearse(HomeRun.Of(formula, lanes), larder, request);
 
+    /// <summary>
+    /// Rehearses a recipe that nobody measured, with what was measured of the one it was made from: the same hands, bowls and oven, another dough.
+    /// Steps that both have under one id carry it over.
+    /// </summary>
+    public static Rehearsal RehearseSwapped(Recipe tested, Recipe swapped, Larder larder, Request? request = null, int lanes = OrdinaryLanes)
+    {
+        var home = HomeRun.Of(Formula.Balance(tested, larder), lanes);
+        var asked = request ?? Request.Home;
+        var other = Formula.Balance(Believable.Of(swapped), larder);
+        var anchors = Variants.Anchors(home, asked);
+        var stage = new Stage(Changes.Apply(other, larder, asked), asked.Kitchen ?? tested.Home, asked, home.Priors, isHome: false);
+        var answers = HeatAnswer.Of(stage, anchors);
+        return Report.Of(Run.Of(stage.With(answers.Applied), anchors), home.Result, answers.Solutions, answers.Findings);
+    }
+
     /// <summary>Rehearses a recipe whose home run is known.</summary>
     internal static Rehearsal Rehearse(HomeRun home, Larder larder, Request request)
     {

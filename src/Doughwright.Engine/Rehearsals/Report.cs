@@ -24,7 +24,7 @@ internal static class Report
             Total = here.Times.Total is { } total ? TimeOf(total) : null,
             Hands = HandsOf(here),
             Kept = here,
-            Findings = [.. FindingsOf(here, home, findings).DistinctBy(finding => finding.Id)],
+            Findings = [.. OncePerDough(FindingsOf(here, home, findings).DistinctBy(finding => finding.Id), stage.Recipe)],
         };
     }
 
@@ -40,6 +40,10 @@ internal static class Report
         .. home.Each().Where(pair => !here.Stage.Request.Changes(pair.Step.Id)).SelectMany(pair => pair.Outcome.Findings),
         .. RehearsalFindings.Of(here, home),
     ];
+
+    /// <summary>What keeps one rise of a dough from being computed keeps them all: it is told at the first.</summary>
+    private static IEnumerable<Finding> OncePerDough(IEnumerable<Finding> findings, Recipe recipe) => findings.DistinctBy(finding =>
+        finding.Kind == "rise-not-computed" && finding.Place.Split('.') is [_, var step] ? $"{finding.Kind}@{recipe.FindStep(step)?.Component}" : finding.Id);
 
     public static Estimate<Duration>? TimeOf(PerLane minutes)
     {

@@ -75,7 +75,7 @@ internal static class PartRemedies
             {
                 yield return found.Remedy(
                     Verbs.TakeOutOf,
-                    recipe => recipe.Part(user.Id, old => old with { Lines = [.. old.Lines.Where(each => each.Id != line.Id)] }),
+                    recipe => recipe.DropLine(user.Id, line.Id),
                     ("part", shared.Name),
                     ("where", user.Name));
             }

@@ -23,12 +23,19 @@ internal static class Remake
             Steps = [.. recipe.Steps.Select(step => step.Component == part && step.Order.Count > 0 ? step with { Order = [.. step.Order, line.Id] } : step)],
         };
 
+    /// <summary>The recipe without a line, in its part and in every order.</summary>
+    public static Recipe DropLine(this Recipe recipe, string part, string id) =>
+        recipe.Part(part, component => component with { Lines = [.. component.Lines.Where(line => line.Id != id)] }) with
+        {
+            Steps = [.. recipe.Steps.Select(step => step.Component == part ? step with { Order = [.. step.Order.Where(line => line != id)] } : step)],
+        };
+
     /// <summary>The recipe without a part, its lines elsewhere and its steps.</summary>
     public static Recipe DropPart(this Recipe recipe, string id) => recipe with
     {
         Components = [.. recipe.Components.Where(part => part.Id != id)
             .Select(part => part with { Lines = [.. part.Lines.Where(line => line.Uses != id)] })],
-        Steps = [.. recipe.Steps.Where(step => step.Component != id)],
+        Steps = [.. recipe.Steps.Where(step => step.Component != id).Select(step => step with { Order = [.. step.Order.Where(line => line != id)] })],
     };
 
     /// <summary>The recipe with a step put in before the one at an index.</summary>

@@ -6,6 +6,7 @@ namespace Doughwright.Engine.Remedies;
 /// <summary>Steps in the wrong place or with times that do not fit, and matter that stands too warm.</summary>
 internal static class StepRemedies
 {
+    private static readonly TemperatureDelta MostOfABowl = TemperatureDelta.FromKelvins(10);
     private static readonly Duration HandsOfShaping = Duration.FromMinutes(10);
 
     public static IEnumerable<KeyValuePair<string, Func<Found, IEnumerable<Remedy>>>> All =>
@@ -115,7 +116,9 @@ internal static class StepRemedies
 
     private static IEnumerable<Remedy> Warm(Found found)
     {
-        if (found.Step is { Vessel: { IsNone: false, Warmed: false } vessel } step)
+        // A warm bowl gives back what a cold one takes; it does not boil the water.
+        if (found.Step is { Vessel: { IsNone: false, Warmed: false } vessel } step
+            && found.Value<Temperature>("celsius") is { } comes && found.Value<Temperature>("swells") is { } swells && comes + MostOfABowl >= swells)
         {
             yield return found.Remedy(
                 Verbs.WarmBowl, recipe => recipe.Step(step.Id, old => old with { Vessel = vessel with { Warmed = true } }), ("step", step.Name));

@@ -10,8 +10,8 @@ internal static class TextRemedies
     private static readonly Dictionary<string, Func<Finding, IEnumerable<Remedy>>> All = new()
     {
         ["decimal-comma"] = finding => Word(finding, "piece") is { } piece && piece.Count(mark => mark == ',') == 1 ? Instead(finding, piece, piece.Replace(',', '.')) : [],
-        ["unit-unknown"] = finding => Instead(finding, Word(finding, "piece"), Word(finding, "offer")),
-        ["leading-zero"] = finding => Instead(finding, Word(finding, "piece"), Word(finding, "offer")),
+        ["unit-unknown"] = finding => Instead(finding, Word(finding, "typed"), Word(finding, "offer")),
+        ["leading-zero"] = finding => Instead(finding, Word(finding, "typed"), Word(finding, "offer")),
         ["unknown-word"] = finding => Instead(finding, Word(finding, "word"), Word(finding, "nearest")),
         ["unknown-kind"] = finding => Instead(finding, Word(finding, "word"), Word(finding, "nearest")),
         ["unknown-role"] = finding => Instead(finding, Word(finding, "word"), Word(finding, "nearest")),

@@ -18,8 +18,9 @@ public static class RecipeText
     internal const string Without = "without";
     internal const string Swaps = "swaps";
     internal const string Keeping = "keeping";
+    internal const string Accepted = "accepted";
 
-    private static readonly string[] Keys = [FormLine.Key, Title, Make, Words, Home, Tools, Own, Parts, Steps, Without, Swaps, Keeping];
+    private static readonly string[] Keys = [FormLine.Key, Title, Make, Words, Home, Tools, Own, Parts, Steps, Without, Swaps, Keeping, Accepted];
 
     /// <summary>Reads a text. Never throws for what a person wrote: all faults are findings, all at once.</summary>
     public static Reading Read(string text)
@@ -69,6 +70,7 @@ public static class RecipeText
             Own = own,
             Components = parts.Components,
             Steps = StepsSection.Read(root.Keys(Steps), parts, Steps, log),
+            Accepted = AcceptedSection.Read(root.Keys(Accepted), Accepted, log),
             Without = AdviceSections.Without(root.Keys(Without), Without, log),
             Swaps = AdviceSections.Swaps(root, Swaps, parts),
             Keeping = AdviceSections.Keeping(root, Keeping),

@@ -21,6 +21,7 @@ internal static class RecipeWriter
         .Keys(RecipeText.Without, AdviceSections.Write(recipe.Without))
         .List(RecipeText.Swaps, [.. recipe.Swaps.Select(SwapGrammar.Write)])
         .List(RecipeText.Keeping, [.. recipe.Keeping.Select(KeepingGrammar.Write)])
+        .Keys(RecipeText.Accepted, AcceptedSection.Write(recipe.Accepted))
         .Mapping;
 
     private static string Make(Make make) =>

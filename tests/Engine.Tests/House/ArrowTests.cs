@@ -13,6 +13,7 @@ public class ArrowTests
         ["Recipes", "Kitchens"],
         ["TextForm", "Formulas", "Heat", "Fermentation", "Baking"],
         ["Rehearsals"],
+        ["Remedies"],
     ];
 
     /// <summary>Arrows within a floor, each with its reason.</summary>

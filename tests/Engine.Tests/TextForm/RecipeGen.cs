@@ -138,11 +138,26 @@ internal static class RecipeGen
             .Select((time, warm, on, times) => time is null && warm is null ? null : new Measured(time, warm, on, times))
             .SelectMany(measured => Maybe(Warm).Select(room => measured is null ? null : measured with { Air = room }));
 
+    private static readonly Gen<Length> Side = Gen.OneOf(
+        Gen.Int[1, 600].Select(millimetres => Length.FromMillimetres(millimetres)),
+        Gen.Int[1, 20].Select(inches => QuantityText.TryLength($"{inches} in").Value!.Value),
+        Double(0.001, 2).Select(Length.FromMetres));
+
+    /// <summary>A box, a floor, a round one, a volume, or nothing said.</summary>
+    private static readonly Gen<Func<VesselShape, VesselSize?>> Size = Gen.Select(Side, Side, Side, Double(0.001, 300), Gen.Int[0, 3])
+        .Select<(Length, Length, Length, double, int), Func<VesselShape, VesselSize?>>(sides => shape => sides.Item5 switch
+        {
+            0 => null,
+            1 => new(sides.Item1, sides.Item2, sides.Item3, null),
+            2 => shape == VesselShape.Tray ? new(sides.Item1, sides.Item2, null, null) : new(sides.Item1, null, sides.Item3, null),
+            _ => new(null, null, null, Volume.FromLitres(sides.Item4)),
+        });
+
     private static readonly Gen<Vessel?> Vessel =
-        Gen.Select(Gen.Enum<VesselShape>(), Maybe(Gen.Enum<VesselMaterial>()), Maybe(Mass), Gen.Bool, Gen.Bool)
-            .Select((shape, material, mass, warmed, there) => !there ? null
+        Gen.Select(Gen.Enum<VesselShape>(), Maybe(Gen.Enum<VesselMaterial>()), Maybe(Mass), Gen.Select(Gen.Bool, Gen.Bool), Size)
+            .Select((shape, material, mass, flags, size) => (warmed: flags.Item1, there: flags.Item2) is var (warmed, there) && !there ? null
                 : shape == VesselShape.None ? Engine.Recipes.Vessel.None
-                : new Vessel(shape, material, mass, warmed));
+                : new Vessel(shape, material, mass, warmed) { Size = size(shape) });
 
     private static readonly Gen<Fold[]> Folds =
         Gen.Select(Time, Gen.OneOf(Pick.From(Duration.Zero), Time)).Select((after, hands) => new Fold(after, hands)).Array[0, 3];

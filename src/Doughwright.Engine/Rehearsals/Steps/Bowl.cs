@@ -20,10 +20,10 @@ internal sealed class Bowl
     public IReadOnlyList<LineFormula> Lines { get; }
 
     /// <summary>Whether the temperature of every part is known, and how much heat it holds.</summary>
-    public bool IsKnown => warmths.All(warmth => warmth is not null) && Lines.All(Matter.IsHeatKnown);
+    public bool IsKnown => warmths.All(warmth => warmth is not null) && !Unknown.Any();
 
     /// <summary>Lines of which nobody knows how much heat they hold.</summary>
-    public IEnumerable<LineFormula> Unknown => Lines.Where(line => !Matter.IsHeatKnown(line));
+    public IEnumerable<LineFormula> Unknown => Lines.Where(line => !Matter.IsHeatKnown(line) && !SmallUnknowns.IsSmall(line, Lines));
 
     /// <param name="parts">Portions of the components that go in.</param>
     public static Bowl Of(Step step, ComponentFormula component, IReadOnlyDictionary<string, Portion> parts, Stage stage)

@@ -37,7 +37,7 @@ internal static class Matter
     public static Portion Of(ComponentFormula component, IReadOnlyList<MixPart> parts, PerLane? celsius) => new()
     {
         Mass = component.Mass,
-        Composition = component.Composition,
+        Composition = SmallUnknowns.Of(component),
         JoulesPerKelvin = parts.Sum(part => part.Mass * part.SpecificHeat),
         MeltingFat = Mass.FromGrams(parts.Sum(part => part.MeltingFat.Grams)),
         Celsius = celsius,

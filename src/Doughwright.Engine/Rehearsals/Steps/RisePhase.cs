@@ -54,7 +54,9 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
         var drifted = stated.Minutes is null
             ? stated with { After = before with { Celsius = null, Dough = null } }
             : RestStep.Run(input) with { Basis = stated.Basis };
-        return drifted with { Findings = [.. drifted.Findings, StepFindings.About(input.Step, "rise-not-computed", Grade.Warning)] };
+        // The step says how it ends; that its time is not known follows from what cannot be computed, and is not told twice.
+        var told = drifted.Findings.Where(finding => input.Step.End is null || finding.Kind != StepFindings.TimeNotKnown);
+        return drifted with { Findings = [.. told, StepFindings.About(input.Step, "rise-not-computed", Grade.Warning)] };
     }
 
     /// <summary>The dough with a rate: as it stands, or new after mixing.</summary>

@@ -90,8 +90,8 @@ internal static class Rising
     private static DoughMatter? MatterOf(ComponentFormula component, Formula formula)
     {
         var grams = component.Mass.Grams / 100;
-        var composition = component.Composition;
-        if (component.Water is not { } water || composition.Fat is not { } fat || composition.Sugars is not { } sugars)
+        var composition = SmallUnknowns.Of(component);
+        if (SmallUnknowns.WaterOf(component) is not { } water || composition.Fat is not { } fat || composition.Sugars is not { } sugars)
         {
             return null;
         }

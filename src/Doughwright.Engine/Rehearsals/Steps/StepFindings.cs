@@ -8,6 +8,8 @@ internal static class StepFindings
     /// <summary>How many spreads from its prior a solved scale may lie before it is a finding: 1 in 80 doughs by chance.</summary>
     public const double FarFromPrior = 2.5;
 
+    public const string TimeNotKnown = "time-not-known";
+
     public static Finding About(Step step, string kind, Grade grade, bool safety = false, params (string Name, object Value)[] arguments) => new()
     {
         Kind = kind,
