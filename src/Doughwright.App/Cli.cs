@@ -85,6 +85,7 @@ internal static class Cli
         var run = new CommandRun(given, options, input);
         var answer = command == options.Findings ? FindingsCommand.Run(run)
             : command == options.Formula ? FormulaCommand.Run(run)
+            : command == options.Picture ? PictureCommand.Run(run)
             : command == options.Resize ? ResizeCommand.Run(run)
             : command == options.Swap ? SwapCommand.Run(run)
             : command == options.Page ? PageCommand.Run(run)

@@ -60,6 +60,15 @@ internal sealed class Options
 
     public Option<string[]> Why { get; } = Value("--why");
 
+    /// <summary>Which picture.</summary>
+    public Option<string[]> PictureOf { get; } = Value("--of");
+
+    public Option<string[]> As { get; } = Value("--as");
+
+    public Option<string[]> Width { get; } = Value("--width");
+
+    public Option<string[]> Ground { get; } = Value("--ground");
+
     /// <summary>A way out of a finding to be carried out.</summary>
     public Option<string[]> Do { get; } = Value("--do");
 
@@ -85,7 +94,7 @@ internal sealed class Options
 
     public Option<string[]> Replace { get; } = Value("--replace");
 
-    /// <summary>Folder that a page is written to.</summary>
+    /// <summary>Folder that a page is written to; file of a picture.</summary>
     public Option<string[]> Out { get; } = Value("--out");
 
     /// <summary>Where the words were written.</summary>
@@ -106,6 +115,8 @@ internal sealed class Options
     public Command Formula { get; } = new("formula");
 
     public Command Rehearse { get; } = new("rehearse");
+
+    public Command Picture { get; } = new("picture");
 
     public Command Resize { get; } = new("resize");
 
@@ -138,12 +149,14 @@ internal sealed class Options
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
         AddTo(
+            Picture, PictureOf, Step, As, Out, Width, Ground, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free);
+        AddTo(
             Place, To, Step, Lamp, OpenWater, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, At, Pour, Bowl, Variant, Weighed, Dough, Free);
         AddTo(Swap, Replace);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Larder];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Larder, Picture];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>
