@@ -89,6 +89,7 @@ internal static class Cli
             : command == options.Resize ? ResizeCommand.Run(run)
             : command == options.Swap ? SwapCommand.Run(run)
             : command == options.Page ? PageCommand.Run(run)
+            : command == options.Larder ? LarderCommand.Run(run)
             : command == options.Place ? PlaceCommand.Run(run)
             : RehearseCommand.Run(run);
         return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;

@@ -97,6 +97,9 @@ internal sealed class Options
     /// <summary>Folder that a page is written to; file of a picture.</summary>
     public Option<string[]> Out { get; } = Value("--out");
 
+    /// <summary>Where the words were written.</summary>
+    public Option<string[]> Region { get; } = Value("--region");
+
     /// <summary>Temperature of a place made warm.</summary>
     public Option<string[]> To { get; } = Value("--to");
 
@@ -121,6 +124,8 @@ internal sealed class Options
 
     public Command Page { get; } = new("page");
 
+    public Command Larder { get; } = new("larder");
+
     public Command Place { get; } = new("place");
 
     public RootCommand Root { get; } = [];
@@ -140,6 +145,7 @@ internal sealed class Options
         AddTo(Findings, Do, Accept);
         AddTo(Formula, Weighed);
         AddTo(Page, Out, Kitchen);
+        AddTo(Larder, Region);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
         AddTo(
@@ -150,7 +156,7 @@ internal sealed class Options
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Picture];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Larder, Picture];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

@@ -28,7 +28,7 @@ public static class Rehearser
         var home = HomeRun.Of(Formula.Balance(tested, larder), lanes);
         var asked = request ?? Request.Home;
         var other = Formula.Balance(Believable.Of(swapped), larder);
-        var anchors = AnchorsOf(home.Result, asked);
+        var anchors = Variants.Anchors(home, asked);
         var stage = new Stage(Changes.Apply(other, larder, asked), asked.Kitchen ?? tested.Home, asked, home.Priors, isHome: false);
         var answers = HeatAnswer.Of(stage, anchors);
         return Report.Of(Run.Of(stage.With(answers.Applied), anchors), home.Result, answers.Solutions, answers.Findings);

@@ -47,7 +47,7 @@ public class SchemaTests
     }
 
     [Fact]
-    public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), "x", Samples.Findings, Voice));
+    public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), Samples.Recipe, Samples.Findings, [(Samples.Findings[1], "seen")], Voice));
 
     [Fact]
     public void Page_Fits() => Fits("page", PageJson.Write(Stamp.Of(Samples.Recipe), "x", "x.html", 1, Samples.Findings, Voice));
