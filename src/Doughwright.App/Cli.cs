@@ -86,7 +86,9 @@ internal static class Cli
         var answer = command == options.Findings ? FindingsCommand.Run(run)
             : command == options.Formula ? FormulaCommand.Run(run)
             : command == options.Resize ? ResizeCommand.Run(run)
+            : command == options.Swap ? SwapCommand.Run(run)
             : command == options.Page ? PageCommand.Run(run)
+            : command == options.Place ? PlaceCommand.Run(run)
             : RehearseCommand.Run(run);
         return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;
     }

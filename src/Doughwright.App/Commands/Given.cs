@@ -67,6 +67,9 @@ internal sealed class Given(ParseResult parsed, Faults faults)
 
     public Mass? Mass(Option option, Limit<Mass> limit) => One(option) is { } text ? Mass(option.Name, text, limit) : null;
 
+    public Power? Power(Option option, Limit<Power> limit) =>
+        One(option) is { } text ? Held(option.Name, QuantityText.TryPower(text), QuantityKind.Power, limit) : null;
+
     public Mass? Mass(string option, string text, Limit<Mass> limit) => Held(option, QuantityText.TryMass(text), QuantityKind.Mass, limit);
 
     /// <summary>One word of a closed list.</summary>

@@ -18,16 +18,18 @@ internal sealed class Names(Recipe recipe, Faults faults)
         return null;
     }
 
-    /// <summary>The step with a name, when it mixes.</summary>
-    public Step? MixingStep(string option, string given)
+    public static bool IsMixed(Step step) => step.Way is not null || step.Kind == StepKind.Mix;
+
+    /// <summary>The step with a name, when it can be done in more than one way: it mixes, or the text has variants of it.</summary>
+    public Step? StepOfWays(string option, string given)
     {
-        if (Step(option, given) is not { } step || step.Way is not null || step.Kind == StepKind.Mix)
+        if (Step(option, given) is not { } step || IsMixed(step) || step.Variants.Count > 0)
         {
             return Step(option, given);
         }
 
-        var mixing = recipe.Steps.Where(known => known.Way is not null || known.Kind == StepKind.Mix).Select(known => known.Id);
-        faults.AddUnknown("step-not-mixing", given, [.. mixing], ("option", option));
+        var known = recipe.Steps.Where(other => IsMixed(other) || other.Variants.Count > 0).Select(other => other.Id);
+        faults.AddUnknown("step-without-variants", given, [.. known], ("option", option));
         return null;
     }
 

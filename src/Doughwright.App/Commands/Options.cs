@@ -83,8 +83,20 @@ internal sealed class Options
 
     public Option<string[]> Take { get; } = Value("--take");
 
+    public Option<string[]> Replace { get; } = Value("--replace");
+
     /// <summary>Folder that a page is written to.</summary>
     public Option<string[]> Out { get; } = Value("--out");
+
+    /// <summary>Temperature of a place made warm.</summary>
+    public Option<string[]> To { get; } = Value("--to");
+
+    public Option<string[]> Step { get; } = Value("--step");
+
+    /// <summary>What the lamp of an oven takes.</summary>
+    public Option<string[]> Lamp { get; } = Value("--lamp");
+
+    public Option<bool> OpenWater { get; } = new("--open-water");
 
     public Command Findings { get; } = new("findings");
 
@@ -94,7 +106,11 @@ internal sealed class Options
 
     public Command Resize { get; } = new("resize");
 
+    public Command Swap { get; } = new("swap");
+
     public Command Page { get; } = new("page");
+
+    public Command Place { get; } = new("place");
 
     public RootCommand Root { get; } = [];
 
@@ -115,10 +131,13 @@ internal sealed class Options
         AddTo(Page, Out, Kitchen);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
+        AddTo(
+            Place, To, Step, Lamp, OpenWater, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, At, Pour, Bowl, Variant, Weighed, Dough, Free);
+        AddTo(Swap, Replace);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Page];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

@@ -2,6 +2,7 @@ using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Commands;
 
@@ -21,13 +22,15 @@ internal static class RequestOptions
     {
         var names = new Names(recipe, given.Faults);
         var dough = given.Temperature(options.Dough, Limits.Matter);
+        var (variants, ways) = Variants(given, options, names);
         return new()
         {
             Kitchen = kitchen,
             At = At(given, options, names),
             Pour = given.Temperature(options.Pour, Limits.Matter),
             Bowls = Bowls(given, options, names),
-            Ways = Variants(given, options, names),
+            Ways = ways,
+            Variants = variants,
             Weighed = WeighedText.Read(given, options, names),
             Dough = dough,
             Free = Free(given, options, names),
@@ -70,21 +73,43 @@ internal static class RequestOptions
         return bowls;
     }
 
-    private static Dictionary<string, MixingWay> Variants(Given given, Options options, Names names)
+    /// <summary>The variants that the text has, and ways of mixing that it says nothing of.</summary>
+    private static (Dictionary<string, string> Variants, Dictionary<string, MixingWay> Ways) Variants(Given given, Options options, Names names)
     {
+        var variants = new Dictionary<string, string>();
         var ways = new Dictionary<string, MixingWay>();
         foreach (var (name, value) in given.Pairs(options.Variant))
         {
-            var step = names.MixingStep(options.Variant.Name, name);
-            var way = given.Word(options.Variant.Name, value.Replace('-', ' '), Ways);
-            if (step is not null && way is { } known && !ways.TryAdd(step.Id, known))
+            if (names.StepOfWays(options.Variant.Name, name) is not { } step)
+            {
+                continue;
+            }
+
+            if (variants.ContainsKey(step.Id) || ways.ContainsKey(step.Id))
             {
                 given.Faults.Add("name-twice", ("option", options.Variant.Name), ("name", name));
             }
+            else if (VariantOf(step, value) is { } variant)
+            {
+                variants.Add(step.Id, variant.Id);
+            }
+            else if (Names.IsMixed(step) && Ways.TryGetValue(value.Replace('-', ' '), out var way))
+            {
+                ways.Add(step.Id, way);
+            }
+            else
+            {
+                string[] known = [.. step.Variants.Select(other => other.Id), .. Names.IsMixed(step) ? Ways.Keys.AsEnumerable() : []];
+                given.Faults.AddUnknown("variant-unknown", value, [.. known.Distinct()], ("option", options.Variant.Name), ("step", step.Id));
+            }
         }
 
-        return ways;
+        return (variants, ways);
     }
+
+    /// <summary>By its id, or by the name it has for readers.</summary>
+    private static StepVariant? VariantOf(Step step, string value) =>
+        step.FindVariant(Slug.Of(value)) ?? step.Variants.FirstOrDefault(variant => variant.Step.Name != step.Name && Slug.Of(variant.Step.Name) == Slug.Of(value));
 
     private static List<string> Free(Given given, Options options, Names names)
     {

@@ -1,8 +1,6 @@
 using Doughwright.App.Json;
 using Doughwright.App.Text;
-using Doughwright.Engine.Formulas.Resizing;
 using Doughwright.Engine.Ingredients;
-using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.TextForm;
 
@@ -37,17 +35,10 @@ internal static class ResizeCommand
 
         var resized = Resizing.Resize(reading.Recipe!, Larder.Shipped, new(wish) { Kitchen = named?.Kitchen, Take = take });
         var writing = resized.Recipe is { } recipe ? RecipeText.Write(recipe, reading.Document) : null;
-        var all = FindingList.Of(file.Text, kitchenFindings, findings, resized.Findings, writing?.Findings ?? [], New(resized));
+        var all = FindingList.Of(file.Text, kitchenFindings, findings, resized.Findings, writing?.Findings ?? []);
         var stamp = Stamp.Of(reading.Recipe!);
         return run.Json
             ? new(ResizeJson.Write(stamp, resized, writing?.Text, all, run.Voice), "", CommandRun.CodeOf(all))
             : new(writing?.Text ?? "", ResizeText.Write(resized, all, run.Voice), CommandRun.CodeOf(all));
-    }
-
-    /// <summary>What is found in the new size and was not in the old one.</summary>
-    private static List<Finding> New(Resized resized)
-    {
-        var known = resized.Before.Findings.Select(finding => finding.Id).ToHashSet();
-        return [.. (resized.After?.Findings ?? []).Where(finding => !known.Contains(finding.Id))];
     }
 }

@@ -62,11 +62,27 @@ internal static class FormulaJson
         json.WriteString("name", line.Name);
         json.WriteString("role", line.Role is { } role ? JsonText.Name(role) : null);
         json.WriteNumber("grams", line.Mass.Grams);
+        json.WriteString("typed", line.Source.Typed);
+        WriteHousehold(json, line.Source.Household);
         json.Number("waterGrams", line.Water?.Grams);
         json.Number("percent", line.Percent?.Value);
         json.Number("overallPercent", line.OverallPercent?.Value);
         json.WriteString("ingredient", line.Ingredient?.Id);
         json.WriteString("uses", line.UsesComponent);
+    }
+
+    private static void WriteHousehold(Utf8JsonWriter json, Household? household)
+    {
+        if (household is null)
+        {
+            json.WriteNull("household");
+            return;
+        }
+
+        json.WriteStartObject("household");
+        json.WriteNumber("amount", household.Amount);
+        json.WriteString("unit", household.Unit);
+        json.WriteEndObject();
     }
 
     private static void WriteBudget(Utf8JsonWriter json, string name, Budget budget)

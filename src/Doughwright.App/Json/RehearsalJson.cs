@@ -85,6 +85,7 @@ internal static class RehearsalJson
         json.WriteString("kind", JsonText.Name(step.Kind));
         json.WriteString("name", StepName.Of(step, voice));
         json.WriteString("component", step.Component);
+        json.WriteString("variant", step.Variant);
         json.WriteString("basis", JsonText.Name(step.Basis));
         json.Number("startMinutes", step.Start?.Minutes);
         json.Number("minutes", step.Time?.Likely.Minutes);

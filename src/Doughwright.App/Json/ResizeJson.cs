@@ -28,7 +28,7 @@ internal static class ResizeJson
         json.Array("choices", resized.Choices, choice => WriteChoice(json, choice));
         json.Array("fits", resized.Fits, fit => WriteFit(json, fit));
         json.Array("measures", resized.Measures, measure => WriteMeasure(json, measure));
-        FindingsJson.WriteList(json, findings, voice);
+        FindingsJson.WriteList(json, findings, null, voice);
     });
 
     private static void WriteLine(Utf8JsonWriter json, ResizedLine line)

@@ -168,6 +168,6 @@ internal sealed class ResizeText
     private string Signed(double value, int decimals, string unit)
     {
         var number = Show.Number(value, decimals) + unit;
-        return value > 0 ? voice.Say("resize.more", ("figure", number)) : number;
+        return value > 0 && number.Any(letter => letter is > '0' and <= '9') ? voice.Say("resize.more", ("figure", number)) : number;
     }
 }

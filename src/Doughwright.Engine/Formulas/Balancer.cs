@@ -8,8 +8,9 @@ namespace Doughwright.Engine.Formulas;
 /// <summary>Works out a formula: look up the lines, sum up the parts, share them out, put the results together.</summary>
 internal static class Balancer
 {
-    public static Formula Balance(Recipe recipe, Larder larder)
+    public static Formula Balance(Recipe recipe, Larder shipped)
     {
+        var larder = recipe.LarderOver(shipped);
         var report = new Report();
         var graph = new PartGraph(recipe, larder, report);
         var totals = new DoughTotals(graph.Parts);

@@ -6,6 +6,8 @@ internal static class AllergenNames
     private static readonly Lazy<Dictionary<string, string>> Names =
         new(() => Tsv.Read(Tsv.Embedded("allergens.tsv")).Rows.ToDictionary(row => row["code"], row => row["name"]));
 
+    public static IReadOnlyCollection<string> Codes => Names.Value.Keys;
+
     /// <summary>Whether the code says that it depends on the supplier.</summary>
     public static bool Depends(string code) => code.EndsWith('?');
 

@@ -24,6 +24,11 @@ public sealed record Ingredient
     /// </summary>
     public IReadOnlyList<string> Allergens { get; init; } = [];
 
+    /// <summary>
+    /// Codes of the major allergens of the United States ("wheat", "tree-nut-almond"); a final "?" means that it depends on the supplier.
+    /// </summary>
+    public IReadOnlyList<string> AllergensUnitedStates { get; init; } = [];
+
     /// <summary>False when nobody said which allergens it holds, as on an ingredient of the author's own: then an empty list means nothing.</summary>
     public bool AllergensKnown { get; init; } = true;
 
@@ -35,6 +40,9 @@ public sealed record Ingredient
 
     /// <summary>Mass of one piece without shell, for what is counted and cannot be divided; null for what is weighed.</summary>
     public Mass? Piece { get; init; }
+
+    /// <summary>False for what is known by its name only: its role and allergens, and no figure.</summary>
+    public bool HasFigures => Composition != Composition.Unknown;
 
     public required Evidence Evidence { get; init; }
 }

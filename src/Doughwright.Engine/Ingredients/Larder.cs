@@ -6,22 +6,27 @@ namespace Doughwright.Engine.Ingredients;
 /// <summary>All ingredients that are known, their names, and what peeling and cooking leave of them. Immutable.</summary>
 public sealed class Larder
 {
+    private const int MostNearest = 3;
+    private const double LeastNearest = 0.5;
+
     private static readonly Lazy<Larder> TheShipped =
         new(() => Load(Tsv.Embedded("larder.tsv"), Tsv.Embedded("names.tsv"), Tsv.Embedded("preparation.tsv"), Tsv.Embedded("measures.tsv")));
 
     private readonly Dictionary<string, Ingredient> byId;
     private readonly Dictionary<string, Preparation> preparations;
     private readonly NameIndex names;
+    private readonly NameSearch search;
     private readonly MeasureTable measures;
     private readonly Dictionary<string, Ingredient> own = new(StringComparer.Ordinal);
 
-    private Larder(string version, Ingredient[] ingredients, Dictionary<string, Preparation> preparations, NameIndex names, MeasureTable measures)
+    private Larder(string version, Ingredient[] ingredients, Dictionary<string, Preparation> preparations, LarderName[] names, MeasureTable measures)
     {
         Version = version;
         Ingredients = ingredients;
         byId = ingredients.ToDictionary(ingredient => ingredient.Id, StringComparer.Ordinal);
         this.preparations = preparations;
-        this.names = names;
+        this.names = new(names);
+        search = new(names);
         this.measures = measures;
     }
 
@@ -31,6 +36,7 @@ public sealed class Larder
         Ingredients = [.. shipped.Ingredients, .. added];
         byId = new(shipped.byId, StringComparer.Ordinal);
         (preparations, names, measures, own) = (shipped.preparations, shipped.names, shipped.measures, new(shipped.own, StringComparer.Ordinal));
+        search = shipped.search;
         foreach (var ingredient in added)
         {
             byId.TryAdd(ingredient.Id, ingredient);
@@ -71,8 +77,9 @@ public sealed class Larder
     /// <param name="region">Where the words were written; it decides what a cup, a pint, a sachet or a large egg is. Null leaves that open.</param>
     public MeasureMatch MeasureOf(Ingredient ingredient, string unit, Region? region = null) => measures.Find(ingredient, unit, region);
 
-    /// <summary>Finds what a person means by a name, with the conditions written beside it: "potato" and "boiled".</summary>
-    public LarderMatch Find(string phrase, IReadOnlyCollection<string> conditions)
+    /// <summary>Finds what a person means by a name, with the conditions written beside it: "potato" and "boiled". It never guesses.</summary>
+    /// <param name="region">Where the name was written; it decides where a name means different things in different places. Null leaves that open.</param>
+    public LarderMatch Find(string phrase, IReadOnlyCollection<string> conditions, Region? region = null)
     {
         var words = Phrase.Words(phrase);
         if (own.TryGetValue(string.Join(' ', words), out var mine))
@@ -80,27 +87,40 @@ public sealed class Larder
             return new(MatchKind.Exact, mine, [], []);
         }
 
-        var listed = names.Listed(words, conditions, out var chosen);
+        var listed = names.Listed(words, conditions, region, out var chosen);
         if (chosen)
         {
-            return new(MatchKind.Exact, listed[0], [], []);
+            return new(MatchKind.Exact, listed[0].Ingredient, [], []) { Note = listed[0].Note };
         }
 
         if (listed.Count > 0)
         {
-            var differInCooking = listed.Any(row => RawOf(row) is { } raw && listed.Contains(raw));
-            return new(differInCooking ? MatchKind.RawOrCookedNotSaid : MatchKind.NotClear, null, listed, []);
+            Ingredient[] rows = [.. listed.Select(name => name.Ingredient)];
+            var differInCooking = rows.Any(row => RawOf(row) is { } raw && rows.Contains(raw));
+            return new(differInCooking ? MatchKind.RawOrCookedNotSaid : MatchKind.NotClear, null, rows, []);
         }
 
         // One word alone fits too much: "cream" is no cream cheese.
-        var holding = words.Length > 1 ? names.WithAllWords(words) : [];
+        var holding = words.Length > 1 ? names.WithAllWords(words, region) : [];
         return holding.Count switch
         {
             1 => new(MatchKind.ReadAs, holding[0], [], []),
             > 1 => new(MatchKind.NotClear, null, holding, []),
-            _ => new(MatchKind.Unknown, null, [], names.Nearest(words)),
+            _ => new(MatchKind.Unknown, null, [], Nearest(phrase, region)),
         };
     }
+
+    /// <summary>
+    /// Rows whose names are like a phrase, the likest first: for a person to choose from. Slips of the finger, other word orders and words about packs and
+    /// preparation are forgiven; whether something is raw or cooked counts.
+    /// </summary>
+    public IReadOnlyList<LarderHit> Search(string phrase, Region? region = null, int most = 10)
+    {
+        var mine = own.Count == 0 ? [] : new NameSearch([.. own.Values.Select(each => LarderName.Of(each.Name, each, [], [], ""))]).Find(phrase, region, most);
+        return [.. mine.Concat(search.Find(phrase, region, most)).OrderByDescending(hit => hit.Likeness).Take(most)];
+    }
+
+    private string[] Nearest(string phrase, Region? region) => [.. Search(phrase, region, MostNearest).Where(hit => hit.Likeness >= LeastNearest).Select(hit => hit.Name)];
 
     /// <summary>Reads a larder from its tables.</summary>
     /// <exception cref="FormatException">A table is broken.</exception>
@@ -109,7 +129,9 @@ public sealed class Larder
         var ingredients = Tsv.Read(ingredientTable).Rows.Select(LarderRow.Ingredient).ToArray();
         var known = ingredients.ToDictionary(ingredient => ingredient.Id, StringComparer.Ordinal);
         var preparations = Tsv.Read(preparationTable).Rows.Select(LarderRow.Preparation).ToDictionary(row => row.Id);
-        var names = Tsv.Read(nameTable).Rows.Select(row => (row["name"], Known(known, row["id"]), row.List("when", ',')));
+        var names = Tsv.Read(nameTable).Rows
+            .Select(row => LarderName.Of(row["name"], Known(known, row["id"]), row.List("when", ','), RegionCodes.Read(row.Optional("region")), row.Optional("note")))
+            .ToArray();
         foreach (var row in preparations.Values)
         {
             Known(known, row.Id);
@@ -122,7 +144,7 @@ public sealed class Larder
             Known(known, id);
         }
 
-        return new(Hash(ingredientTable, nameTable, preparationTable, measureTable), ingredients, preparations, new(names), measures);
+        return new(Hash(ingredientTable, nameTable, preparationTable, measureTable), ingredients, preparations, names, measures);
     }
 
     private static Ingredient Known(Dictionary<string, Ingredient> known, string id) =>

@@ -27,4 +27,8 @@ public sealed record LarderMatch(
     MatchKind Kind,
     Ingredient? Ingredient,
     IReadOnlyList<Ingredient> Candidates,
-    IReadOnlyList<string> Nearest);
+    IReadOnlyList<string> Nearest)
+{
+    /// <summary>What to know of the name, such as the ash a flour type may have; empty when nothing.</summary>
+    public string Note { get; init; } = "";
+}

@@ -44,6 +44,7 @@ internal static class LarderRow
             },
             Piece = row.NumberOrNull("piece") is { } grams ? Mass.FromGrams(Within(grams, 1, 1000, id, "piece")) : null,
             Allergens = row.List("allergens", ';'),
+            AllergensUnitedStates = row.Optional("allergens-us").Split(';', StringSplitOptions.RemoveEmptyEntries),
             Evidence = new(row["source"], row.TextOrNull("ndb"), row["obtained"], row.TextOrNull("date"), row["note"]),
         };
     }

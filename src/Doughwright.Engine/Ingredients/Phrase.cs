@@ -2,7 +2,7 @@ using System.Text;
 
 namespace Doughwright.Engine.Ingredients;
 
-/// <summary>Names as people write them, brought to one form: lower case, no punctuation, every word in the singular.</summary>
+/// <summary>Names as people write them, brought to one form: lower case, no punctuation, no accents, every word in the singular.</summary>
 internal static class Phrase
 {
     /// <summary>The words of a name: "Eggs, free-range" gives "egg", "free", "range".</summary>
@@ -13,9 +13,10 @@ internal static class Phrase
         {
             if (char.IsLetterOrDigit(character))
             {
-                text.Append(char.ToLowerInvariant(character));
+                var letter = char.ToLowerInvariant(character);
+                _ = letter < '\u0080' ? text.Append(letter) : text.Append(Plain(letter));
             }
-            else if (character is not ('\'' or '’'))
+            else if (character is not ('\'' or '’' or (>= '\u0300' and <= '\u036f')))
             {
                 text.Append(' ');
             }
@@ -53,9 +54,28 @@ internal static class Phrase
         return row[b.Length];
     }
 
+    // By hand, so that the answer does not depend on the tables of the system. Accents that stand as marks of their own are dropped above.
+    private static string Plain(char letter) => letter switch
+    {
+        'à' or 'á' or 'â' or 'ã' or 'ä' or 'å' => "a",
+        'ç' => "c",
+        'è' or 'é' or 'ê' or 'ë' => "e",
+        'ì' or 'í' or 'î' or 'ï' => "i",
+        'ñ' => "n",
+        'ò' or 'ó' or 'ô' or 'õ' or 'ö' or 'ø' => "o",
+        'ù' or 'ú' or 'û' or 'ü' => "u",
+        'ý' or 'ÿ' => "y",
+        'ß' => "ss",
+        'œ' => "oe",
+        'æ' => "ae",
+        _ => letter.ToString(),
+    };
+
     // Both the names of the larder and what is looked up go through this, so a wrong singular does no harm as long as it is the same one.
     private static string Singular(string word) => word switch
     {
+        { Length: > 4 } when word.EndsWith("ches", StringComparison.Ordinal) || word.EndsWith("shes", StringComparison.Ordinal) => word[..^2],
+        { Length: > 4 } when word.EndsWith("xes", StringComparison.Ordinal) || word.EndsWith("sses", StringComparison.Ordinal) => word[..^2],
         { Length: > 4 } when word.EndsWith("oes", StringComparison.Ordinal) => word[..^2],
         { Length: > 4 } when word.EndsWith("ies", StringComparison.Ordinal) => $"{word[..^3]}y",
         { Length: > 3 } when word[^1] == 's' && word[^2] != 's' => word[..^1],

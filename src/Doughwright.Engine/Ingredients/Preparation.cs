@@ -4,10 +4,14 @@ namespace Doughwright.Engine.Ingredients;
 public enum PreparationStep
 {
     Peel,
+
+    /// <summary>Stones, stems, cores, pods taken off.</summary>
+    Trim,
+
     Cook,
 }
 
-/// <summary>What peeling or cooking leaves of an ingredient.</summary>
+/// <summary>What peeling, trimming or cooking leaves of an ingredient.</summary>
 /// <param name="Id">The row one has afterwards.</param>
 /// <param name="From">The row it was before; null means as bought.</param>
 /// <param name="Factor">Mass after over mass before, above 0; null when no tested figure is known.</param>

@@ -62,6 +62,9 @@ internal sealed class Tsv
             }
         }
 
+        /// <summary>The cell; empty when it is blank or the table has no such column.</summary>
+        public string Optional(string column) => table.columns.ContainsKey(column) ? this[column] : "";
+
         public string? TextOrNull(string column) => this[column] is { Length: > 0 } text ? text : null;
 
         public double? NumberOrNull(string column) =>

@@ -2,7 +2,7 @@ namespace Doughwright.Engine.Quantities;
 
 /// <summary>
 /// Whole units by largest remainder: every part gets the whole units in it, and the units still missing go to the largest remainders; among
-/// equal ones the larger part comes first. Units too many come off the smallest remainders in the same way.
+/// equal ones the larger part comes first. Units too many come off the smallest remainders, of the larger parts first.
 /// </summary>
 internal static class Apportionment
 {
@@ -34,10 +34,14 @@ internal static class Apportionment
             units[order[i]]++;
         }
 
+        var givers = Enumerable.Range(0, parts.Length)
+            .OrderBy(i => Math.Round(parts[i] - Math.Floor(parts[i]), 6))
+            .ThenByDescending(i => parts[i])
+            .ToArray();
         while (missing < 0)
         {
             var before = missing;
-            foreach (var taken in order.Reverse().Where(i => units[i] > 0).Take((int)Math.Min(-missing, order.Length)))
+            foreach (var taken in givers.Where(i => units[i] > 0).Take((int)Math.Min(-missing, givers.Length)))
             {
                 units[taken]--;
                 missing++;

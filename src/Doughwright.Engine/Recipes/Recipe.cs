@@ -1,3 +1,4 @@
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 
@@ -38,6 +39,10 @@ public sealed record Recipe
 
     /// <summary>Findings the author has accepted.</summary>
     public IReadOnlyList<Accepted> Accepted { get; init; } = [];
+
+    /// <summary>A larder with the recipe's own ingredients in it.</summary>
+    public Larder LarderOver(Larder shipped) =>
+        shipped.With(Own.Select(own => own.Ingredient).Where(ingredient => !ReferenceEquals(shipped.WithId(ingredient.Id), ingredient)));
 
     /// <summary>The component with this id, or null.</summary>
     public Component? FindComponent(string id) => Components.FirstOrDefault(component => component.Id == id);

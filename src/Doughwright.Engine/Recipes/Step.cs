@@ -79,6 +79,9 @@ public sealed record Step
     public string? Words { get; init; }
 
     public required Position Position { get; init; }
+
+    /// <summary>The variant with this id, or null.</summary>
+    public StepVariant? FindVariant(string id) => Variants.FirstOrDefault(variant => variant.Id == id);
 }
 
 /// <summary>Another way to do a step: kneaded by machine, in a static oven, without folding.</summary>

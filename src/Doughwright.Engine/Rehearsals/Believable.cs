@@ -22,7 +22,15 @@ internal static class Believable
             _ => step.Measured?.Temperature,
         };
         var measured = step.Measured is null || (time is null && temperature is null) ? null : step.Measured with { Time = time, Temperature = temperature };
-        return step with { Measured = measured, End = Of(step.End), Depth = Kept(step.Depth, Limits.Depth) };
+        return step with
+        {
+            Measured = measured,
+            End = Of(step.End),
+            Depth = Kept(step.Depth, Limits.Depth),
+            Variants = step.Variants.All(variant => Of(variant.Step) == variant.Step)
+                ? step.Variants
+                : [.. step.Variants.Select(variant => variant with { Step = Of(variant.Step) })],
+        };
     }
 
     private static StepEnd? Of(StepEnd? end) => end switch

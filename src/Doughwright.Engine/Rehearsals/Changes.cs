@@ -4,13 +4,13 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Rehearsals;
 
-/// <summary>The recipe as it is made here: other bowls, another way of mixing, a puree weighed anew. The author's own recipe stays what it was.</summary>
+/// <summary>The recipe as it is made here: other bowls, another way of a step, a puree weighed anew. The author's own recipe stays what it was.</summary>
 internal static class Changes
 {
     public static Formula Apply(Formula formula, Larder larder, Request request)
     {
         var recipe = formula.Recipe;
-        var steps = recipe.Steps.Select(step => step with
+        var steps = recipe.Steps.Select(step => Variants.Of(step, request)).Select(step => step with
         {
             Vessel = request.Bowls.GetValueOrDefault(step.Id, step.Vessel!),
             Way = request.Ways.TryGetValue(step.Id, out var way) ? way : step.Way,

@@ -27,6 +27,9 @@ public sealed record RehearsedStep
     /// <summary>The author's name of the step; for one that was put in, what it is about.</summary>
     public required string Name { get; init; }
 
+    /// <summary>Id of the variant it is done by; null when it is done as written.</summary>
+    public string? Variant { get; init; }
+
     /// <summary>Whether the author did not write it: heating the oven, taking butter out of the fridge.</summary>
     public bool IsAdded { get; init; }
 

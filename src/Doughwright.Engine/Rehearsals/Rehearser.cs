@@ -19,6 +19,21 @@ public static class Rehearser
     public static Rehearsal Rehearse(Formula formula, Larder larder, Request request, int lanes = OrdinaryLanes) =>
         Rehearse(HomeRun.Of(formula, lanes), larder, request);
 
+    /// <summary>
+    /// Rehearses a recipe that nobody measured, with what was measured of the one it was made from: the same hands, bowls and oven, another dough.
+    /// Steps that both have under one id carry it over.
+    /// </summary>
+    public static Rehearsal RehearseSwapped(Recipe tested, Recipe swapped, Larder larder, Request? request = null, int lanes = OrdinaryLanes)
+    {
+        var home = HomeRun.Of(Formula.Balance(tested, larder), lanes);
+        var asked = request ?? Request.Home;
+        var other = Formula.Balance(Believable.Of(swapped), larder);
+        var anchors = Variants.Anchors(home, asked);
+        var stage = new Stage(Changes.Apply(other, larder, asked), asked.Kitchen ?? tested.Home, asked, home.Priors, isHome: false);
+        var answers = HeatAnswer.Of(stage, anchors);
+        return Report.Of(Run.Of(stage.With(answers.Applied), anchors), home.Result, answers.Solutions, answers.Findings);
+    }
+
     /// <summary>Rehearses a recipe whose home run is known.</summary>
     internal static Rehearsal Rehearse(HomeRun home, Larder larder, Request request)
     {
@@ -30,8 +45,10 @@ public static class Rehearser
 
         var changed = Changes.Apply(formula, larder, request);
         var kitchen = request.Kitchen ?? formula.Recipe.Home;
-        var anchors = AnchorsOf(home.Result, request);
-        var stage = new Stage(changed, kitchen, request, home.Priors, isHome: false);
+        var anchors = Variants.Anchors(home, request);
+        var isHomeOtherwise = IsHome(formula.Recipe, request with { Variants = Request.Home.Variants });
+        var met = isHomeOtherwise ? Variants.Met(formula.Recipe, changed.Recipe, request) : new HashSet<string>();
+        var stage = new Stage(changed, kitchen, request, home.Priors, isHome: false, met);
         var answers = HeatAnswer.Of(stage, anchors);
         var here = Run.Of(stage.With(answers.Applied), anchors);
         return Report.Of(here, home.Result, answers.Solutions, answers.Findings);
@@ -42,10 +59,5 @@ public static class Rehearser
 
     private static bool IsHome(Recipe recipe, Request request) =>
         (request.Kitchen is null || Told(request.Kitchen) == Told(recipe.Home))
-        && request is { Pour: null, Dough: null, At.Count: 0, Bowls.Count: 0, Ways.Count: 0, Weighed.Count: 0, Free.Count: 0 };
-
-    /// <summary>What the author's measurements fixed. Another way of mixing has its own rise, so the author's does not go with it.</summary>
-    private static Dictionary<string, Anchor> AnchorsOf(RunResult home, Request request) => home.Each()
-        .Where(pair => pair.Outcome.Anchor is not null && !request.Ways.ContainsKey(pair.Step.Id))
-        .ToDictionary(pair => pair.Step.Id, pair => pair.Outcome.Anchor!);
+        && request is { Pour: null, Dough: null, At.Count: 0, Bowls.Count: 0, Ways.Count: 0, Variants.Count: 0, Weighed.Count: 0, Free.Count: 0 };
 }

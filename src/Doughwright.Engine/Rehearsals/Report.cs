@@ -77,6 +77,7 @@ internal static class Report
             Id = step.Id,
             Kind = step.Kind,
             Name = step.Name,
+            Variant = home.Stage.Recipe.FindStep(step.Id) is { } written ? Variants.Asked(written, here.Stage.Request)?.Id : null,
             IsAdded = StepGraph.IsAdded(step),
             Component = step.Component,
             Basis = outcome.Basis,

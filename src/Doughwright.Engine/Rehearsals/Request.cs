@@ -19,7 +19,7 @@ public sealed record Request
     public IReadOnlyDictionary<string, Temperature> At { get; init; } = new Dictionary<string, Temperature>();
 
     /// <summary>Whether a step is done in another vessel or another way than the author's.</summary>
-    internal bool Changes(string step) => Bowls.ContainsKey(step) || Ways.ContainsKey(step);
+    internal bool Changes(string step) => Bowls.ContainsKey(step) || Ways.ContainsKey(step) || Variants.ContainsKey(step);
 
     /// <summary>Names one line of one part.</summary>
     public static string LineOf(string component, string line) => $"{component}/{line}";
@@ -30,7 +30,10 @@ public sealed record Request
     /// <summary>Other vessels, by step id.</summary>
     public IReadOnlyDictionary<string, Vessel> Bowls { get; init; } = new Dictionary<string, Vessel>();
 
-    /// <summary>Other ways of mixing, by step id.</summary>
+    /// <summary>Variants that the text has, by step id: the id of the variant. One that the step does not have changes nothing.</summary>
+    public IReadOnlyDictionary<string, string> Variants { get; init; } = new Dictionary<string, string>();
+
+    /// <summary>Other ways of mixing, by step id. They go before a variant.</summary>
     public IReadOnlyDictionary<string, MixingWay> Ways { get; init; } = new Dictionary<string, MixingWay>();
 
     /// <summary>Weighings before and after cooking, by line id.</summary>

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Steps;
@@ -63,15 +64,37 @@ internal static class Run
         Stage stage, StepGraph graph, IReadOnlyDictionary<string, Anchor> anchors, double?[] starts, int index, Dictionary<string, Portion> portions)
     {
         var step = graph.Steps[index];
-        var air = stage.AirOf(step, Duration.FromMinutes(starts[index] ?? 0));
+        var start = Duration.FromMinutes(starts[index] ?? 0);
         var before = portions.GetValueOrDefault(graph.WorksOn[index]);
-        var outcome = ActionOf(step)(new(step, before, portions, air, anchors.GetValueOrDefault(step.Id), stage));
+        var anchor = stage.Meets(step) ? null : anchors.GetValueOrDefault(step.Id);
+        var outcome = InItsRoom(new(step, before, portions, stage.AirOf(step, start), anchor, stage), start);
         if (!StepGraph.IsBeside(step))
         {
             portions[graph.WorksOn[index]] = outcome.After;
         }
 
         return outcome;
+    }
+
+    /// <summary>
+    /// What was measured in another room fixes the step as it was there, and the author's own room is computed from it. What no measurement
+    /// fixes takes the time that was seen.
+    /// </summary>
+    private static StepOutcome InItsRoom(StepInput input, Duration start)
+    {
+        var act = ActionOf(input.Step);
+        if (input.ToMeet?.Air is not { } seen || (input.Air.IsConstant && input.Air.At(Duration.Zero) == seen))
+        {
+            return act(input);
+        }
+
+        var there = input.Stage.In(AirProfile.Constant(seen));
+        var measured = act(input with { Stage = there, Air = there.AirOf(input.Step, start) });
+        return measured.Anchor is null ? measured : act(input with { Anchor = measured.Anchor, IsHome = false }) with
+        {
+            Anchor = measured.Anchor,
+            Findings = measured.Findings,
+        };
     }
 
     private static bool Same(double?[] starts, IReadOnlyList<double?> others) => starts.Zip(others).All(pair =>

@@ -10,18 +10,24 @@ namespace Doughwright.Engine.Rehearsals;
 /// <summary>What every step of one run shares: the recipe as made here, the kitchen, what was asked and the drawn parameters.</summary>
 internal sealed class Stage
 {
-    public Stage(Formula formula, Kitchen kitchen, Request request, Priors priors, bool isHome)
+    private readonly IReadOnlySet<string> met;
+
+    /// <param name="met">Ids of the steps that meet what was measured though others are done in another way; all do at home.</param>
+    public Stage(Formula formula, Kitchen kitchen, Request request, Priors priors, bool isHome, IReadOnlySet<string>? met = null)
     {
-        (Formula, Kitchen, Request, Priors, IsHome) = (formula, kitchen, request, priors, isHome);
+        (Formula, Kitchen, Request, Priors, IsHome, this.met) = (formula, kitchen, request, priors, isHome, met ?? new HashSet<string>());
         Pressure = StandardAtmosphere.PressureAt(kitchen.Altitude);
         Boils = SaturatedWater.BoilingPoint(Pressure);
     }
 
     /// <summary>The same stage with something else asked for.</summary>
-    public Stage With(Request request) => new(Formula, Kitchen, request, Priors, IsHome);
+    public Stage With(Request request) => new(Formula, Kitchen, request, Priors, IsHome, met);
+
+    /// <summary>The same stage in another room.</summary>
+    public Stage In(AirProfile air) => new(Formula, Kitchen with { Air = air }, Request, Priors, IsHome, met);
 
     /// <summary>The same stage at the altitude of the author's kitchen.</summary>
-    public Stage AtHomeAltitude => new(Formula, Kitchen with { Altitude = Recipe.Home.Altitude }, Request, Priors, IsHome);
+    public Stage AtHomeAltitude => new(Formula, Kitchen with { Altitude = Recipe.Home.Altitude }, Request, Priors, IsHome, met);
 
     public Formula Formula { get; }
 
@@ -37,6 +43,9 @@ internal sealed class Stage
 
     /// <summary>Whether this is the author's own kitchen with nothing changed, so that what was measured is to be met.</summary>
     public bool IsHome { get; }
+
+    /// <summary>Whether what was measured in a step is to be met.</summary>
+    public bool Meets(Step step) => IsHome || met.Contains(step.Id);
 
     public Pressure Pressure { get; }
 

@@ -51,6 +51,23 @@ internal static class FormFaults
     public const string SwapOfUnknownPart = "swap-of-unknown-part";
     public const string KeepingNotUnderstood = "keeping-not-understood";
 
+    public const string MeasureNotLevel = "measure-not-level";
+    public const string MeasureOfUnknown = "measure-of-unknown";
+    public const string MeasureNotClear = "measure-not-clear";
+    public const string MeasureNotHeld = "measure-not-held";
+    public const string NoMeasureHeld = "no-measure-held";
+    public const string MeasureOfPart = "measure-of-part";
+
+    public const string OwnRoleMissing = "own-role-missing";
+    public const string OwnCarbohydrateTwice = "own-carbohydrate-twice";
+    public const string UnknownAllergen = "unknown-allergen";
+    public const string LabelSaysNothing = "label-says-nothing";
+    public const string LabelBelowZero = "label-below-zero";
+    public const string LabelAboveHundred = "label-above-hundred";
+    public const string LabelPartAboveWhole = "label-part-above-whole";
+    public const string LabelSumAboveHundred = "label-sum-above-hundred";
+    public const string LabelSaltAndSodium = "label-salt-and-sodium";
+
     public const string LargeDough = "large-dough";
     public const string CommentsDropped = "comments-dropped";
 }

@@ -27,18 +27,25 @@ internal sealed class LineGrammar
     private Weighed? weighed;
 
     /// <summary>The line without its component, or null when its quantity cannot be read.</summary>
-    public static Line? Read(string name, Position position, Phrase value)
+    /// <param name="larder">Says what household measures weigh.</param>
+    public static Line? Read(string name, Position position, Phrase value, Larder larder)
     {
         var pieces = value.Split();
         var grammar = new LineGrammar();
         var all = pieces[0].Text == AllOfIt;
-        var mass = all ? null : pieces[0].Mass();
+        var household = all ? null : MeasureGrammar.Read(pieces[0].Text);
+        var mass = all || household is not null ? null : pieces[0].Mass();
         foreach (var piece in pieces.Skip(1))
         {
             grammar.Take(piece);
         }
 
-        return !all && mass is null ? null : new()
+        if (!all && household is null && mass is null)
+        {
+            return null;
+        }
+
+        var line = new Line
         {
             Id = Slug.Of(name),
             Name = name,
@@ -50,6 +57,7 @@ internal sealed class LineGrammar
             Weighed = grammar.weighed,
             Position = position,
         };
+        return household is null ? line : MeasureGrammar.Weigh(line, household, pieces[0], larder);
     }
 
     private void Take(Phrase piece)

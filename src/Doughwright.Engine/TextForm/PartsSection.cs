@@ -1,3 +1,4 @@
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.TextForm;
@@ -14,7 +15,9 @@ internal sealed class PartsSection
     private readonly Dictionary<string, Position> ids = [];
     private readonly Dictionary<string, HashSet<string>> lineIds = [];
 
-    private PartsSection(string place, FindingLog log) => (this.place, this.log) = (place, log);
+    private readonly Larder larder;
+
+    private PartsSection(string place, FindingLog log, Larder larder) => (this.place, this.log, this.larder) = (place, log, larder);
 
     public IReadOnlyList<Component> Components { get; private set; } = [];
 
@@ -26,9 +29,9 @@ internal sealed class PartsSection
     /// <summary>Ids of the lines the text has in a part, readable or not.</summary>
     public IReadOnlySet<string> LinesOf(string id) => lineIds.GetValueOrDefault(id) ?? [];
 
-    public static PartsSection Read(TextMapping? mapping, string place, FindingLog log)
+    public static PartsSection Read(TextMapping? mapping, string place, FindingLog log, Larder larder)
     {
-        var section = new PartsSection(place, log);
+        var section = new PartsSection(place, log, larder);
         if (mapping is not null)
         {
             section.Read(mapping);
@@ -114,17 +117,25 @@ internal sealed class PartsSection
     /// <summary>A line named like its own part is an ingredient: the potato in the part "potato".</summary>
     private Line? ReadLine(TextEntry entry, Phrase value, string part)
     {
-        if (LineGrammar.Read(entry.Key, entry.KeyPosition, value) is not { } line)
+        var id = Slug.Of(entry.Key);
+        var isPart = id != part && ids.ContainsKey(id);
+        if (isPart && MeasureGrammar.Read(value.Split()[0].Text) is not null)
+        {
+            log.Fault(FormFaults.MeasureOfPart, value.Place, value.Position, ("typed", value.Split()[0].Text), ("part", entry.Key));
+            return null;
+        }
+
+        if (LineGrammar.Read(entry.Key, entry.KeyPosition, value, larder) is not { } line)
         {
             return null;
         }
 
-        if (line.Id != part && ids.ContainsKey(line.Id))
+        if (isPart)
         {
             return line with { Uses = line.Id };
         }
 
-        if (line.Mass is not null)
+        if (line.Mass is not null || line.Household is not null)
         {
             return line;
         }

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
 
@@ -11,6 +12,7 @@ public static class RecipeText
     internal const string Words = "words";
     internal const string Home = "home";
     internal const string Tools = "tools";
+    internal const string Own = "own";
     internal const string Parts = "parts";
     internal const string Steps = "steps";
     internal const string Without = "without";
@@ -18,7 +20,7 @@ public static class RecipeText
     internal const string Keeping = "keeping";
     internal const string Accepted = "accepted";
 
-    private static readonly string[] Keys = [FormLine.Key, Title, Make, Words, Home, Tools, Parts, Steps, Without, Swaps, Keeping, Accepted];
+    private static readonly string[] Keys = [FormLine.Key, Title, Make, Words, Home, Tools, Own, Parts, Steps, Without, Swaps, Keeping, Accepted];
 
     /// <summary>Reads a text. Never throws for what a person wrote: all faults are findings, all at once.</summary>
     public static Reading Read(string text)
@@ -55,7 +57,8 @@ public static class RecipeText
             }
         }
 
-        var parts = PartsSection.Read(root.Keys(Parts), Parts, log);
+        var own = OwnSection.Read(root.Keys(Own), Own, log);
+        var parts = PartsSection.Read(root.Keys(Parts), Parts, log, Larder.Shipped.With(own.Select(one => one.Ingredient)));
         DoughLimits.Check(parts.Components, Parts, log);
         return new()
         {
@@ -64,6 +67,7 @@ public static class RecipeText
             Words = root.Prose(Words),
             Home = ReadHome(root, log) ?? new() { Air = KitchenSection.StandIn },
             Tools = root.Items(Tools) is { } tools ? [.. tools.Select(tool => tool.Text)] : null,
+            Own = own,
             Components = parts.Components,
             Steps = StepsSection.Read(root.Keys(Steps), parts, Steps, log),
             Accepted = AcceptedSection.Read(root.Keys(Accepted), Accepted, log),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 
@@ -14,7 +15,8 @@ internal static class RecipeWriter
         .Prose(RecipeText.Words, recipe.Words)
         .Keys(RecipeText.Home, KitchenWriter.Home(recipe.Home))
         .List(RecipeText.Tools, recipe.Tools)
-        .Keys(RecipeText.Parts, Parts(recipe.Components))
+        .Keys(RecipeText.Own, OwnSection.Write(recipe.Own))
+        .Keys(RecipeText.Parts, Parts(recipe.Components, recipe.LarderOver(Larder.Shipped)))
         .Keys(RecipeText.Steps, Steps(recipe))
         .Keys(RecipeText.Without, AdviceSections.Write(recipe.Without))
         .List(RecipeText.Swaps, [.. recipe.Swaps.Select(SwapGrammar.Write)])
@@ -25,7 +27,7 @@ internal static class RecipeWriter
     private static string Make(Make make) =>
         FormattableString.Invariant($"{make.Pieces} {make.What}{MakeGrammar.Of}{ExactText.Of(make.PieceMass)}");
 
-    private static TextMapping Parts(IReadOnlyList<Component> components)
+    private static TextMapping Parts(IReadOnlyList<Component> components, Larder larder)
     {
         var parts = new TreeBuilder();
         foreach (var component in components)
@@ -36,7 +38,7 @@ internal static class RecipeWriter
                 .Words(PartsSection.Base, component.Base is { } basis ? component.Lines.FirstOrDefault(line => line.Id == basis)?.Name : null);
             foreach (var line in component.Lines)
             {
-                part.Words(line.Name, Line(line));
+                part.Words(line.Name, Line(line, larder));
             }
 
             parts.Keys(component.Id, part.Mapping);
@@ -56,7 +58,7 @@ internal static class RecipeWriter
         return steps.Mapping;
     }
 
-    private static string Line(Line line)
+    private static string Line(Line line, Larder larder)
     {
         var warmth = line.Warmth.Kind switch
         {
@@ -67,7 +69,7 @@ internal static class RecipeWriter
             _ => null,
         };
         var role = line.CountsAs is { } counts ? $"{LineGrammar.CountsAs} {counts}" : null;
-        string?[] words = [Quantity(line), .. line.Conditions, warmth, role, line.Weighed is { } weighed ? Weighed(weighed) : null];
+        string?[] words = [MeasureGrammar.Typed(line, larder) ?? Quantity(line), .. line.Conditions, warmth, role, line.Weighed is { } weighed ? Weighed(weighed) : null];
         return string.Join(", ", words.OfType<string>());
     }
 

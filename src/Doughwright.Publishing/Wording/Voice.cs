@@ -82,6 +82,7 @@ internal sealed class Voice(Words words, MeasureSystem measures)
         Volume volume => Show.Volume(volume, measures),
         Percent percent => Show.Percent(percent),
         Pressure pressure => Show.Pressure(pressure),
+        Power power => Show.Power(power),
         double number => Number(number),
         int or long => Show.Number(Convert.ToDouble(value, CultureInfo.InvariantCulture), 0),
         Enum member => Member(member),

@@ -2,6 +2,7 @@ using Doughwright.App.Commands;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Commands;
@@ -46,6 +47,39 @@ public class RequestTests
     [InlineData("mix=hand", MixingWay.ByHand)]
     [InlineData("Mix by hand=food-processor", MixingWay.FoodProcessor)]
     public void Variant_IsByStep_IdOrName(string typed, MixingWay way) => Assert.Equal(way, Asked("--variant", typed).Ways["mix"]);
+
+    [Theory]
+    [InlineData("mix=machine", "machine")]
+    [InlineData("mix=Mix by machine", "machine")]
+    [InlineData("bulk=no fold", "no-fold")]
+    public void Variant_ThatTheTextHas_IsTaken(string typed, string id)
+    {
+        var (request, faults) = AskedOfVariants(typed);
+        Assert.Empty(faults);
+        Assert.Equal(id, Assert.Single(request.Variants).Value);
+        Assert.Empty(request.Ways);
+    }
+
+    [Theory]
+    [InlineData("bulk=no folds", "no-fold")]
+    [InlineData("mix=with the feet", "food-processor")]
+    [InlineData("cool=slowly", "bake")]
+    public void Variant_ThatTheStepHasNot_NamesThoseItHas(string typed, string named)
+    {
+        var fault = Assert.Single(AskedOfVariants(typed).Faults);
+        Assert.Contains(named, fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WayWithoutAVariant_IsTakenAsBefore() => Assert.Equal(MixingWay.ByHand, AskedOfVariants("mix=hand").Request.Ways["mix"]);
+
+    private static (Request Request, IReadOnlyList<Fault> Faults) AskedOfVariants(string typed)
+    {
+        var recipe = RecipeText.Read(File.ReadAllText(House.PathTo("tests", "data", "texts", "potato-rolls-variants.yaml"))).Recipe!;
+        var options = new Options();
+        var given = new Given(options.Parse(["rehearse", "x", "--variant", typed]), new(new(Words.Shipped, MeasureSystem.Metric)));
+        return (RequestOptions.Read(given, options, recipe, null), given.Faults.All);
+    }
 
     [Fact]
     public void Weighed_IsRawThenCooked()

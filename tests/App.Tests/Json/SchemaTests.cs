@@ -39,7 +39,18 @@ public class SchemaTests
     }
 
     [Fact]
+    public void Place_Fits()
+    {
+        Fits("place", Run.Of("place", House.PotatoRolls, "--to", "26C", "--kitchen", "winter-cottage", "--json").Output);
+        Fits("place", Run.Of("place", House.PotatoRolls, "--to", "30C", "--kitchen", "summer", "--json").Output);
+        Fits("place", Run.Of("place", House.Text("potato-rolls-no-bowl.yaml"), "--to", "26C", "--json").Output);
+    }
+
+    [Fact]
     public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), Samples.Recipe, Samples.Findings, [(Samples.Findings[1], "seen")], Voice));
+
+    [Fact]
+    public void Page_Fits() => Fits("page", PageJson.Write(Stamp.Of(Samples.Recipe), "x", "x.html", 1, Samples.Findings, Voice));
 
     [Fact]
     public void NotUnderstood_Fits() =>
@@ -55,6 +66,20 @@ public class SchemaTests
         var water = json.RootElement.GetProperty("percent").GetProperty("trueWater").GetDouble();
         Assert.Equal(67.8, water, 0.05);
         Assert.NotEqual(Math.Round(water, 3), water);
+    }
+
+    [Theory]
+    [InlineData("butter=olive oil")]
+    [InlineData("egg=")]
+    [InlineData("flour=wholemeal flour")]
+    [InlineData("salt=sugar")]
+    public void Swap_Fits(string replace) => Fits("swap", Run.Of("swap", House.PotatoRolls, "--json", "--replace", replace).Output);
+
+    [Fact]
+    public void SwapOffers_Fit()
+    {
+        Fits("swap-offers", Run.Of("swap", House.PotatoRolls, "--json").Output);
+        Fits("swap-offers", Run.Of("swap", House.Text("harbour-buns.yaml"), "--json").Output);
     }
 
     [Theory]

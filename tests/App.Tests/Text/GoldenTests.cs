@@ -42,6 +42,12 @@ public class GoldenTests
     [InlineData("potato-rolls-summer", "--kitchen", "summer")]
     public void PotatoRolls(string name, params string[] options) => Checked(name, Run.Of(["rehearse", House.PotatoRolls, .. options]).Output);
 
+    [Theory]
+    [InlineData("place-cottage", "--to", "26C", "--kitchen", "winter-cottage")]
+    [InlineData("place-summer", "--to", "25C", "--kitchen", "summer", "--measures", "us")]
+    [InlineData("place-out-of-reach", "--to", "36C", "--air", "5C", "--step", "proof", "--lamp", "15W", "--open-water")]
+    public void Places(string name, params string[] options) => Checked(name, Run.Of(["place", House.PotatoRolls, .. options]).Output);
+
     [Fact]
     public void FaultsOfACommandLine() => Checked(
         "command-line-faults",

@@ -24,7 +24,17 @@ public partial class PseudoLanguageTests
     public void Formula() => NothingIsHardCoded(Run.WithWords(Bracketed, "formula", House.PotatoRolls).Output);
 
     [Fact]
+    public void Place() => NothingIsHardCoded(Run.WithWords(Bracketed, "place", House.PotatoRolls, "--to", "26C", "--kitchen", "winter-cottage").Output);
+
+    [Fact]
     public void Findings() => NothingIsHardCoded(FindingsText.Write("Potato rolls", Samples.Findings, Voice, quote: false));
+
+    [Fact]
+    public void Swap()
+    {
+        NothingIsHardCoded(Run.WithWords(Bracketed, "swap", House.PotatoRolls, "--replace", "butter=milk", "--replace", "strong white flour=strong white flour").Messages);
+        NothingIsHardCoded(Run.WithWords(Bracketed, "swap", House.PotatoRolls).Output);
+    }
 
     [Fact]
     public void Help()

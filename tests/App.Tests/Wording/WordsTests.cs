@@ -4,6 +4,7 @@ using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Warming;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Wording;
@@ -24,7 +25,7 @@ public partial class WordsTests
 
     [Fact]
     public void EveryMemberOfAClosedList_HasWords() => Missing(
-        new[] { typeof(Basis), typeof(OvenMode), typeof(StepKind), typeof(MixingWay), typeof(VesselMaterial) }
+        new[] { typeof(Basis), typeof(OvenMode), typeof(StepKind), typeof(MixingWay), typeof(VesselMaterial), typeof(PlaceKind), typeof(PlaceCaution) }
             .SelectMany(type => Enum.GetNames(type).Select(name => $"{Voice.Kebab(type.Name)}.{Voice.Kebab(name)}")));
 
     /// <summary>Keys that stand in the source of the program: Say("key"), Words["key"].</summary>
@@ -55,7 +56,7 @@ public partial class WordsTests
         words => Assert.True(words.EndsWith('.') || words.EndsWith('}'), words));
 
     [Fact]
-    public void EveryOption_HasHelp() => Missing(new App.Commands.Options().Rehearse.Options.Select(option => "help" + option.Name[1..]));
+    public void EveryOption_HasHelp() => Missing(new App.Commands.Options().Commands.SelectMany(command => command.Options).Select(option => "help" + option.Name[1..]));
 
     [Fact]
     public void Arguments_AreFormattedByTheirType()

@@ -2,12 +2,21 @@ using Doughwright.Browser.Tests.Running;
 
 namespace Doughwright.Browser.Tests.Look;
 
-/// <summary>Every kind of page the desk has, at the states that differ in what they show.</summary>
+/// <summary>Every kind of page the desk has, at the states that differ in what they show, and readers' pages.</summary>
 internal static class Pages
 {
     public const string Shelf = "/";
 
     public const string Nothing = "/nothing-here";
+
+    /// <summary>Readers' pages, one of them with everything that a page can show.</summary>
+    public static readonly string[] Readers =
+    [
+        "reader:potato-rolls",
+        "reader:hearth-loaf --measures us",
+        "reader:tin-loaf --kitchen mountain",
+        "reader:hostile",
+    ];
 
     public static readonly string[] All =
     [
@@ -22,16 +31,21 @@ internal static class Pages
         "/recipes/potato-rolls/kitchens?second=mountain",
         "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
         Nothing,
+        .. Readers,
     ];
 
     /// <summary>Widths and grounds at which every page is looked at.</summary>
     public static IEnumerable<View> Views => from width in View.Widths from dark in new[] { false, true } select new View(width, dark);
 
     /// <summary>Whether a page answers to what is set on it without being loaded again.</summary>
-    public static bool HasCircuit(string path) => HasPictures(path);
+    public static bool HasCircuit(string path) => HasPictures(path) && !IsForReaders(path);
 
     /// <summary>Whether a page must show lettering in pictures.</summary>
-    public static bool HasPictures(string path) => path.StartsWith("/recipes/", StringComparison.Ordinal) && !path.Contains("/kitchen?", StringComparison.Ordinal);
+    public static bool HasPictures(string path) =>
+        IsForReaders(path) || (path.StartsWith("/recipes/", StringComparison.Ordinal) && !path.Contains("/kitchen?", StringComparison.Ordinal));
+
+    /// <summary>Whether it is a file for readers, not a page of the desk.</summary>
+    public static bool IsForReaders(string path) => path.StartsWith(ReaderPages.Prefix, StringComparison.Ordinal);
 }
 
 /// <summary>The pages as cases of a test.</summary>

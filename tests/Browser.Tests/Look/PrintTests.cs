@@ -58,6 +58,7 @@ public partial class PrintTests(House house)
     /// <summary>Sheets of paper that a page takes; one more is allowed to a system with other lettering.</summary>
     private static int SheetsOf(string path) => path switch
     {
+        _ when Pages.IsForReaders(path) => 2,
         _ when path.Contains("/kitchens", StringComparison.Ordinal) => 3,
         _ when path.StartsWith("/recipes/", StringComparison.Ordinal) => path.Contains("free=", StringComparison.Ordinal) ? 5 : 4,
         _ => 1,

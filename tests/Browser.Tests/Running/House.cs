@@ -10,6 +10,7 @@ public sealed class House : IAsyncLifetime
     private IPlaywright? _driver;
     private IBrowser? _browser;
     private RunningDesk? _desk;
+    private readonly Lazy<ReaderPages> _readers = new(() => new());
 
     internal RunningDesk Desk => _desk ?? throw new InvalidOperationException("The desk is not open yet.");
 
@@ -37,6 +38,11 @@ public sealed class House : IAsyncLifetime
         }
 
         _driver?.Dispose();
+        if (_readers.IsValueCreated)
+        {
+            _readers.Value.Dispose();
+        }
+
         if (_desk is not null)
         {
             await _desk.DisposeAsync();
@@ -44,5 +50,19 @@ public sealed class House : IAsyncLifetime
     }
 
     /// <summary>A window of its own, with nothing of others in it.</summary>
-    internal Task<Visit> Visit(string path, View? view = null, string? address = null) => Running.Visit.To(Browser, address ?? Desk.Address, path, view ?? new());
+    internal Task<Visit> Visit(string path, View? view = null, string? address = null) => Running.Visit.To(Browser, address ?? Desk.Address, Reachable(path), view ?? new());
+
+    /// <summary>A page of the desk by its path, a readers' page by the address of its file.</summary>
+    private string Reachable(string path)
+    {
+        if (!path.StartsWith(ReaderPages.Prefix, StringComparison.Ordinal))
+        {
+            return path;
+        }
+
+        lock (_readers)
+        {
+            return _readers.Value.AddressOf(path);
+        }
+    }
 }

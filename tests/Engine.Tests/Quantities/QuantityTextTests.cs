@@ -150,6 +150,7 @@ public class QuantityTextTests
         Near(UnitsNet.Mass.From(value, MassUnit.Milligram).Grams, QuantityText.TryMass(number + " mg").Value!.Value.Grams);
         Near(UnitsNet.Length.From(value, LengthUnit.Inch).Meters, QuantityText.TryLength(number + " in").Value!.Value.Metres);
         Near(UnitsNet.Length.From(value, LengthUnit.Foot).Meters, QuantityText.TryLength(number + " ft").Value!.Value.Metres);
+        Near(UnitsNet.Volume.From(value, VolumeUnit.Milliliter).Liters, QuantityText.TryVolume(number + " ml").Value!.Value.Litres);
         Near(UnitsNet.Duration.From(value, DurationUnit.Day).Minutes, QuantityText.TryDuration(number + " d").Value!.Value.Minutes);
         Near(UnitsNet.Duration.From(value, DurationUnit.Second).Minutes, QuantityText.TryDuration(number + " s").Value!.Value.Minutes);
         Near(

@@ -51,6 +51,7 @@ public partial class DocumentedFormTests
             .. EnumWords<ComponentKind>.All, .. EnumWords<StepKind>.All, .. EnumWords<MixingWay>.All, .. EnumWords<Where>.All,
             .. EnumWords<Cover>.All, .. EnumWords<VesselMaterial>.All, .. EnumWords<VesselShape>.All,
             .. EnumWords<Doughwright.Engine.Ingredients.Role>.All, .. KitchenSection.Keys,
+            .. StepKeys.All, .. OwnSection.Keys, .. Engine.Ingredients.AllergenNames.Codes.Select(code => code.Replace('-', ' ')),
         ];
         Assert.All(words, word => Assert.Contains(word, Page, StringComparison.Ordinal));
     }

@@ -80,6 +80,49 @@ internal static class RecipeGen
                 Position = Position.None,
             });
 
+    /// <summary>What people measure in a kitchen, with what the larder says of it.</summary>
+    private static readonly Gen<Line> Spooned =
+        Gen.Select(Pick.From(("sugar", "tbsp"), ("salt", "tsp"), ("butter", "US cup"), ("egg", "US large")), Pick.From("1", "2", "0.5", "1.25"))
+            .Select((what, amount) =>
+            {
+                var larder = Engine.Ingredients.Larder.Shipped;
+                var measure = larder.MeasureOf(larder.Find(what.Item1, []).Ingredient!, what.Item2).Measure!;
+                var many = QuantityText.TryNumber(amount).Value!.Value;
+                return new Line
+                {
+                    Id = what.Item1,
+                    Name = what.Item1,
+                    Mass = measure.Mass * many,
+                    Typed = $"{amount} {what.Item2}",
+                    Household = new(many, measure.Unit),
+                    Position = Position.None,
+                };
+            });
+
+    private static readonly Gen<OwnIngredient> Own =
+        Gen.Select(
+            Gen.Select(Name, Gen.Enum<Engine.Ingredients.Role>(), Gen.Enum<Engine.Ingredients.LabelForm>(), Maybe(Mass)),
+            Gen.Select(Maybe(Double(0, 20)), Maybe(Double(0, 20)), Maybe(Double(0, 9)), Maybe(Double(0, 9)), Maybe(Double(0, 20))),
+            Pick.From<string[]?>(null, [], ["milk"], ["wheat-gluten", "soy?"]))
+            .Select((who, what, allergens) => OwnIngredient.Of(
+                new()
+                {
+                    Name = who.Item1,
+                    Role = who.Item2,
+                    Form = what.Item2 is null ? Engine.Ingredients.LabelForm.European : who.Item3,
+                    Fat = what.Item1,
+                    Carbohydrate = what.Item2,
+                    Sugars = what.Item3,
+                    Fibre = what.Item4,
+                    Protein = what.Item5 ?? 1,
+                    Allergens = allergens,
+                },
+                who.Item4 is { } piece && Limits.Piece.Holds(piece) ? piece : null,
+                Position.None));
+
+    private static readonly Gen<OwnIngredient[]> Owns = Own.Array[0, 2]
+        .Select(all => all.Where(one => Slug.Of(one.Name).Length > 0).DistinctBy(one => Slug.Of(one.Name)).ToArray());
+
     private static readonly Gen<StepEnd?> End = Gen.OneOf<StepEnd?>(
         Pick.From<StepEnd?>((StepEnd?)null),
         Time.Select(time => (StepEnd?)new StepEnd.AfterTime(time)),
@@ -95,11 +138,26 @@ internal static class RecipeGen
             .Select((time, warm, on, times) => time is null && warm is null ? null : new Measured(time, warm, on, times))
             .SelectMany(measured => Maybe(Warm).Select(room => measured is null ? null : measured with { Air = room }));
 
+    private static readonly Gen<Length> Side = Gen.OneOf(
+        Gen.Int[1, 600].Select(millimetres => Length.FromMillimetres(millimetres)),
+        Gen.Int[1, 20].Select(inches => QuantityText.TryLength($"{inches} in").Value!.Value),
+        Double(0.001, 2).Select(Length.FromMetres));
+
+    /// <summary>A box, a floor, a round one, a volume, or nothing said.</summary>
+    private static readonly Gen<Func<VesselShape, VesselSize?>> Size = Gen.Select(Side, Side, Side, Double(0.001, 300), Gen.Int[0, 3])
+        .Select<(Length, Length, Length, double, int), Func<VesselShape, VesselSize?>>(sides => shape => sides.Item5 switch
+        {
+            0 => null,
+            1 => new(sides.Item1, sides.Item2, sides.Item3, null),
+            2 => shape == VesselShape.Tray ? new(sides.Item1, sides.Item2, null, null) : new(sides.Item1, null, sides.Item3, null),
+            _ => new(null, null, null, Volume.FromLitres(sides.Item4)),
+        });
+
     private static readonly Gen<Vessel?> Vessel =
-        Gen.Select(Gen.Enum<VesselShape>(), Maybe(Gen.Enum<VesselMaterial>()), Maybe(Mass), Gen.Bool, Gen.Bool)
-            .Select((shape, material, mass, warmed, there) => !there ? null
+        Gen.Select(Gen.Enum<VesselShape>(), Maybe(Gen.Enum<VesselMaterial>()), Maybe(Mass), Gen.Select(Gen.Bool, Gen.Bool), Size)
+            .Select((shape, material, mass, flags, size) => (warmed: flags.Item1, there: flags.Item2) is var (warmed, there) && !there ? null
                 : shape == VesselShape.None ? Engine.Recipes.Vessel.None
-                : new Vessel(shape, material, mass, warmed));
+                : new Vessel(shape, material, mass, warmed) { Size = size(shape) });
 
     private static readonly Gen<Fold[]> Folds =
         Gen.Select(Time, Gen.OneOf(Pick.From(Duration.Zero), Time)).Select((after, hands) => new Fold(after, hands)).Array[0, 3];
@@ -178,14 +236,14 @@ internal static class RecipeGen
             .Select((words, hours) => new KeepingAdvice(words, hours is { } time ? Duration.FromHours(time) : null, Position.None)).Array[0, 3];
 
     private static readonly Gen<Component> Component =
-        Gen.Select(Gen.Enum<ComponentKind>(), Name, Line.Array[1, 5])
+        Gen.Select(Gen.Enum<ComponentKind>(), Name, Gen.Frequency((5, Line), (1, Spooned)).Array[1, 5])
             .Select((kind, name, lines) =>
                 new Component("", name, kind, [.. lines.Where(line => line.Id.Length > 0).DistinctBy(line => line.Id)], Position.None));
 
     public static Gen<Recipe> Recipe { get; } =
         Gen.Select(Name, Kitchen, Component.Array[1, 4], StepWithVariants.Array[0, 5], MaybeText(Prose), Gen.Bool).Select(Build)
-            .SelectMany(recipe => Gen.Select(Without, Swaps, Keeping).Select((without, swaps, keeping) =>
-                recipe with { Without = without, Swaps = swaps, Keeping = keeping }));
+            .SelectMany(recipe => Gen.Select(Without, Swaps, Keeping, Owns).Select((without, swaps, keeping, own) =>
+                recipe with { Without = without, Swaps = swaps, Keeping = keeping, Own = own }));
 
     private static Recipe Build(string title, Kitchen home, Component[] parts, Step[] steps, string? words, bool makes)
     {

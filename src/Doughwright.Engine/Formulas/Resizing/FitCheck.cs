@@ -38,10 +38,10 @@ internal static class FitCheck
         return recipe with { Steps = [.. recipe.Steps.Select(step => step.Trays > needed ? step with { Trays = needed } : step)] };
     }
 
-    /// <summary>Bowls and pots, each once, at the step where it is fullest.</summary>
+    /// <summary>Bowls, each once, at the step where it is fullest. How much water somebody boils a thing in is theirs.</summary>
     private static IEnumerable<Fit> Bowls(Formula before, Formula after)
     {
-        var steps = before.Recipe.Steps.Where(step => step.Vessel is { Shape: VesselShape.Bowl or VesselShape.Pot } && before.FindComponent(step.Component) is not null);
+        var steps = before.Recipe.Steps.Where(step => step.Vessel is { Shape: VesselShape.Bowl or VesselShape.Pot } && step.Kind != StepKind.Cook && before.FindComponent(step.Component) is not null);
         foreach (var same in steps.GroupBy(step => (step.Component, step.Vessel! with { Warmed = false })))
         {
             var fullest = same.MaxBy(GrowthIn)!;

@@ -4,12 +4,16 @@ namespace Doughwright.Engine.Formulas.Resizing;
 
 /// <summary>
 /// Rounds scaled lines to what a kitchen can weigh. The parts of the dough add up together to their rounded total, every other part by itself, by
-/// largest remainder. Lines of less than ten steps are rounded one by one, because a step more or less is much for them; those that this would
-/// change by more than a tenth keep the decimals they need, and are told.
+/// largest remainder. Lines of few steps, yeast and salt as a rule, are rounded one by one, because a step more or less is much for them, and
+/// the large lines carry the rest; those that this would change by more than a tenth keep the decimals they need, and are told.
 /// </summary>
 internal sealed class LineRounding(Mass scale)
 {
-    private const double FewSteps = 10;
+    /// <summary>A step of fifty is a fiftieth.</summary>
+    private const double FewSteps = 50;
+
+    /// <summary>Where nothing is heavier, only what a step would change by a tenth is rounded by itself.</summary>
+    private const double FewestSteps = 10;
     private const double WorstRounding = 0.10;
     private const double FineRounding = 0.05;
 
@@ -40,11 +44,12 @@ internal sealed class LineRounding(Mass scale)
     {
         var step = inOunces ? ounces.Step : scale;
         var total = lines.Sum(line => line.Exact / step);
+        var few = lines.Any(line => line.Exact / step >= FewSteps) ? FewSteps : FewestSteps;
         var large = new List<ScaledLine>();
         foreach (var line in lines)
         {
             var steps = line.Exact / step;
-            if (steps >= FewSteps)
+            if (steps >= few)
             {
                 large.Add(line);
                 continue;

@@ -27,9 +27,12 @@ internal static class ResizeChecks
         .. PieceLimits(resized),
         .. BelowScale(resized),
         .. Household(resized),
-        .. resized.Choices.Select(Choice),
+        .. resized.Choices.Select(choice => Choice(choice, resized)),
         .. resized.Fits.SelectMany(fit => Fits(fit, resized)),
         .. Hands(resized),
+        .. Depth(resized),
+        .. OneOrMany(resized),
+        .. NewInFormula(resized),
     ];
 
     private static Finding Outside(Mass dough) => Report.Make(
@@ -95,11 +98,11 @@ internal static class ResizeChecks
             ("typed", typed),
             ("mass", line.After));
 
-    private static Finding Choice(WholeChoice choice) => Report.Make(
+    private static Finding Choice(WholeChoice choice, Resized resized) => Report.Make(
         "resize-not-whole",
         Grade.Hint,
         Report.PlaceOf(choice.Component, choice.Line),
-        Position.None,
+        PositionOf(resized, choice.Component, choice.Line),
         ("name", choice.Name),
         ("needed", choice.Needed),
         ("piece", choice.Piece),
@@ -145,6 +148,28 @@ internal static class ResizeChecks
             ("step", step.Name),
             ("hands", step.Hands),
             ("now", step.Hands * share));
+
+    /// <summary>Spread as deep as before, more of it covers more.</summary>
+    private static IEnumerable<Finding> Depth(Resized resized) =>
+        from step in resized.Recipe!.Steps
+        where step.Depth is not null && resized.Factor > 1.1
+        select Report.Make("resize-depth", Grade.Hint, $"steps.{step.Id}", step.Position, ("step", step.Name), ("depth", step.Depth!), ("times", resized.Factor!));
+
+    /// <summary>The author's word for one piece does not fit several, nor the other way round.</summary>
+    private static IEnumerable<Finding> OneOrMany(Resized resized)
+    {
+        if (resized.Before.Recipe.Make is { } was && resized.Recipe!.Make is { } now && (was.Pieces == 1) != (now.Pieces == 1))
+        {
+            yield return Report.Make("resize-one-or-many", Grade.Hint, "make", Position.None, ("pieces", now.Pieces), ("what", now.What));
+        }
+    }
+
+    /// <summary>What the new formula shows and the old one did not. Whole pieces are told with their choices.</summary>
+    private static IEnumerable<Finding> NewInFormula(Resized resized)
+    {
+        var known = resized.Before.Findings.Select(finding => finding.Id).ToHashSet();
+        return resized.After!.Findings.Where(finding => !known.Contains(finding.Id) && finding.Kind != "egg-not-whole");
+    }
 
     private static Position PositionOf(Resized resized, string component, string line) =>
         resized.Before.Recipe.FindComponent(component)?.Lines.FirstOrDefault(source => source.Id == line)?.Position ?? Position.None;

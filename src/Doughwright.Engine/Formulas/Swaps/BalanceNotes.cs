@@ -23,8 +23,10 @@ internal static class BalanceNotes
 
         foreach (var residual in change.Residuals)
         {
-            var swap = change.Swaps.FirstOrDefault(swap => residual.Component is null ? swap.Component.ShareInDough > 0 : swap.Component.Id == residual.Component);
-            if (swap is null || swap.Component.Kind == ComponentKind.Wash)
+            var swaps = change.Swaps.Where(swap => residual.Component is null ? swap.Component.ShareInDough > 0 : swap.Component.Id == residual.Component).ToArray();
+            var swap = swaps.FirstOrDefault();
+            // A wash is no matter of balance, and what another flour brings along is held for none.
+            if (swap is null || swap.Component.Kind == ComponentKind.Wash || swaps.All(other => other.Manner == Manner.Flour))
             {
                 continue;
             }
@@ -52,7 +54,7 @@ internal static class BalanceNotes
         }
     }
 
-    /// <summary>"+1.2 %": what is more has its sign too.</summary>
+    /// <summary>"+1.2 %": what is more has its sign too. What is not known is left out of the sentence.</summary>
     private static string Signed(Percent? percent) =>
-        percent is not { } known ? "?" : (known.Value >= 0.05 ? "+" : "") + Show.Percent(known);
+        percent is not { } known ? "" : (known.Value >= 0.05 ? "+" : "") + Show.Percent(known);
 }

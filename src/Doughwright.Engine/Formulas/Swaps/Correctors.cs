@@ -35,7 +35,9 @@ internal static class Correctors
             .Select(line => new Corrector(
                 line, line.Composition, line.Mass.Grams, Least * line.Mass.Grams, Math.Max(Most * line.Mass.Grams, line.Mass.Grams + moved)))
             .ToList();
-        if (lines[0] is null && water is not null && TakesWater(component.Kind))
+        // Who swaps the water itself does not want water.
+        var isOfWater = swaps.Any(swap => swap.Line.Role is Role.Water or Role.Liquid);
+        if (lines[0] is null && water is not null && TakesWater(component.Kind) && !isOfWater)
         {
             correctors.Add(new(null, water.Composition, 0, 0, moved));
         }

@@ -71,6 +71,6 @@ internal static class FollowThrough
             return line;
         }
 
-        return Renaming.Weighing(line, written * (makes.Mass / made.Mass));
+        return Renaming.Weighing(line, ScaleStep.Round(written * (makes.Mass / made.Mass), before.Recipe.Home.Scale));
     }
 }

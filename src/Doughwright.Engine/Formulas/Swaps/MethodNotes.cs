@@ -29,6 +29,19 @@ internal static class MethodNotes
         bool Speaks(params string?[] prose) => Phrase.Normal(string.Join(" . ", prose)) is var text && spoken.Any(word => Phrase.Holds(text, word));
         Finding Say(string place, string where, Position position) =>
             Report.Make("swap-words-still-say", Grade.Hint, place, position, ("name", swap.Line.Name), ("by", swap.By?.Name ?? ""), ("where", where));
+        // Where it is still used elsewhere, only what is done with this part can be meant.
+        var isStillUsed = change.After.Components.SelectMany(part => part.Lines).Any(line => swap.Line.Ingredient is { } row && line.Ingredient?.Id == row.Id);
+        foreach (var step in recipe.Steps.Where(step => !isStillUsed || step.Component == swap.Component.Id)
+            .Where(step => Speaks([step.Name, step.Words, step.Cue, .. step.Variants.Select(variant => variant.Step.Words)])))
+        {
+            yield return Say($"steps.{step.Id}", step.Name, step.Position);
+        }
+
+        if (isStillUsed)
+        {
+            yield break;
+        }
+
         if (Speaks(recipe.Title))
         {
             yield return Say("title", recipe.Title, Position.None);
@@ -44,12 +57,7 @@ internal static class MethodNotes
             yield return Say($"parts.{part.Id}", part.Name, part.Position);
         }
 
-        foreach (var step in recipe.Steps.Where(step => Speaks([step.Name, step.Words, step.Cue, .. step.Variants.Select(variant => variant.Step.Words)])))
-        {
-            yield return Say($"steps.{step.Id}", step.Name, step.Position);
-        }
-
-        foreach (var entry in recipe.Without.Where(entry => Speaks(entry.What, entry.Words)))
+        foreach (var entry in recipe.Without.Where(entry => Speaks(entry.Words)))
         {
             yield return Say("without", entry.What, entry.Position);
         }

@@ -18,11 +18,10 @@ internal static class PartSwap
     // A pull so weak that it only chooses among answers that are equally good.
     private const double Pull = 1e-8;
 
-    // What stands in may weigh up to four times as much: milk for milk powder is told to take water.
-    private const double MostTimes = 4;
+    // Of the part's flour: for less no hand notices, nobody wants another line.
+    private const double WaterWorthALine = 0.005;
 
-    /// <param name="flour">What percentages are of: the dough's flour, or the base of a part outside it.</param>
-    public static PartEdit Solve(ComponentFormula component, IReadOnlyList<PlannedSwap> swaps, Formula formula, Mass flour)
+    public static PartEdit Solve(ComponentFormula component, IReadOnlyList<PlannedSwap> swaps, Formula formula)
     {
         var scale = formula.Recipe.Home.Scale;
         var solved = swaps.Where(swap => swap.Manner == Manner.Solved).ToArray();
@@ -41,8 +40,8 @@ internal static class PartSwap
         for (var i = 0; i < correctors.Count; i++)
         {
             var grams = masses[solved.Length + i];
-            // Less than the scale shows is no change.
-            if (Math.Abs(grams - correctors[i].Before) < scale.Grams / 2)
+            // Less than a step of the scale is no change.
+            if (Math.Abs(grams - correctors[i].Before) < scale.Grams)
             {
                 continue;
             }
@@ -52,13 +51,13 @@ internal static class PartSwap
             {
                 edits.Add(new(line.Source.Id, mass, null));
             }
-            else
+            else if (grams >= WaterWorthALine * component.Flour.Grams)
             {
                 water = mass;
             }
         }
 
-        return new(component, [.. edits, .. SaltHold.Of(component, edits, flour, scale)], water);
+        return new(component, edits, water);
     }
 
     private static double[] Masses(IReadOnlyList<PlannedSwap> swaps, PlannedSwap[] solved, IReadOnlyList<Corrector> correctors)
@@ -70,8 +69,8 @@ internal static class PartSwap
         foreach (var swap in solved)
         {
             columns.Add(Brings.Of(swap.By!.Composition, isStarchy));
-            low.Add(0);
-            high.Add(MostTimes * swap.Line.Mass.Grams);
+            low.Add(swap.Times.Least * swap.Line.Mass.Grams);
+            high.Add(swap.Times.Most * swap.Line.Mass.Grams);
             start.Add(swap.Line.Mass.Grams);
         }
 

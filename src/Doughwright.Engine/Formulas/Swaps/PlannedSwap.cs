@@ -52,6 +52,17 @@ internal sealed record PlannedSwap(ComponentFormula Component, LineFormula Line,
         _ => Line.Mass,
     };
 
+    /// <summary>
+    /// How many times the mass of the line what stands in may weigh. A liquid stays a liquid and its like its like; between different things
+    /// anything goes, down to nothing, which is then refused.
+    /// </summary>
+    public (double Least, double Most) Times => (Line.Role, By?.Ingredient?.Role) switch
+    {
+        (Role.Water or Role.Liquid, Role.Water or Role.Liquid) => (0.5, 2),
+        var (was, becomes) when was == becomes => (0.2, 4),
+        _ => (0, 4),
+    };
+
     public Finding About(string kind, Grade grade, params (string, object)[] arguments) =>
         (Component, Line).About(kind, grade, [("name", Line.Name), ("by", By?.Name ?? ""), ("part", Component.Name), .. arguments]);
 

@@ -11,6 +11,7 @@ internal sealed class Renaming
 
     private readonly Dictionary<string, string?> became = new(StringComparer.Ordinal);
     private readonly List<Line> lines = [];
+    private readonly HashSet<string> standing = new(StringComparer.Ordinal);
     private readonly string? added;
     private readonly string? addedAfter;
 
@@ -19,7 +20,7 @@ internal sealed class Renaming
         foreach (var line in component.Lines)
         {
             var change = edit.Lines.FirstOrDefault(other => other.Line == line.Id);
-            Put(line.Id, change is null ? line : New(line, change), mayMerge: change is not null);
+            Put(line.Id, change is null ? line : New(line, change), standsIn: change?.Swap?.By is not null);
         }
 
         if (edit.Water > Mass.Zero)
@@ -50,7 +51,7 @@ internal sealed class Renaming
         return now;
     }
 
-    private void Put(string was, Line? line, bool mayMerge)
+    private void Put(string was, Line? line, bool standsIn)
     {
         became[was] = line?.Id;
         if (line is null)
@@ -58,8 +59,13 @@ internal sealed class Renaming
             return;
         }
 
-        // What is there already gets more of it.
-        if (mayMerge && lines.FindIndex(other => other.Id == line.Id && other.Uses is null) is var index and >= 0)
+        // Where what stands in is there already, there is more of it and no second line. Before or behind makes no difference.
+        if (standsIn)
+        {
+            standing.Add(line.Id);
+        }
+
+        if (standing.Contains(line.Id) && lines.FindIndex(other => other.Id == line.Id && other.Uses is null) is var index and >= 0)
         {
             lines[index] = Weighing(lines[index], lines[index].Mass!.Value + line.Mass!.Value);
         }

@@ -3,7 +3,7 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Formulas.Swaps;
 
-/// <summary>Where a swap can hurt somebody: raw egg in what is not baked, less sugar in what sugar keeps. Source: home-safety.</summary>
+/// <summary>Where a swap can hurt somebody: honey for the youngest, raw egg in what is not baked, less sugar in what sugar keeps. Source: home-safety.</summary>
 internal static class SafetyNotes
 {
     // In percent of the part. Sugar keeps a jam only as long as there is much of it.
@@ -11,6 +11,11 @@ internal static class SafetyNotes
 
     public static IEnumerable<Finding> Of(SwapChange change)
     {
+        foreach (var swap in change.Swaps.Where(swap => swap.By?.Ingredient?.Id == "honey"))
+        {
+            yield return swap.About("swap-brings-honey", Grade.Warning) with { Safety = true };
+        }
+
         foreach (var swap in change.Swaps.Where(swap => swap.Component.Kind is ComponentKind.Icing or ComponentKind.Filling or ComponentKind.Topping))
         {
             if (IsEgg(swap.By?.Ingredient) && !IsEgg(swap.Line.Ingredient))

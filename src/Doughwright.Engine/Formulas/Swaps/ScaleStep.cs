@@ -2,22 +2,26 @@ using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Formulas.Swaps;
 
-/// <summary>Rounds a mass to what the scale shows; a small one more finely, so that no dose moves by more than a thirtieth.</summary>
+/// <summary>Rounds a mass to what the scale shows; one that this would move by more than a fiftieth to a tenth of that, a trace more finely still.</summary>
 internal static class ScaleStep
 {
-    private const double Most = 0.03;
+    private const double Most = 0.02;
+    private const double MostOfATrace = 0.1;
     private const double Finest = 0.001;
 
     public static Mass Round(Mass mass, Mass scale)
     {
         // By how many steps a gram is divided, in whole numbers, so that 6.2 is the 6.2 that a person types.
-        for (var parts = 1m / (decimal)Math.Max(scale.Grams, Finest); ; parts *= 10)
+        var parts = 1m / (decimal)Math.Max(scale.Grams, Finest);
+        var rounded = Rounded(mass, parts);
+        for (var most = Most; Math.Abs(rounded - mass.Grams) > most * Math.Abs(mass.Grams) && parts * (decimal)Finest < 1; most = MostOfATrace)
         {
-            var rounded = (double)(Math.Round((decimal)mass.Grams * parts, MidpointRounding.AwayFromZero) / parts);
-            if (Math.Abs(rounded - mass.Grams) <= Most * Math.Abs(mass.Grams) || parts > (decimal)(1 / Finest))
-            {
-                return Mass.FromGrams(rounded);
-            }
+            parts *= 10;
+            rounded = Rounded(mass, parts);
         }
+
+        return Mass.FromGrams(rounded);
     }
+
+    private static double Rounded(Mass mass, decimal parts) => (double)(Math.Round((decimal)mass.Grams * parts, MidpointRounding.AwayFromZero) / parts);
 }

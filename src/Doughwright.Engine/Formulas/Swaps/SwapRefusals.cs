@@ -11,8 +11,16 @@ internal static class SwapRefusals
     /// <summary>Of a dough, the most that may consist of things nobody knows.</summary>
     private const double MostUnknown = 0.02;
 
+    private const double NextToNothing = 0.02;
+
     public static IEnumerable<Finding> Of(Formula formula, IReadOnlyList<PlannedSwap> plan) =>
         plan.Where(swap => swap.Manner != Manner.Same).SelectMany(swap => Of(formula, plan, swap).OfType<Finding>());
+
+    /// <summary>What brings so little of what is missing that next to nothing of it would go in.</summary>
+    public static IEnumerable<Finding> Nothing(IReadOnlyList<PartEdit> edits) => edits
+        .SelectMany(edit => edit.Lines)
+        .Where(change => change.Swap is { Manner: Manner.Solved } swap && change.Mass < swap.Line.Mass * NextToNothing)
+        .Select(change => change.Swap!.About("swap-brings-nothing-of-it", Grade.Error));
 
     /// <summary>More of the dough, or of a touched part outside it, is unknown than a balance can bear.</summary>
     public static IEnumerable<Finding> Unknown(Formula before, Formula after, IReadOnlyList<PlannedSwap> plan)

@@ -1,4 +1,3 @@
-using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Formulas.Swaps;
@@ -17,9 +16,14 @@ internal sealed class SwapRun(Formula before, IReadOnlyList<Wish> wishes)
             return Refused();
         }
 
-        var edits = plan.GroupBy(swap => swap.Component.Id)
-            .Select(group => PartSwap.Solve(group.First().Component, [.. group], before, FlourFor(group.First().Component)))
-            .ToArray();
+        var solved = plan.GroupBy(swap => swap.Component.Id).Select(group => PartSwap.Solve(group.First().Component, [.. group], before)).ToArray();
+        found.AddRange(SwapRefusals.Nothing(solved));
+        if (IsRefused)
+        {
+            return Refused();
+        }
+
+        var edits = SaltHold.Held(before, solved);
         var recipe = FollowThrough.Apply(before, edits);
         var after = Formula.Balance(recipe, before.Larder);
         found.AddRange(SwapRefusals.Unknown(before, after, plan));
@@ -38,13 +42,12 @@ internal sealed class SwapRun(Formula before, IReadOnlyList<Wish> wishes)
             Thirst = change.Thirst,
             Allergens = change.Allergens,
             Buy = change.Buy,
-            Consequences = [.. found, .. SwapConsequences.Of(change)],
+            // The lines of the old text are not those of the new one.
+            Consequences = [.. found.Concat(SwapConsequences.Of(change)).Select(finding => finding with { Position = Position.None })],
         };
     }
 
     private bool IsRefused => found.Any(finding => finding.Grade == Grade.Error);
-
-    private Mass FlourFor(ComponentFormula component) => component.ShareInDough > 0 ? before.Flour : component.Flour > Mass.Zero ? component.Flour : component.Base;
 
     private Swapped Refused() => new()
     {

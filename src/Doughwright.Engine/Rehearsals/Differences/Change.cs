@@ -45,6 +45,7 @@ internal sealed record Change(Move Move, Request After)
 
         Add(Mover.Pour, Of(first.Pour, second.Pour), at with { Pour = second.Pour });
         Add(Mover.Bowls, Direction.Other, Alike(at.Bowls, second.Bowls) ? at : at with { Bowls = second.Bowls });
+        Add(Mover.Variant, Direction.Other, Alike(at.Variants, second.Variants) ? at : at with { Variants = second.Variants });
         Add(Mover.Mixing, Direction.Other, Alike(at.Ways, second.Ways) ? at : at with { Ways = second.Ways });
         Add(Mover.Weighed, Direction.Other, Alike(at.Weighed, second.Weighed) ? at : at with { Weighed = second.Weighed });
         Move(Mover.Room, Of(Steady(from), Steady(to)), at.Kitchen! with

@@ -17,6 +17,9 @@ public enum Mover
     /// <summary>Other vessels.</summary>
     Bowls,
 
+    /// <summary>Steps done in another way that the recipe has.</summary>
+    Variant,
+
     /// <summary>Other ways of mixing.</summary>
     Mixing,
 

@@ -10,7 +10,7 @@ internal static class LowCore
     public static Temperature Least { get; } = Temperature.FromCelsius(84);
 
     public static IEnumerable<Finding> Of(RunResult here) => here.Each()
-        .Where(pair => pair.Step.Kind == StepKind.Bake && pair.Outcome.EndCelsius is { } core && core.Central < Least.Celsius && !here.Stage.IsHome)
+        .Where(pair => pair.Step.Kind == StepKind.Bake && pair.Outcome.EndCelsius is { } core && core.Central < Least.Celsius && !here.Stage.Meets(pair.Step))
         .Select(pair => StepFindings.About(
             pair.Step,
             "core-low-here",

@@ -18,7 +18,7 @@ internal static class BulkStep
             return RisePhase.NotComputed(input, before);
         }
 
-        return StatedTime.Of(step) is { } authors && stage.IsHome
+        return StatedTime.Of(step) is { } authors && input.IsHome
             ? AtHome(phase, authors, (step.End as StepEnd.AtGrowth)?.Times)
             : Elsewhere(phase, input.Anchor);
     }
@@ -62,8 +62,9 @@ internal static class BulkStep
         var input = phase.Input;
         var lanes = input.Lanes;
         var scale = anchor?.Scale ?? new PerLane(input.Stage.Priors.Rise.Scale);
-        var growth = anchor?.Growth[^1] ?? PerLane.Same((input.Step.End as StepEnd.AtGrowth)?.Times ?? 2, lanes);
-        var folds = anchor is null
+        var growth = anchor?.Growth is [.., var reached] ? reached : PerLane.Same((input.Step.End as StepEnd.AtGrowth)?.Times ?? 2, lanes);
+        // Folds at other times than the author's own have no growth of their own.
+        var folds = anchor is null || anchor.Growth.Count - 1 != input.Step.Folds.Count
             ? RiseFolds.AtMinutes(lanes, [.. input.Step.Folds.Select(fold => fold.After.Minutes)])
             : RiseFolds.AtGrowth([.. anchor.Growth.SkipLast(1).SelectMany(fold => fold.Values)], lanes);
         var state = phase.Begin(scale);

@@ -73,7 +73,7 @@ internal static class CoolStep
         var cooling = new Cooling(body, target, input.Air, Temperature.FromCelsius(from.Central), exchange.WattsPerSquareMetreKelvin);
         var coefficient = input.Anchor?.Scale is { } authors ? authors * input.Stage.Priors.Elsewhere : Bodies.Draw(exchange, input.Stage.Priors);
         var expected = Bodies.LanesOf(body, from, coefficient, input.Stage.Priors);
-        return input.Stage.IsHome && StatedTime.Of(input.Step) is { } minutes
+        return input.IsHome && StatedTime.Of(input.Step) is { } minutes
             ? AtHome(input, before, from, cooling, expected, minutes)
             : Elsewhere(input, before, from, cooling, expected);
     }
@@ -136,7 +136,7 @@ internal static class CoolStep
     {
         var air = input.Air.Knots[^1].Air.Celsius;
         var end = target.In(air);
-        var isMeasured = input.Stage.IsHome && StatedTime.Of(input.Step) is not null;
+        var isMeasured = input.IsHome && StatedTime.Of(input.Step) is not null;
         return new()
         {
             After = before with { Celsius = PerLane.Same(end ?? air, input.Lanes) },

@@ -17,14 +17,24 @@ internal static class MixLines
             return component.Lines;
         }
 
+        var first = First(mixes, component);
         if (mixes[0].Id == step.Id)
         {
-            var later = mixes.Skip(1).SelectMany(mix => mix.Order).ToHashSet();
-            return [.. component.Lines.Where(line => !later.Contains(line.Id))];
+            return first;
         }
 
-        var added = component.Lines.Where(line => step.Order.Contains(line.Id));
+        // What two mixes name goes in with the earlier one.
+        var gone = mixes.Skip(1).TakeWhile(mix => mix.Id != step.Id).SelectMany(mix => mix.Order).Concat(first.Select(line => line.Id)).ToHashSet();
+        var added = component.Lines.Where(line => step.Order.Contains(line.Id) && !gone.Contains(line.Id));
         return parts.TryGetValue(component.Id, out var sofar) ? [SoFar(component, sofar), .. added] : [.. added];
+    }
+
+    /// <summary>What no later mix names, and what the first one names itself; all of it where that would leave the bowl empty.</summary>
+    private static IReadOnlyList<LineFormula> First(List<Step> mixes, ComponentFormula component)
+    {
+        var later = mixes.Skip(1).SelectMany(mix => mix.Order).ToHashSet();
+        var lines = component.Lines.Where(line => !later.Contains(line.Id) || mixes[0].Order.Contains(line.Id)).ToList();
+        return lines.Count > 0 ? lines : component.Lines;
     }
 
     /// <summary>Whether this mix goes on with a dough that is in its bowl already.</summary>

@@ -37,7 +37,7 @@ internal static class MixStep
         {
             After = Matter.Of(component, bowl, mixed) with { Dough = input.Before?.Dough },
             Minutes = minutes is { } time ? PerLane.Same(time, input.Lanes) : null,
-            Basis = Basis.Stated,
+            Basis = input.ToMeet?.Time is null ? Basis.Stated : Basis.Measured,
             StartCelsius = null,
             EndCelsius = mixed,
             MixedCelsius = mixed,

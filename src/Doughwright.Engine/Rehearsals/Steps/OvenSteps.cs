@@ -67,7 +67,7 @@ internal static class OvenSteps
             return TooCool(input, after, dial, start, target);
         }
 
-        var home = input.ToMeet?.Time ?? (stage.IsHome ? AuthorsMinutes(step) : null);
+        var home = input.ToMeet?.Time ?? (input.IsHome ? AuthorsMinutes(step) : null);
         if (home is { } minutes)
         {
             // Fo = pace x (α/R²) x t: the author's minutes fix the pace.
@@ -91,7 +91,7 @@ internal static class OvenSteps
         }
 
         // Nobody timed the bake, but the author's kitchen says how far its core comes on the way to boiling.
-        return Outcome(input, after, dial, start, target, here, Basis.Computed, stage.IsHome ? new(null, [target.Share], null) : null) with
+        return Outcome(input, after, dial, start, target, here, Basis.Computed, input.IsHome ? new(null, [target.Share], null) : null) with
         {
             Way = () => piece.Way(fourier[0], here.Central),
         };
@@ -106,7 +106,7 @@ internal static class OvenSteps
         var authors = PlainSteps.Stated(input, after, start, null);
         return authors with
         {
-            Minutes = stage.IsHome ? authors.Minutes : null,
+            Minutes = input.IsHome ? authors.Minutes : null,
             Dial = dial,
             Findings = [finding, .. CoreTarget.Unusual(step, stage)],
         };

@@ -38,7 +38,7 @@ internal static class PlainSteps
     public static StepOutcome NotCarried(StepInput input, Portion after, PerLane? start)
     {
         var stated = Stated(input, after, start, null);
-        return input.Stage.IsHome || input.Step.End is StepEnd.AfterTime ? stated : stated with { Minutes = null, Basis = Basis.Computed, Why = null };
+        return input.IsHome || input.Step.End is StepEnd.AfterTime ? stated : stated with { Minutes = null, Basis = Basis.Computed, Why = null };
     }
 
     public static StepOutcome Stated(StepInput input, Portion after, PerLane? start, PerLane? end)
@@ -48,7 +48,7 @@ internal static class PlainSteps
         {
             After = after,
             Minutes = time is { } minutes ? PerLane.Same(minutes, input.Lanes) : null,
-            Basis = input.Stage.IsHome && input.Step.Measured?.Time is not null ? Basis.Measured : Basis.Stated,
+            Basis = input.IsHome && input.Step.Measured?.Time is not null ? Basis.Measured : Basis.Stated,
             StartCelsius = start,
             EndCelsius = end,
             Findings = time is null ? [StepFindings.NoTime(input.Step)] : [],

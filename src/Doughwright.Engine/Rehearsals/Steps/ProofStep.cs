@@ -19,7 +19,7 @@ internal static class ProofStep
         }
 
         var authors = StatedTime.Of(step);
-        if (stage.IsHome && authors is { } minutes)
+        if (input.IsHome && authors is { } minutes)
         {
             return AtHome(phase, minutes);
         }

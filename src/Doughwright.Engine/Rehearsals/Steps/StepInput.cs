@@ -18,9 +18,12 @@ internal sealed record StepInput(
 {
     public int Lanes => Stage.Lanes;
 
+    /// <summary>Whether the step is done as the author did it, so that what was measured is to be met.</summary>
+    public bool IsHome { get; init; } = Stage.Meets(Step);
+
     /// <summary>A place made warm around it, which is another in every lane; null where the air is all there is.</summary>
     public Surroundings? Around { get; init; }
 
     /// <summary>The author's measurement, where it is to be met: at home only.</summary>
-    public Measured? ToMeet => Stage.IsHome ? Step.Measured : null;
+    public Measured? ToMeet => IsHome ? Step.Measured : null;
 }

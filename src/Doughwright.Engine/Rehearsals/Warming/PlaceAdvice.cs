@@ -31,6 +31,12 @@ public sealed record PlaceAdvice
     /// <summary>What it costs when the place is 2 K too warm.</summary>
     public required Slip? TooWarm { get; init; }
 
+    /// <summary>What it costs when the dough goes into the right place 2 K too cold.</summary>
+    public required Slip? DoughTooCold { get; init; }
+
+    /// <summary>What it costs when the dough goes into the right place 2 K too warm.</summary>
+    public required Slip? DoughTooWarm { get; init; }
+
     /// <summary>Whether the room is so near to the target that nothing needs to be done.</summary>
     public required bool RoomDoes { get; init; }
 

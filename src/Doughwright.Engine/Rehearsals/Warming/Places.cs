@@ -15,7 +15,7 @@ public static class Places
     private const int Beyond = 3;
 
     /// <summary>What is told about a miss.</summary>
-    private const double MissKelvins = 2;
+    private static readonly TemperatureDelta Miss = TemperatureDelta.FromKelvins(2);
 
     /// <summary>No place is kept warm for longer, and no step followed farther, min.</summary>
     private const int LongestMinutes = 24 * 60;
@@ -48,6 +48,8 @@ public static class Places
                 RoomAgainstTarget = null,
                 TooCold = null,
                 TooWarm = null,
+                DoughTooCold = null,
+                DoughTooWarm = null,
                 RoomDoes = false,
                 Places = [],
             };
@@ -66,8 +68,10 @@ public static class Places
             AtTarget = Report.TimeOf(minutes),
             InRoom = inRoom is { } there ? Report.TimeOf(there) : null,
             RoomAgainstTarget = Slips.Of(inRoom, minutes),
-            TooCold = Slips.Of(again.MinutesAt(target - TemperatureDelta.FromKelvins(MissKelvins)), minutes),
-            TooWarm = Slips.Of(again.MinutesAt(target + TemperatureDelta.FromKelvins(MissKelvins)), minutes),
+            TooCold = Slips.Of(again.MinutesAt(target - Miss), minutes),
+            TooWarm = Slips.Of(again.MinutesAt(target + Miss), minutes),
+            DoughTooCold = Slips.Of(again.MinutesAt(target, -1 * Miss), minutes),
+            DoughTooWarm = Slips.Of(again.MinutesAt(target, Miss), minutes),
             RoomDoes = roomDoes,
             Places = roomDoes ? [] : [.. Kinds(again)
                 .Select(kind => Answer(new(kind, again, wish ?? PlaceWish.Plain), again, target, length, room))

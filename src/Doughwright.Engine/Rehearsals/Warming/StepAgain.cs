@@ -59,6 +59,13 @@ internal sealed class StepAgain
     /// <summary>Minutes in air that stays as it is; infinite in a lane that never ends; null when they cannot be told.</summary>
     public PerLane? MinutesAt(Temperature air) => Take(input with { Air = AirProfile.Constant(air) }).Minutes;
 
+    /// <summary>The same for a dough that goes in warmer or colder than it would.</summary>
+    public PerLane? MinutesAt(Temperature air, TemperatureDelta warmer) => Take(input with
+    {
+        Air = AirProfile.Constant(air),
+        Before = Before with { Celsius = Start + warmer.Kelvins },
+    }).Minutes;
+
     public PerLane? MinutesInRoom() => Take(input).Minutes;
 
     public PerLane? MinutesIn(Surroundings around) => Take(input with { Around = around }).Minutes;

@@ -49,7 +49,7 @@ internal sealed class WarmPlace
     public Duration Lead => IsBath ? Duration.Zero : Duration.FromMinutes(20);
 
     /// <summary>A bowl swims in less water, and a basin holds no more.</summary>
-    public double BathKilograms => Math.Min(10, Math.Max(3, 4 * dough.Before.Mass.Kilograms));
+    public double BathKilograms => Math.Min(10, Math.Max(5, 5 * dough.Before.Mass.Kilograms));
 
     public double MostWaterKilograms => Enclosure?.MostWaterKilograms ?? BathKilograms;
 

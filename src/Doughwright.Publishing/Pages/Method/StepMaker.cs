@@ -28,7 +28,7 @@ internal sealed class StepMaker(Rehearsal here, Both both, Func<string, string> 
             paragraphs.Add(string.Join(' ', known));
         }
 
-        paragraphs.AddRange(written is null ? [] : written.Variants.Select(Variant));
+        paragraphs.AddRange(written is null ? [] : written.Variants.Select(variant => Variant(variant, written)));
         return new(Capital.Of(StepName.Of(step, both.Voice)), Time(step), paragraphs, step.Cue is { Length: > 0 } cue ? cue : null);
     }
 
@@ -81,8 +81,11 @@ internal sealed class StepMaker(Rehearsal here, Both both, Func<string, string> 
             ("basis", both.Voice.Member(basis)));
     }
 
-    private string Variant(StepVariant variant) =>
-        string.Join(' ', VariantWords(variant.Step).Prepend(both.Say("page.variant", ("way", Engine.TextForm.Slug.InWords(variant.Id)))));
+    private string Variant(StepVariant variant, Step written)
+    {
+        var name = variant.Step.Name == written.Name ? Engine.TextForm.Slug.InWords(variant.Id) : variant.Step.Name;
+        return string.Join(' ', VariantWords(variant.Step).Prepend(both.Say("page.variant", ("way", Capital.Small(name)))));
+    }
 
     private IEnumerable<string> VariantWords(Step step)
     {

@@ -102,6 +102,8 @@ public class PlacesTests
         Assert.Equal(advice.InRoom.Value.Likely.Minutes - advice.AtTarget.Value.Likely.Minutes, advice.RoomAgainstTarget!.Longer.Likely.Minutes, 1e-9);
         Assert.True(advice.TooCold!.Longer.Low.Minutes > 0);
         Assert.True(advice.TooWarm!.Longer.High!.Value.Minutes < 0);
+        Assert.True(advice.DoughTooCold!.Longer.Low.Minutes > 0);
+        Assert.True(advice.DoughTooWarm!.Longer.High!.Value.Minutes < 0);
         Assert.Equal(100 * advice.TooCold.Longer.Likely.Minutes / advice.AtTarget.Value.Likely.Minutes, advice.TooCold.Share.Likely.Value, 1e-9);
     }
 

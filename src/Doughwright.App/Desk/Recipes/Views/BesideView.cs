@@ -106,7 +106,12 @@ internal sealed class BesideMaker(Figures figures)
         return new(voice.Say("recipe.from-shop", ("name", Capital.Of(item.Name))), pieces, Unit, rows, last, voice.Words[weighed]);
     }
 
-    private string StepWord(BuyStep step) => voice.Words[step.Step == PreparationStep.Peel ? "recipe.peeled" : "recipe.cooked"];
+    private string StepWord(BuyStep step) => voice.Words[step.Step switch
+    {
+        PreparationStep.Peel => "recipe.peeled",
+        PreparationStep.Trim => "recipe.trimmed",
+        _ => "recipe.cooked",
+    }];
 
     private SmallTable Outside(ComponentFormula component)
     {

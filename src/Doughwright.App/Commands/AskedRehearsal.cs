@@ -1,0 +1,54 @@
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Recipes.Checks;
+using Doughwright.Engine.Rehearsals;
+
+namespace Doughwright.App.Commands;
+
+/// <summary>A rehearsal as a command line asked for it: the recipe of its file in the kitchen of its options.</summary>
+internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal Rehearsal, IReadOnlyList<Finding> Findings)
+{
+    /// <param name="more">Reads what else the command line says about the recipe. Faults of it are told with all others.</param>
+    /// <param name="write">Writes the answer; with faults it is not written.</param>
+    public static Answer Of(CommandRun run, Action<Recipe> more, Func<AskedRehearsal, string> write)
+    {
+        var given = run.Given;
+        var overlay = KitchenOptions.Read(given, run.Options);
+        var named = given.One(run.Options.Kitchen) is { } name ? KitchenShelf.Find(name, given.Faults) : null;
+        if (run.ReadFile() is not { } file)
+        {
+            return Answer.None;
+        }
+
+        var (reading, findings, understood) = CommandRun.Understand(file);
+        var kitchenFindings = named?.Findings ?? [];
+        if (!understood || named is { Understood: false } or { Kitchen: null })
+        {
+            return run.NotUnderstood([.. findings, .. kitchenFindings]);
+        }
+
+        var recipe = reading.Recipe!;
+        var request = RequestOptions.Read(given, run.Options, recipe, KitchenOf(recipe, named?.Kitchen, overlay));
+        more(recipe);
+        if (given.Faults.Any)
+        {
+            return Answer.None;
+        }
+
+        var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped, request);
+        // Where water boils is known once the kitchen has been worked out.
+        given.Temperature(run.Options.Pour, RequestOptions.Pourable(rehearsal.Boils));
+        if (given.Faults.Any)
+        {
+            return Answer.None;
+        }
+
+        var all = FindingList.Of(file.Text, kitchenFindings, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
+        return new(write(new(recipe, request, rehearsal, all)), "", CommandRun.CodeOf(all));
+    }
+
+    /// <summary>Null is home: nothing was asked about the kitchen.</summary>
+    private static Kitchen? KitchenOf(Recipe recipe, Kitchen? named, KitchenOptions overlay) =>
+        overlay.IsEmpty ? named : overlay.Over(named ?? recipe.Home);
+}

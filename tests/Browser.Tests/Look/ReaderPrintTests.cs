@@ -1,0 +1,45 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using Doughwright.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace Doughwright.Browser.Tests.Look;
+
+/// <summary>A readers' page goes onto one or two sheets of A4 or US Letter, in letters that can be read.</summary>
+[Trait("Category", "Slow")]
+public partial class ReaderPrintTests(House house)
+{
+    private const string Small = """
+        () => [...document.querySelectorAll('main *')]
+          .filter(part => !part.closest('svg') && part.checkVisibility() && [...part.childNodes].some(node => node.nodeType === 3 && node.data.trim()))
+          .filter(part => part.getBoundingClientRect().width > 1)
+          .map(part => [part, parseFloat(getComputedStyle(part).fontSize) * 0.75])
+          .filter(([, points]) => points < 7.49)
+          .map(([part, points]) => `${points.toFixed(2)} pt: ${part.outerHTML.slice(0, 80)}`)
+        """;
+
+    [Theory]
+    [InlineData("reader:potato-rolls", "A4", 595, 842)]
+    [InlineData("reader:potato-rolls", "Letter", 612, 792)]
+    [InlineData("reader:tin-loaf", "A4", 595, 842)]
+    [InlineData("reader:tin-loaf", "Letter", 612, 792)]
+    [InlineData("reader:hearth-loaf", "A4", 595, 842)]
+    [InlineData("reader:hearth-loaf", "Letter", 612, 792)]
+    public async Task Page_TakesTwoSheetsAtMost(string page, string paper, int width, int height)
+    {
+        await using var visit = await house.Visit(page);
+        await visit.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        Assert.Empty(await visit.Page.EvaluateAsync<string[]>(Small));
+        var printed = Encoding.Latin1.GetString(await visit.Page.PdfAsync(new() { Format = paper, PreferCSSPageSize = true }));
+        Assert.InRange(Sheet().Count(printed), 1, 2);
+        Assert.All(MediaBox().Matches(printed).Select(match => match.Groups[1].Value.Split(' ', StringSplitOptions.RemoveEmptyEntries)), box => Assert.Equal((width, height), (Points(box[2]), Points(box[3]))));
+    }
+
+    private static int Points(string text) => (int)double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"/Type\s*/Page\b(?!s)")]
+    private static partial Regex Sheet();
+
+    [GeneratedRegex(@"/MediaBox\s*\[([^\]]*)\]")]
+    private static partial Regex MediaBox();
+}

@@ -1,0 +1,87 @@
+using Doughwright.Engine.Formulas.Resizing;
+using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.TextForm;
+using Doughwright.Engine.Tests.House;
+
+namespace Doughwright.Engine.Tests.Rehearsals;
+
+/// <summary>What becomes of the author's measurements in another size.</summary>
+public class ResizedMeasuresTests
+{
+    private static readonly Recipe Rolls = RecipeText.Read(File.ReadAllText(Tree.PathTo("demo", "recipes", "potato-rolls.yaml"))).Recipe!;
+
+    private static Resized To(ResizeWish wish) => Resizing.Resize(Rolls, Larder.Shipped, new(wish));
+
+    private static ResizedMeasure Of(Resized resized, string step) => resized.Measures.Single(measure => measure.Step == step);
+
+    [Fact]
+    public void TwiceTheRolls_BulkProofAndBakeStand_AndTheScaldDoesNot()
+    {
+        var resized = To(new ResizeWish.Pieces(20));
+        Assert.All(new[] { "mix", "bulk", "proof", "bake" }, step => Assert.True(Of(resized, step).Stands, step));
+        Assert.False(Of(resized, "scald").Stands);
+        Assert.Null(resized.Recipe!.FindStep("scald")!.Measured);
+        Assert.Equal(Rolls.FindStep("bulk")!.Measured, resized.Recipe.FindStep("bulk")!.Measured);
+        Assert.Contains(resized.Findings, finding => finding is { Kind: "resized-times", Place: "steps.scald" });
+    }
+
+    /// <summary>A larger body in the same bowl cools more slowly: less of it touches the air for its weight.</summary>
+    [Fact]
+    public void MoreScald_CoolsLonger_LessShorter()
+    {
+        var old = Rolls.FindStep("scald")!.Measured!.Time!.Value;
+        Assert.True(Of(To(new ResizeWish.Pieces(20)), "scald").NewTime > old);
+        Assert.True(Of(To(new ResizeWish.Pieces(5)), "scald").NewTime < old);
+    }
+
+    [Fact]
+    public void HeavierPieces_BakeLonger_AndNobodyHasTriedIt()
+    {
+        var resized = To(new ResizeWish.PieceMass(Mass.FromGrams(160)));
+        var bake = Of(resized, "bake");
+        Assert.False(bake.Stands);
+        Assert.True(bake.NewTime > bake.Time);
+        Assert.True(bake.NewTimeLow < bake.NewTime);
+        var step = resized.Recipe!.FindStep("bake")!;
+        Assert.Null(step.Measured);
+        Assert.Equal(Math.Round(bake.NewTime!.Value.Minutes), Assert.IsType<StepEnd.ByCue>(step.End).Estimate.Minutes);
+        Assert.Equal(Basis.Stated, Rehearser.Rehearse(resized.Recipe, Larder.Shipped).Steps.Single(each => each.Id == "bake").Basis);
+    }
+
+    /// <summary>What stands is met at home to the digit, as in every recipe.</summary>
+    [Fact]
+    public void WhatStands_IsWhatTheNewSizeGivesAtHome()
+    {
+        var resized = To(new ResizeWish.Pieces(20));
+        var home = Rehearser.Rehearse(resized.Recipe!, Larder.Shipped);
+        foreach (var measure in resized.Measures.Where(measure => measure is { Stands: true, Time: not null }))
+        {
+            var step = home.Steps.Single(step => step.Id == measure.Step);
+            Assert.Equal(Basis.Measured, step.Basis);
+            Assert.Equal(measure.Time!.Value.Minutes, step.Time!.Value.Likely.Minutes, 1e-6);
+        }
+    }
+
+    [Fact]
+    public void SameSize_LeavesEveryMeasurement()
+    {
+        var resized = To(new ResizeWish.Pieces(10));
+        Assert.Equal(RecipeText.Write(Rolls), RecipeText.Write(resized.Recipe!));
+        Assert.Empty(resized.Findings);
+    }
+
+    [Fact]
+    public void ResizedText_ReadsBackSound()
+    {
+        foreach (var pieces in new[] { 1, 7, 24, 400 })
+        {
+            var text = RecipeText.Write(To(new ResizeWish.Pieces(pieces)).Recipe!);
+            var reading = RecipeText.Read(text);
+            Assert.True(reading.Understood && reading.Sound, text);
+            Assert.Equal(text, RecipeText.Write(reading.Recipe!));
+        }
+    }
+}
