@@ -85,9 +85,11 @@ internal static class Cli
         var run = new CommandRun(given, options, input);
         var answer = command == options.Findings ? FindingsCommand.Run(run)
             : command == options.Formula ? FormulaCommand.Run(run)
+            : command == options.Picture ? PictureCommand.Run(run)
             : command == options.Resize ? ResizeCommand.Run(run)
             : command == options.Swap ? SwapCommand.Run(run)
             : command == options.Page ? PageCommand.Run(run)
+            : command == options.Larder ? LarderCommand.Run(run)
             : command == options.Place ? PlaceCommand.Run(run)
             : RehearseCommand.Run(run);
         return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;

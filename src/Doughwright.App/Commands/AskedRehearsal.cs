@@ -11,21 +11,28 @@ internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal 
 {
     /// <param name="more">Reads what else the command line says about the recipe. Faults of it are told with all others.</param>
     /// <param name="write">Writes the answer; with faults it is not written.</param>
-    public static Answer Of(CommandRun run, Action<Recipe> more, Func<AskedRehearsal, string> write)
+    public static Answer Of(CommandRun run, Action<Recipe> more, Func<AskedRehearsal, string> write) =>
+        Read(run, more, out var refused) is { } asked ? new(write(asked), "", CommandRun.CodeOf(asked.Findings)) : refused;
+
+    /// <summary>Null where there is nothing to rehearse; the answer then says why.</summary>
+    /// <param name="more">As in <see cref="Of"/>.</param>
+    public static AskedRehearsal? Read(CommandRun run, Action<Recipe> more, out Answer refused)
     {
+        refused = Answer.None;
         var given = run.Given;
         var overlay = KitchenOptions.Read(given, run.Options);
         var named = given.One(run.Options.Kitchen) is { } name ? KitchenShelf.Find(name, given.Faults) : null;
         if (run.ReadFile() is not { } file)
         {
-            return Answer.None;
+            return null;
         }
 
         var (reading, findings, understood) = CommandRun.Understand(file);
         var kitchenFindings = named?.Findings ?? [];
         if (!understood || named is { Understood: false } or { Kitchen: null })
         {
-            return run.NotUnderstood([.. findings, .. kitchenFindings]);
+            refused = run.NotUnderstood([.. findings, .. kitchenFindings]);
+            return null;
         }
 
         var recipe = reading.Recipe!;
@@ -33,7 +40,7 @@ internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal 
         more(recipe);
         if (given.Faults.Any)
         {
-            return Answer.None;
+            return null;
         }
 
         var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped, request);
@@ -41,11 +48,11 @@ internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal 
         given.Temperature(run.Options.Pour, RequestOptions.Pourable(rehearsal.Boils));
         if (given.Faults.Any)
         {
-            return Answer.None;
+            return null;
         }
 
         var all = FindingList.Of(file.Text, kitchenFindings, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
-        return new(write(new(recipe, request, rehearsal, all)), "", CommandRun.CodeOf(all));
+        return new(recipe, request, rehearsal, all);
     }
 
     /// <summary>Null is home: nothing was asked about the kitchen.</summary>

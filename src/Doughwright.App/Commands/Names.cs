@@ -58,7 +58,8 @@ internal sealed class Names(Recipe recipe, Faults faults)
             return (null, line.Id);
         }
 
-        faults.AddUnknown("part-or-line-unknown", given, [.. parts.Select(part => part.Id).Concat(lines.Select(known => known.Id)).Distinct()], ("option", option));
+        var kinds = parts.Select(part => part.Kind.ToString().ToLowerInvariant());
+        faults.AddUnknown("part-or-line-unknown", given, [.. parts.Select(part => part.Id).Concat(kinds).Concat(lines.Select(known => known.Id)).Distinct()], ("option", option));
         return (null, null);
     }
 

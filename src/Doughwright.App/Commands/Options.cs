@@ -60,6 +60,15 @@ internal sealed class Options
 
     public Option<string[]> Why { get; } = Value("--why");
 
+    /// <summary>Which picture.</summary>
+    public Option<string[]> PictureOf { get; } = Value("--of");
+
+    public Option<string[]> As { get; } = Value("--as");
+
+    public Option<string[]> Width { get; } = Value("--width");
+
+    public Option<string[]> Ground { get; } = Value("--ground");
+
     /// <summary>A way out of a finding to be carried out.</summary>
     public Option<string[]> Do { get; } = Value("--do");
 
@@ -85,8 +94,11 @@ internal sealed class Options
 
     public Option<string[]> Replace { get; } = Value("--replace");
 
-    /// <summary>Folder that a page is written to.</summary>
+    /// <summary>Folder that a page is written to; file of a picture.</summary>
     public Option<string[]> Out { get; } = Value("--out");
+
+    /// <summary>Where the words were written.</summary>
+    public Option<string[]> Region { get; } = Value("--region");
 
     /// <summary>Temperature of a place made warm.</summary>
     public Option<string[]> To { get; } = Value("--to");
@@ -104,11 +116,15 @@ internal sealed class Options
 
     public Command Rehearse { get; } = new("rehearse");
 
+    public Command Picture { get; } = new("picture");
+
     public Command Resize { get; } = new("resize");
 
     public Command Swap { get; } = new("swap");
 
     public Command Page { get; } = new("page");
+
+    public Command Larder { get; } = new("larder");
 
     public Command Place { get; } = new("place");
 
@@ -129,15 +145,18 @@ internal sealed class Options
         AddTo(Findings, Do, Accept);
         AddTo(Formula, Weighed);
         AddTo(Page, Out, Kitchen);
+        AddTo(Larder, Region);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
+        AddTo(
+            Picture, PictureOf, Step, As, Out, Width, Ground, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free);
         AddTo(
             Place, To, Step, Lamp, OpenWater, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, At, Pour, Bowl, Variant, Weighed, Dough, Free);
         AddTo(Swap, Replace);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Larder, Picture];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

@@ -1,8 +1,5 @@
 using Doughwright.App.Json;
 using Doughwright.App.Text;
-using Doughwright.Engine.Ingredients;
-using Doughwright.Engine.Rehearsals;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Commands;
 
@@ -33,12 +30,10 @@ internal static class ResizeCommand
             return Answer.None;
         }
 
-        var resized = Resizing.Resize(reading.Recipe!, Larder.Shipped, new(wish) { Kitchen = named?.Kitchen, Take = take });
-        var writing = resized.Recipe is { } recipe ? RecipeText.Write(recipe, reading.Document) : null;
-        var all = FindingList.Of(file.Text, kitchenFindings, findings, resized.Findings, writing?.Findings ?? []);
+        var (resized, text, all) = SizedRecipe.Of(reading, new(wish) { Kitchen = named?.Kitchen, Take = take }, file.Text, kitchenFindings, findings);
         var stamp = Stamp.Of(reading.Recipe!);
         return run.Json
-            ? new(ResizeJson.Write(stamp, resized, writing?.Text, all, run.Voice), "", CommandRun.CodeOf(all))
-            : new(writing?.Text ?? "", ResizeText.Write(resized, all, run.Voice), CommandRun.CodeOf(all));
+            ? new(ResizeJson.Write(stamp, resized, text, all, run.Voice), "", CommandRun.CodeOf(all))
+            : new(text ?? "", ResizeText.Write(resized, all, run.Voice), CommandRun.CodeOf(all));
     }
 }

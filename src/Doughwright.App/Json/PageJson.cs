@@ -14,6 +14,6 @@ internal static class PageJson
         json.WriteString("title", title);
         json.WriteString("file", file);
         json.WriteNumber("bytes", bytes);
-        FindingsJson.WriteList(json, findings, null, voice);
+        FindingsJson.WriteList(json, findings, voice);
     });
 }

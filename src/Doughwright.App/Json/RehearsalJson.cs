@@ -22,7 +22,7 @@ internal static class RehearsalJson
         json.WriteNumber("handsMinutes", rehearsal.Hands.Minutes);
         json.Array("components", rehearsal.Components, component => WriteComponent(json, component));
         json.Array("solve", rehearsal.Solutions, solution => WriteSolution(json, solution));
-        json.Array("steps", rehearsal.Steps, step => WriteStep(json, step, voice));
+        json.Array("steps", rehearsal.Steps, step => WriteStep(json, step, rehearsal, voice));
         FindingsJson.WriteList(json, findings, rehearsal.Recipe, voice);
     });
 
@@ -79,7 +79,7 @@ internal static class RehearsalJson
         json.Number("tradeRuleCelsius", solution.TradeRule?.Celsius);
     }
 
-    private static void WriteStep(Utf8JsonWriter json, RehearsedStep step, Voice voice)
+    private static void WriteStep(Utf8JsonWriter json, RehearsedStep step, Rehearsal rehearsal, Voice voice)
     {
         json.WriteString("id", step.Id);
         json.WriteString("kind", JsonText.Name(step.Kind));
@@ -102,6 +102,7 @@ internal static class RehearsalJson
         json.Number("growth", step.Growth);
         json.Number("homeMinutes", step.HomeTime?.Minutes);
         json.WriteString("cue", step.Cue);
+        json.WriteString("words", step.Words is { } words ? LiveProse.Of(words, step.Id, rehearsal, voice) : null);
         json.Array("events", step.Events, happening =>
         {
             json.WriteString("what", happening.What);

@@ -28,7 +28,7 @@ internal static class ResizeJson
         json.Array("choices", resized.Choices, choice => WriteChoice(json, choice));
         json.Array("fits", resized.Fits, fit => WriteFit(json, fit));
         json.Array("measures", resized.Measures, measure => WriteMeasure(json, measure));
-        FindingsJson.WriteList(json, findings, null, voice);
+        FindingsJson.WriteList(json, findings, voice);
     });
 
     private static void WriteLine(Utf8JsonWriter json, ResizedLine line)
@@ -93,5 +93,7 @@ internal static class ResizeJson
         json.Number("minutesHigh", measure.NewTimeHigh?.Minutes);
         json.Number("measuredCelsius", measure.Temperature?.Celsius);
         json.Number("celsius", measure.NewTemperature?.Celsius);
+        json.Number("celsiusLow", measure.NewTemperatureLow?.Celsius);
+        json.Number("celsiusHigh", measure.NewTemperatureHigh?.Celsius);
     }
 }

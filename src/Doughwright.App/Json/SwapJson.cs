@@ -24,7 +24,7 @@ internal static class SwapJson
             json.Number("minutesLow", step.Time?.Low.Minutes);
             json.Number("minutesHigh", step.Time?.High?.Minutes);
         });
-        FindingsJson.WriteList(json, findings, null, voice);
+        FindingsJson.WriteList(json, findings, voice);
     });
 
     public static string WriteOffers(Stamp stamp, Recipe recipe, IReadOnlyList<SwapOffer> offers, IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json =>
@@ -81,7 +81,7 @@ internal static class SwapJson
             json.Number("beforeGrams", change.Before?.Grams);
             json.Number("afterGrams", change.After?.Grams);
         });
-        FindingsJson.WriteList(json, swapped.Consequences, null, voice, "consequences");
+        FindingsJson.WriteList(json, swapped.Consequences, voice, "consequences");
     }
 
     private static void WriteAllergens(Utf8JsonWriter json, AllergenChange allergens)

@@ -88,7 +88,7 @@ internal sealed class StepTable(Rehearsal rehearsal, Voice voice)
 
         if (step.Cue is { } cue)
         {
-            yield return voice.Say("cue", ("cue", cue));
+            yield return voice.Say("cue", ("cue", LiveProse.Of(cue, step.Id, rehearsal, voice)));
         }
     }
 

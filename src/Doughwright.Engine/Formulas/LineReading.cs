@@ -50,7 +50,8 @@ internal sealed class LineReading(Larder larder, Report report)
     {
         if (match.Ingredient is { } row)
         {
-            return larder.RawOf(row);
+            // What is only peeled or trimmed is raw still: a fruit that is cooked down has no row of its own as cooked.
+            return larder.RawOf(row) ?? (larder.PreparationOf(row) is { Step: not PreparationStep.Cook } ? row : null);
         }
 
         return match.Kind == MatchKind.RawOrCookedNotSaid

@@ -123,7 +123,7 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
     {
         bool Waits(Formulas.LineFormula line) =>
             stage.Recipe.FindComponent(line.UsesComponent!) is { Kind: ComponentKind.Preferment or ComponentKind.Soaker };
-        var made = bowl.Lines.Where(line => line.UsesComponent is not null).ToLookup(Waits);
+        var made = bowl.Lines.Where(line => line.UsesComponent is { } used && used != bowl.GoesOn).ToLookup(Waits);
         var poured = bowl.Lines.Where(line => line.Role is Role.Water or Role.Liquid).OrderByDescending(line => line.Mass.Grams).Take(1);
         var levers = new[] { made[false], poured }.Where(lever => lever.Any()).OrderByDescending(lever => lever.Sum(line => line.Mass.Grams)).ToList();
         return (levers.Count > 0 ? levers : [made[true]]).Where(lever => lever.Any()).Select(lever => lever.Select(line => line.Id).ToList());

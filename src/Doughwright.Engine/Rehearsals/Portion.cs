@@ -16,6 +16,9 @@ internal sealed record Portion
     /// <summary>Fat in it that melts between fridge and room.</summary>
     public required Mass MeltingFat { get; init; }
 
+    /// <summary>What of its mass was laid in or on as a filling: it holds no gas and does not rise.</summary>
+    public Mass LaidIn { get; init; } = Mass.Zero;
+
     /// <summary>Mean temperature in every lane; null when it cannot be computed.</summary>
     public PerLane? Celsius { get; init; }
 
@@ -29,6 +32,12 @@ internal sealed record Portion
         Pieces == 1 && stage.Recipe.Make is { Pieces: > 1 } make && !stage.Recipe.Steps.Any(step => step.Kind == Recipes.StepKind.Shape && step.Component == component)
             ? this with { Pieces = make.Pieces }
             : this;
+
+    /// <summary>Volume of all of it over its volume without gas, when the dough in it measures so many times its own.</summary>
+    public double Swollen(double growth) => 1 + ((Mass - LaidIn) / Mass * (growth - 1));
+
+    /// <summary>What it lies in, as warm as itself; null while no step said so.</summary>
+    public Recipes.Vessel? Vessel { get; init; }
 
     /// <summary>Pieces it has been divided into; 1 before.</summary>
     public int Pieces { get; init; } = 1;

@@ -13,6 +13,7 @@ internal static class RehearsalFindings
         .. TakenAsAsked.Of(here),
         .. DelicateThings.Of(here),
         .. ButterCheck.Of(here),
+        .. RichDough.Of(here),
         .. CoolerBoil.Of(here, home),
         .. RestNotCarried.Of(here, home),
         .. OvenTrays.Of(here),

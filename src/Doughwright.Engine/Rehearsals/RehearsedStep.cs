@@ -30,6 +30,9 @@ public sealed record RehearsedStep
     /// <summary>Id of the variant it is done by; null when it is done as written.</summary>
     public string? Variant { get; init; }
 
+    /// <summary>Prose for the reader, as written, live values still in brackets.</summary>
+    public string? Words { get; init; }
+
     /// <summary>Whether the author did not write it: heating the oven, taking butter out of the fridge.</summary>
     public bool IsAdded { get; init; }
 

@@ -90,6 +90,7 @@ internal static class Report
             Growth = outcome.Growth?.Central,
             HomeTime = homeMinutes is { } atHome && double.IsFinite(atHome.Central) ? Duration.FromMinutes(atHome.Central) : null,
             Cue = step.Cue,
+            Words = step.Words,
             Dial = outcome.Dial,
             Events = [.. outcome.Folds.Where(fold => double.IsFinite(fold.Minutes.Central)).Select(fold => new StepEvent("fold", TimeOf(fold.Minutes)!.Value, fold.Hands))],
             Why = outcome.Why ?? (() => Reason.Leaf(outcome.Minutes is null ? "cannot-be-told" : "stated-by-author", outcome.Minutes is { } told && double.IsFinite(told.Central) ? told.Central : null, "min")),

@@ -31,8 +31,7 @@ internal static class ResizedMeasures
 
         var home = HomeRun.Of(resized.Before, Rehearser.OrdinaryLanes);
         var after = resized.After! with { Recipe = Believable.Of(resized.Recipe) };
-        var anchors = home.Result.Each().Where(pair => pair.Outcome.Anchor is not null).ToDictionary(pair => pair.Step.Id, pair => pair.Outcome.Anchor!);
-        var here = Run.Of(new(after, resized.Recipe.Home, Request.Home, home.Priors, isHome: false), anchors);
+        var here = Run.Of(new(after, resized.Recipe.Home, Request.Home, home.Priors, isHome: false), Variants.Anchors(home, Request.Home));
         var measures = resized.Recipe.Steps
             .Where(step => step.Measured is not null)
             .SelectMany(step => Of(step, here.Find(step.Id)))
@@ -68,11 +67,13 @@ internal static class ResizedMeasures
         if (step.Measured.Temperature is { } temperature && step.Kind != StepKind.Bake)
         {
             var celsius = outcome?.MixedCelsius ?? outcome?.EndCelsius;
-            var now = celsius is { } known && double.IsFinite(known.Central) ? Temperature.FromCelsius(known.Central) : (Temperature?)null;
-            yield return new(step.Id, step.Name, now is { } here && Math.Abs((here - temperature).Kelvins) <= ThermometerReading.Kelvins)
+            var now = celsius is { } known && known.Values.All(double.IsFinite) ? Report.TemperatureOf(known) : (Estimate<Temperature>?)null;
+            yield return new(step.Id, step.Name, now is { } here && Math.Abs((here.Likely - temperature).Kelvins) <= ThermometerReading.Kelvins)
             {
                 Temperature = temperature,
-                NewTemperature = now,
+                NewTemperature = now?.Likely,
+                NewTemperatureLow = now?.Low,
+                NewTemperatureHigh = now?.High,
             };
         }
     }
@@ -110,9 +111,13 @@ internal static class ResizedMeasures
 
     private static Finding Gone(ResizedMeasure measure, Step step) => measure switch
     {
-        { Time: { } was, NewTime: { } now } => StepFindings.About(step, "resized-times", Grade.Hint, false, ("was", was), ("now", now)),
+        { Time: { } was, NewTime: { } now, NewTimeLow: { } low, NewTimeHigh: { } high } =>
+            StepFindings.About(step, "resized-times", Grade.Hint, false, ("was", was), ("now", now), ("low", low), ("high", high)),
+        { Time: { } was, NewTime: { } now, NewTimeLow: { } low } =>
+            StepFindings.About(step, "resized-times-open", Grade.Hint, false, ("was", was), ("now", now), ("low", low)),
         { Time: { } was } => StepFindings.About(step, "resized-times-not-known", Grade.Hint, false, ("was", was)),
-        { Temperature: { } was, NewTemperature: { } now } => StepFindings.About(step, "resized-temperature", Grade.Hint, false, ("was", was), ("now", now)),
+        { Temperature: { } was, NewTemperature: { } now, NewTemperatureLow: { } low, NewTemperatureHigh: { } high } =>
+            StepFindings.About(step, "resized-temperature", Grade.Hint, false, ("was", was), ("now", now), ("low", low), ("high", high)),
         _ => StepFindings.About(step, "resized-temperature-not-known", Grade.Hint, false, ("was", measure.Temperature!.Value)),
     };
 }

@@ -67,10 +67,11 @@ internal static class Run
         var start = Duration.FromMinutes(starts[index] ?? 0);
         var before = portions.GetValueOrDefault(graph.WorksOn[index]);
         var anchor = stage.Meets(step) ? null : anchors.GetValueOrDefault(step.Id);
-        var outcome = InItsRoom(new(step, before, portions, stage.AirOf(step, start), anchor, stage), start);
+        var input = new StepInput(step, before, portions, stage.AirOf(step, start), anchor, stage) { Fillings = graph.FillingsAt(index) };
+        var outcome = InItsRoom(input, start);
         if (!StepGraph.IsBeside(step))
         {
-            portions[graph.WorksOn[index]] = outcome.After;
+            portions[graph.WorksOn[index]] = outcome.After with { Vessel = step.Vessel ?? outcome.After.Vessel };
         }
 
         return outcome;

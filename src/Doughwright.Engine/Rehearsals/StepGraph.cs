@@ -15,8 +15,10 @@ internal sealed class StepGraph
 
     private const string TakeOutSuffix = "-out";
 
-    private StepGraph(IReadOnlyList<Step> steps, int[][] before, string[] worksOn) =>
-        (Steps, Before, WorksOn) = (steps, before, worksOn);
+    private readonly IReadOnlyList<(string Part, int Step)> fillings;
+
+    private StepGraph(IReadOnlyList<Step> steps, int[][] before, string[] worksOn, IReadOnlyList<(string Part, int Step)> fillings) =>
+        (Steps, Before, WorksOn, this.fillings) = (steps, before, worksOn, fillings);
 
     /// <summary>The author's steps, with what nobody writes down put in: heating the oven, taking butter out of the fridge.</summary>
     public IReadOnlyList<Step> Steps { get; }
@@ -64,12 +66,34 @@ internal sealed class StepGraph
             before[index] = [.. needs];
         }
 
-        ReadyBefore(recipe, steps, before, worksOn);
-        return new(steps, before, worksOn);
+        var fillings = Fillings.Of(recipe, steps, worksOn);
+        ReadyBefore(recipe, steps, before, worksOn, fillings);
+        return new(steps, before, worksOn, fillings);
     }
 
-    /// <summary>A filling or icing that is made on its own is ready before the next step of the dough that is listed after it.</summary>
-    private static void ReadyBefore(Recipe recipe, IReadOnlyList<Step> steps, int[][] before, string[] worksOn)
+    /// <summary>The fillings that a step lays in.</summary>
+    public IReadOnlyList<string> FillingsAt(int index) => [.. fillings.Where(filling => filling.Step == index).Select(filling => filling.Part)];
+
+    /// <summary>The step that lays in a filling; -1 for any other part.</summary>
+    public int LaidInAt(string part)
+    {
+        foreach (var filling in fillings)
+        {
+            if (filling.Part == part)
+            {
+                return filling.Step;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>
+    /// A filling is ready when the dough is shaped round it; an icing, or what else is made on its own, before the next step of the dough that is
+    /// listed after it.
+    /// </summary>
+    private static void ReadyBefore(
+        Recipe recipe, IReadOnlyList<Step> steps, int[][] before, string[] worksOn, IReadOnlyList<(string Part, int Step)> fillings)
     {
         for (var index = 0; index < steps.Count; index++)
         {
@@ -79,7 +103,8 @@ internal sealed class StepGraph
                 continue;
             }
 
-            var next = Enumerable.Range(index + 1, steps.Count - index - 1)
+            var laid = fillings.Where(filling => filling.Part == own).Select(filling => filling.Step).FirstOrDefault(-1);
+            var next = laid >= 0 ? laid : Enumerable.Range(index + 1, steps.Count - index - 1)
                 .FirstOrDefault(later => !IsBeside(steps[later]) && recipe.FindComponent(worksOn[later]) is { BelongsToDough: true }, -1);
             if (next >= 0 && !before[next].Contains(index))
             {

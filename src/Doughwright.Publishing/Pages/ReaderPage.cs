@@ -31,7 +31,7 @@ internal static class ReaderPage
         var body = new Html();
         using (body.In("body", "reader"))
         {
-            body.Say("a", voice.Words["page.skip"], "skip", ("href", "#main"));
+            body.Put("a", voice.Words["page.skip"], "skip", ("href", "#main"));
             using (body.In("main", "sheet", ("id", "main"), ("tabindex", "-1")))
             {
                 HeadPart.Write(body, content, voice);
@@ -61,15 +61,15 @@ internal static class ReaderPage
         var head = new Html();
         using (head.In("head"))
         {
-            head.Say("meta", "", null, ("charset", "utf-8")).Line();
+            head.Put("meta", "", null, ("charset", "utf-8")).Line();
             // Nothing is loaded and nothing runs, whatever a text may have held.
-            head.Say("meta", "", null, ("http-equiv", "Content-Security-Policy"), ("content", $"default-src 'none'; style-src {PageStyle.SourceOf(style)}; font-src data:; base-uri 'none'; form-action 'none'")).Line();
-            head.Say("meta", "", null, ("name", "viewport"), ("content", "width=device-width, initial-scale=1")).Line();
-            head.Say("meta", "", null, ("name", "generator"), ("content", $"{Generator} {stamp.Engine}")).Line();
-            head.Say("title", content.Title.Length > 0 ? content.Title : voice.Words["page.untitled"]).Line();
+            head.Put("meta", "", null, ("http-equiv", "Content-Security-Policy"), ("content", $"default-src 'none'; style-src {PageStyle.SourceOf(style)}; font-src data:; base-uri 'none'; form-action 'none'")).Line();
+            head.Put("meta", "", null, ("name", "viewport"), ("content", "width=device-width, initial-scale=1")).Line();
+            head.Put("meta", "", null, ("name", "generator"), ("content", $"{Generator} {stamp.Engine}")).Line();
+            head.Put("title", content.Title.Length > 0 ? content.Title : voice.Words["page.untitled"]).Line();
             if (content.Lead.Count > 0)
             {
-                head.Say("meta", "", null, ("name", "description"), ("content", content.Lead[0])).Line();
+                head.Put("meta", "", null, ("name", "description"), ("content", content.Lead[0])).Line();
             }
 
             head.Raw($"<script type=\"application/ld+json\">{StructuredData.Json(StructuredData.Of(content))}</script>").Line();

@@ -57,6 +57,22 @@ public class SchemaTests
         Fits("not-understood", Run.Of("findings", House.Text("potato-rolls-twelve-faults.yaml"), "--json").Output);
 
     [Fact]
+    public void Picture_Fits()
+    {
+        var folder = Directory.CreateTempSubdirectory("picture-").FullName;
+        try
+        {
+            Fits("picture", Run.Of("picture", House.PotatoRolls, "--out", Path.Join(folder, "a.svg"), "--json").Output);
+            var unknown = File.ReadAllText(House.PotatoRolls).Replace("sugar: 30 g", "moon dust: 30 g", StringComparison.Ordinal);
+            Fits("picture", Run.WithInput(unknown, "picture", "-", "--of", "heat", "--out", Path.Join(folder, "b.svg"), "--json").Output);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
     public void Error_Fits() => Fits("error", Run.Of("rehearse", House.PotatoRolls, "--json", "--air", "17", "--tap", "99C").Output);
 
     [Fact]

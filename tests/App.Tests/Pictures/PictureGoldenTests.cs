@@ -1,11 +1,13 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Warming;
 using Doughwright.Publishing.Pictures.Balance;
 using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Pictures.Heat;
 using Doughwright.Publishing.Pictures.Keys;
 using Doughwright.Publishing.Pictures.Rise;
 using Doughwright.Publishing.Pictures.Slips;
+using Doughwright.Publishing.Pictures.Warming;
 
 namespace Doughwright.App.Tests.Pictures;
 
@@ -19,6 +21,15 @@ public class PictureGoldenTests
     [InlineData("scald-hot", 21, 33, 68)]
     public void Heat(string name, double air, double mixed, double free) =>
         Checked("heat-" + name, HeatPicture.Draw(PictureSamples.Heat(air, mixed, free), Samples.Rehearsal, PictureSamples.Metric, "h"));
+
+    [Theory]
+    [InlineData("place-oven", PlaceKind.Oven, false)]
+    [InlineData("place-bath", PlaceKind.WaterBath, true)]
+    public void Place(string name, PlaceKind kind, bool us)
+    {
+        var (advice, place) = PlaceSample.Of(kind);
+        Checked(name, PlacePicture.Draw(place, advice, us ? PictureSamples.Us : PictureSamples.Metric, "p"));
+    }
 
     [Fact]
     public void HeatInUsMeasures() =>

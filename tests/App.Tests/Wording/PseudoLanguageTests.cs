@@ -24,6 +24,13 @@ public partial class PseudoLanguageTests
     public void Formula() => NothingIsHardCoded(Run.WithWords(Bracketed, "formula", House.PotatoRolls).Output);
 
     [Fact]
+    public void Resize()
+    {
+        NothingIsHardCoded(Run.WithWords(Bracketed, "resize", House.PotatoRolls, "--pieces", "24").Messages);
+        NothingIsHardCoded(Run.WithWords(Bracketed, "resize", "--help").Output);
+    }
+
+    [Fact]
     public void Place() => NothingIsHardCoded(Run.WithWords(Bracketed, "place", House.PotatoRolls, "--to", "26C", "--kitchen", "winter-cottage").Output);
 
     [Fact]

@@ -28,6 +28,7 @@ internal static class Pages
         "/recipes/potato-rolls?kitchen=mountain&dough=26C&free=potato,scald",
         "/recipes/hearth-loaf?kitchen=winter-cottage&measures=us",
         "/recipes/tin-loaf?kitchen=summer&air=900C",
+        "/recipes/pilot-ring?kitchen=summer",
         "/recipes/potato-rolls/kitchens?second=mountain",
         "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
         Nothing,

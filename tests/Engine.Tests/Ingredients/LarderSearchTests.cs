@@ -6,12 +6,18 @@ namespace Doughwright.Engine.Tests.Ingredients;
 /// <summary>Finding a row by the words people use, and what the strict look-up makes of regional names.</summary>
 public class LarderSearchTests(ITestOutputHelper output)
 {
-    /// <summary>A hundred phrases with the row each means, written before there was a search (tests/data/larder-phrases.tsv).</summary>
+    /// <summary>A hundred phrases with the row each means, written before there was a search. Names of the table were added with them known.</summary>
     [Fact]
-    public void Search_TopHit_IsRightForNinetyFiveOfAHundredPhrases()
+    public void Search_TopHit_IsRightForNinetyFiveOfAHundredPhrases() => Assert.InRange(Missed("larder-phrases.tsv", 100), 0, 5);
+
+    /// <summary>Phrases that neither the search nor the names had seen.</summary>
+    [Fact]
+    public void Search_TopHit_IsRightForNineInTenUnseenPhrases() => Assert.InRange(Missed("larder-phrases-later.tsv", 69), 0, 69 / 10);
+
+    private int Missed(string file, int count)
     {
-        var phrases = Tsv.Read(File.ReadAllText(Tree.PathTo("tests", "data", "larder-phrases.tsv"))).Rows.Select(row => (Phrase: row["phrase"], Id: row["id"])).ToArray();
-        Assert.Equal(100, phrases.Length);
+        var phrases = Tsv.Read(File.ReadAllText(Tree.PathTo("tests", "data", file))).Rows.Select(row => (Phrase: row["phrase"], Id: row["id"])).ToArray();
+        Assert.Equal(count, phrases.Length);
         Assert.All(phrases, each => Assert.NotNull(Larder.Shipped.WithId(each.Id)));
         var missed = 0;
         foreach (var (phrase, id) in phrases)
@@ -24,8 +30,8 @@ public class LarderSearchTests(ITestOutputHelper output)
             }
         }
 
-        output.WriteLine($"{100 - missed} of 100");
-        Assert.InRange(missed, 0, 5);
+        output.WriteLine($"{count - missed} of {count}");
+        return missed;
     }
 
     [Fact]

@@ -74,7 +74,7 @@ internal sealed class ComparedRecipe
     private Side SideOf(Question question, MeasureSystem measures, List<Refusal> refusals)
     {
         refusals.AddRange(reader.Read(question, measures).Refusals);
-        var keeping = Keeping.Of(question, reader, formula, home);
+        var keeping = Asking.Keeping.Of(question, reader, formula, home);
         var asked = reader.Read(keeping.Question, measures);
         var rehearsal = Rehearser.Rehearse(formula, Larder.Shipped, asked.Request);
         var file = asked.Named ?? CompareQuestion.Home;

@@ -28,4 +28,10 @@ public sealed record ResizedMeasure(string Step, string Name, bool Stands)
 
     /// <summary>Temperature in the new one; null when it cannot be worked out.</summary>
     public Temperature? NewTemperature { get; init; }
+
+    /// <summary>Low end of its range.</summary>
+    public Temperature? NewTemperatureLow { get; init; }
+
+    /// <summary>High end of its range.</summary>
+    public Temperature? NewTemperatureHigh { get; init; }
 }

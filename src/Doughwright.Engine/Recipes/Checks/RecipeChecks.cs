@@ -16,6 +16,7 @@ public static class RecipeChecks
         ScaldBowl.Check,
         ToolsNotListed.Check,
         ToolsNotUsed.Check,
+        LiveNameSlips.Check,
     ];
 
     /// <summary>What all checks find in a recipe.</summary>

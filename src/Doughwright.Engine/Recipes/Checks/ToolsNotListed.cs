@@ -36,7 +36,7 @@ internal static class ToolsNotListed
             yield return asked.Written;
         }
 
-        if (step.Step.Vessel is { Shape: not VesselShape.Board } vessel)
+        if (step.Step.Vessel is { Shape: not (VesselShape.Board or VesselShape.None) } vessel)
         {
             var shape = ToolName.Read(vessel.Shape.ToString());
             if (!listed.Any(tool => tool.Words.Contains(shape.Head)))

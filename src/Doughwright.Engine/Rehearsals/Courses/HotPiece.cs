@@ -27,7 +27,7 @@ internal sealed class HotPiece
             return null;
         }
 
-        var gas = risen is null ? Bodies.AirAfterMixing : 1 - (1 / risen.VolumePerGasFree.Central);
+        var gas = risen is null ? Bodies.AirAfterMixing : 1 - (1 / baked.Swollen(risen.VolumePerGasFree.Central));
         var properties = known with { SpecificHeat = SpecificHeat.FromJoulesPerGramKelvin(baked.JoulesPerKelvin / baked.Mass.Grams) };
         return new(Body.Piece(baked.Mass / baked.Pieces, properties.WithGas(gas)));
     }

@@ -47,16 +47,8 @@ internal sealed record Joint(string Part, int Step, string Into, double Grams, b
 
     private static Joint? Filled(RunResult run, Component part)
     {
-        var ready = Array.LastIndexOf(run.Graph.WorksOn, part.Id);
-        if (part.Kind != ComponentKind.Filling || ready < 0)
-        {
-            return null;
-        }
-
-        var steps = run.Graph.Steps;
-        var bake = Indices(run).FirstOrDefault(index => index > ready && steps[index].Kind == StepKind.Bake, steps.Count);
-        var shape = Indices(run).LastOrDefault(index => index > ready && index < bake && steps[index].Kind == StepKind.Shape, -1);
-        return shape < 0 ? null : new(part.Id, shape, run.Graph.WorksOn[shape], run.Outcomes[ready].After.Mass.Grams, false);
+        var shape = run.Graph.LaidInAt(part.Id);
+        return shape < 0 ? null : new(part.Id, shape, run.Graph.WorksOn[shape], run.Stage.Component(part.Id).Mass.Grams, false);
     }
 
     private static IEnumerable<int> Indices(RunResult run) =>

@@ -108,7 +108,8 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
     /// <summary>What it weighs when the step begins and ends, with all that was laid on or in so far.</summary>
     private (double From, double To) GramsOf(int index)
     {
-        var own = run.Outcomes[index].After.Mass.Grams;
+        var after = run.Outcomes[index].After;
+        var own = after.Mass.Grams - after.LaidIn.Grams;
         var (from, to) = RawMass.Of(run.Stage, run.Graph.Steps, index, part.Id);
         var before = laidOn;
         laidOn += joints.Where(joint => joint.Step == index && joint.Into == part.Id && !joint.InTheBowl).Sum(joint => joint.Grams);

@@ -5,7 +5,10 @@ using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals.Findings;
 
-/// <summary>The dough comes out more than 2 °C from what the author measured, or 1 °C when the bulk is a tenth longer or shorter for it.</summary>
+/// <summary>
+/// The dough comes out more than 2 °C from what the author measured, or 1 °C when the bulk is a tenth longer or shorter for it. Of a dough that
+/// is mixed more than once the last measured mix tells.
+/// </summary>
 internal static class DoughMissed
 {
     private const double Kelvins = 2;
@@ -14,8 +17,9 @@ internal static class DoughMissed
 
     public static IEnumerable<Finding> Of(RunResult here, RunResult home)
     {
-        foreach (var (step, outcome) in here.Each().Where(pair => pair.Step is { Kind: StepKind.Mix, Measured.Temperature: not null }))
+        foreach (var mixes in here.Each().Where(pair => pair.Step is { Kind: StepKind.Mix, Measured.Temperature: not null }).GroupBy(pair => pair.Step.Component))
         {
+            var (step, outcome) = mixes.Last();
             if (outcome.EndCelsius is not { } mixed || home.Find(step.Id)?.EndCelsius is not { } wanted || here.Stage.Request.Dough is not null)
             {
                 continue;

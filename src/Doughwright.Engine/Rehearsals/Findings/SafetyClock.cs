@@ -5,7 +5,7 @@ using Doughwright.Engine.Rehearsals.Steps;
 namespace Doughwright.Engine.Rehearsals.Findings;
 
 /// <summary>
-/// The clock of a scald or puree that cools and is baked the same day: from about 60 °C until it is mixed in. Quiet to two hours (one in a
+/// The clock of a scald, a puree or a filling that cools and is baked the same day: from about 60 °C until it is mixed or laid in. Quiet to two hours (one in a
 /// kitchen above 32 °C), a note to four, a caution beyond. Source: cooling-clock.
 /// </summary>
 internal static class SafetyClock

@@ -11,8 +11,12 @@ internal sealed class Bowl
     private readonly double vesselCelsius;
     private readonly Priors priors;
 
-    private Bowl(MixingBalance balance, IReadOnlyList<LineFormula> lines, IReadOnlyList<PerLane?> warmths, double vesselCelsius, Priors priors) =>
-        (Balance, Lines, this.warmths, this.vesselCelsius, this.priors) = (balance, lines, warmths, vesselCelsius, priors);
+    private Bowl(
+        MixingBalance balance, IReadOnlyList<LineFormula> lines, IReadOnlyList<PerLane?> warmths, double vesselCelsius, Priors priors, string? goesOn) =>
+        (Balance, Lines, this.warmths, this.vesselCelsius, this.priors, GoesOn) = (balance, lines, warmths, vesselCelsius, priors, goesOn);
+
+    /// <summary>The dough that is in the bowl already, by its component; null in a first mix. Nobody warms or cools it beforehand.</summary>
+    public string? GoesOn { get; }
 
     public MixingBalance Balance { get; }
 
@@ -34,7 +38,7 @@ internal sealed class Bowl
             step.Vessel is { } vessel && !MixLines.GoesOn(lines, component) ? DefaultHeats.JoulesPerKelvinOf(vessel) ?? 0 : 0,
             FatMelting.Butter);
         var warmths = lines.Select(line => WarmthOf(component.Id, line, parts, stage)).ToList();
-        return new(balance, lines, warmths, step.Vessel is { } bowl ? stage.WarmthOf(bowl) : stage.Kitchen.Shelf.Celsius, stage.Priors);
+        return new(balance, lines, warmths, step.Vessel is { } bowl ? stage.WarmthOf(bowl) : stage.Kitchen.Shelf.Celsius, stage.Priors, MixLines.GoesOn(lines, component) ? component.Id : null);
     }
 
     /// <summary>The same bowl with other temperatures of some lines, the same in every lane.</summary>
@@ -43,7 +47,8 @@ internal sealed class Bowl
         Lines,
         [.. warmths.Select((warmth, index) => celsius.TryGetValue(Lines[index].Id, out var set) ? PerLane.Same(set, priors.Lanes) : warmth)],
         vesselCelsius,
-        priors);
+        priors,
+        GoesOn);
 
     /// <summary>How warm it becomes with this handling rise, in every lane.</summary>
     public PerLane Mixed(PerLane rise) => Each(rise, (parts, conditions) => Balance.Mixed(parts, conditions));

@@ -152,7 +152,8 @@ internal static class CoolStep
     /// <summary>What was cooked goes onto a tray or into a bowl that takes some of its heat.</summary>
     private static PerLane InTheVessel(StepInput input, Portion before, PerLane celsius)
     {
-        if (input.Step.Vessel is not { } vessel || DefaultHeats.JoulesPerKelvinOf(vessel) is not ({ } capacity and > 0))
+        // The tray on which it cooled in the room goes into the fridge with it, as warm as itself.
+        if (input.Step.Vessel is not { } vessel || vessel == before.Vessel || DefaultHeats.JoulesPerKelvinOf(vessel) is not ({ } capacity and > 0))
         {
             return celsius;
         }

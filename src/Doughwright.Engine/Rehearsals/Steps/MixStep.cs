@@ -71,6 +71,12 @@ internal static class MixStep
             return bowl.IsKnown ? (bowl.RiseFor(measured.Celsius), true) : (null, false);
         }
 
+        if (input.Stage.Recipe.FindComponent(input.Step.Component) is { BelongsToDough: false })
+        {
+            // A glaze or a filling is stirred and not kneaded, and has no flour that takes up water.
+            return (PerLane.Same(0, input.Lanes), false);
+        }
+
         return (RiseHere(input.Step, input.Anchor, input.Stage.Priors), false);
     }
 

@@ -34,7 +34,7 @@ internal sealed class OvenPiece
         for (var index = 0; index < padded; index++)
         {
             var lane = Math.Min(index, count - 1);
-            var growth = portion.Dough is { } dough ? dough.VolumePerGasFree[lane] : 1;
+            var growth = portion.Swollen(portion.Dough is { } dough ? dough.VolumePerGasFree[lane] : 1);
             var cubicMetres = mass.Grams * gasFree * growth * 1e-6;
             var radius = CubeRoot(cubicMetres * 3 / (4 * Math.PI));
             var diffusivity = CrumbDiffusivity.AtPorosity(1 - (1 / growth)) * stage.Priors.Crumb[lane];

@@ -4,10 +4,15 @@ using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
-/// <summary>Dividing and shaping: the author's own minutes. The pieces drift and go on rising; shaping presses most of the gas out at the end.</summary>
+/// <summary>
+/// Dividing and shaping: the author's own minutes. The pieces drift and go on rising; shaping presses most of the gas out at the end, and a
+/// filling is laid in.
+/// </summary>
 internal static class ShapeStep
 {
-    public static StepOutcome Run(StepInput input)
+    public static StepOutcome Run(StepInput input) => LaidIn.To(input, Shaped(input));
+
+    private static StepOutcome Shaped(StepInput input)
     {
         var stage = input.Stage;
         var before = input.Before ?? Matter.Raw(input.Step.Component, stage);

@@ -18,6 +18,9 @@ internal sealed record StepInput(
 {
     public int Lanes => Stage.Lanes;
 
+    /// <summary>Fillings that are laid in while this step shapes, by component id.</summary>
+    public IReadOnlyList<string> Fillings { get; init; } = [];
+
     /// <summary>Whether the step is done as the author did it, so that what was measured is to be met.</summary>
     public bool IsHome { get; init; } = Stage.Meets(Step);
 

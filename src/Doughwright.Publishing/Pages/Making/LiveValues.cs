@@ -7,5 +7,5 @@ namespace Doughwright.Publishing.Pages.Making;
 internal static class LiveValues
 {
     /// <summary>Puts the values of a rehearsal where their names stand. What names nothing stays as it is.</summary>
-    public static Func<string, string> Of(Rehearsal here, Voice voice) => words => words;
+    public static Func<string, string> Of(Rehearsal here, Voice voice) => words => LiveProse.Of(words, null, here, voice);
 }

@@ -19,9 +19,9 @@ internal sealed class PartsMaker(Rehearsal here, Both both)
         var words = both.Voice.Words;
         return new(
             Capital.Of(NameOf(part, line)),
-            LineMeasures.In(both.Order[0], line, words),
-            LineMeasures.In(both.Order[1], line, words),
-            LineMeasures.In(MeasureSystem.Metric, line, words),
+            LineMeasures.In(both.Order[0], line, here.Formula.Larder, words),
+            LineMeasures.In(both.Order[1], line, here.Formula.Larder, words),
+            LineMeasures.In(MeasureSystem.Metric, line, here.Formula.Larder, words),
             line.UsesComponent is not null);
     }
 

@@ -22,7 +22,7 @@ internal sealed class Html
     }
 
     /// <summary>An element with words of ours in it.</summary>
-    public Html Say(string element, string text, string? @class = null, params ReadOnlySpan<(string Name, string? Value)> attributes)
+    public Html Put(string element, string text, string? @class = null, params ReadOnlySpan<(string Name, string? Value)> attributes)
     {
         Start(element, @class, attributes);
         if (!Empty.Contains(element))
@@ -35,7 +35,7 @@ internal sealed class Html
 
     /// <summary>An element with words of the author in it, in the direction of their own script.</summary>
     public Html Author(string element, string text, string? @class = null, params ReadOnlySpan<(string Name, string? Value)> attributes) =>
-        Say(element, text, @class, [.. attributes, ("dir", "auto")]);
+        Put(element, text, @class, [.. attributes, ("dir", "auto")]);
 
     /// <summary>Text within the element that is open.</summary>
     public Html Text(string text)

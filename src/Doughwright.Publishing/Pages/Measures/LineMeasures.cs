@@ -1,14 +1,15 @@
 using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.Publishing.Pages.Measures;
 
-/// <summary>What stands in the two columns of an ingredient: grams, and what a US kitchen measures by.</summary>
+/// <summary>What stands in the two columns of an ingredient: grams, and ounces with what a US kitchen measures by.</summary>
 internal static class LineMeasures
 {
     /// <summary>The weight of a line in one system; "all of it" beside a part that goes in whole.</summary>
-    public static string In(MeasureSystem system, LineFormula line, Words words)
+    public static string In(MeasureSystem system, LineFormula line, Larder larder, Words words)
     {
         var voice = new Voice(words, system);
         if (line.Mass <= Mass.Zero)
@@ -27,12 +28,14 @@ internal static class LineMeasures
         }
 
         // What the author measured by is the author's own, and stays.
-        if (line.Source.Household is { } household)
+        var spoons = line.Source.Household is not null ? line.Source.Typed
+            : line.Ingredient is { } ingredient ? Spoons.Of(line.Mass, ingredient, line.Source.Conditions, larder, words)
+            : null;
+        var ounces = Show.Mass(line.Mass, MeasureSystem.Us) is var text && text != Show.Mass(line.Mass) ? text : null;
+        return (ounces, spoons) switch
         {
-            return voice.Say("page.measure", ("number", household.Amount), ("unit", household.Unit));
-        }
-
-        var text = Show.Mass(line.Mass, MeasureSystem.Us);
-        return text == Show.Mass(line.Mass) ? words["page.no-measure"] : text;
+            ({ }, { }) => voice.Say("page.ounces-or", ("ounces", ounces), ("spoons", spoons)),
+            _ => ounces ?? spoons ?? words["page.no-measure"],
+        };
     }
 }

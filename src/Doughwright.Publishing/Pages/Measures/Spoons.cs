@@ -1,42 +1,68 @@
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.Publishing.Pages.Measures;
 
-/// <summary>A weight in the measures of a kitchen drawer: cups, spoons, pieces.</summary>
+/// <summary>A weight in what a US kitchen measures by: eggs, sticks, cups, spoons. Only what the larder has weighed of that ingredient.</summary>
 internal static class Spoons
 {
-    /// <summary>How far a printed measure may lie from the weight. A level spoon is no nearer than that. Common practice, no source.</summary>
-    private const double LargestError = 0.06;
+    /// <summary>How far a printed measure may lie from the weight: a level spoon is no nearer than that. Common practice, no source.</summary>
+    private const double LargestError = 0.08;
 
-    /// <summary>Parts of a measure that cups and spoons have marks or sizes for, and how they are printed.</summary>
-    private static readonly (double Part, string Mark)[] Parts = [(0, ""), (1.0 / 4, "¼"), (1.0 / 3, "⅓"), (1.0 / 2, "½"), (2.0 / 3, "⅔"), (3.0 / 4, "¾"), (1, "")];
+    private static readonly (double Part, string Mark)[] Wholes = [(0, ""), (1, "")];
+    private static readonly (double Part, string Mark)[] Halves = [(0, ""), (0.5, "½"), (1, "")];
+    private static readonly (double Part, string Mark)[] Quarters = [(0, ""), (0.25, "¼"), (0.5, "½"), (0.75, "¾"), (1, "")];
+    private static readonly (double Part, string Mark)[] CupMarks = [(0, ""), (0.25, "¼"), (1.0 / 3, "⅓"), (0.5, "½"), (2.0 / 3, "⅔"), (0.75, "¾"), (1, "")];
 
-    /// <summary>
-    /// The nearest number of the largest measure that comes near enough, as a number and the measure; null where none does.
-    /// </summary>
-    /// <param name="mass">Above zero.</param>
-    /// <param name="measures">Measures of the ingredient, each with the weight of one; <c>Whole</c> for what is counted only in wholes and halves.</param>
-    public static (string Number, string Unit, bool One)? Nearest(Mass mass, IEnumerable<(string Unit, Mass One, bool Whole)> measures)
+    /// <summary>Measures in the order in which they are tried, with the parts of them that can be measured and the most that anybody counts.</summary>
+    private static readonly (string Unit, (double Part, string Mark)[] Parts, double Most)[] Sizes =
+        [("large", Wholes, 12), ("stick", Halves, 8), ("US cup", CupMarks, 12), ("tbsp", Halves, 8), ("tsp", Quarters, 6)];
+
+    /// <summary>Conditions that leave a cup of something as heavy as it is. A cup of mash is another cup than one of pieces.</summary>
+    private static readonly string[] Harmless = ["soft", "softened", "cold", "warm", "raw", "boiled", "cooked", "baked", "peeled", "fresh"];
+
+    /// <summary>"2½ tbsp", "1 large", "2⅓ cups"; null where no measure is known or none comes near enough.</summary>
+    /// <param name="conditions">As the line has them: what changes how it lies in a cup must stand in the larder's measure.</param>
+    public static string? Of(Mass mass, Ingredient ingredient, IEnumerable<string> conditions, Larder larder, Words words)
     {
-        foreach (var (unit, one, whole) in measures.Where(measure => measure.One > Mass.Zero).OrderByDescending(measure => measure.One))
+        var form = string.Concat(conditions.Except(Harmless).Select(condition => " " + condition));
+        foreach (var (unit, parts, most) in Sizes)
         {
-            var count = mass / one;
-            // Half a spoon is the least that is dipped; of a cup a quarter.
-            if (count < (whole ? 0.5 : 0.24) || count > 16)
+            if (larder.MeasureOf(ingredient, unit + form, Region.UnitedStates) is { Measure: { } measure }
+                && Nearest(mass / measure.Mass, parts, most) is var (number, one))
             {
-                continue;
-            }
-
-            var floor = Math.Floor(count);
-            var near = Parts.Where(part => !whole || part.Part is 0 or 0.5 or 1).MinBy(part => Math.Abs(floor + part.Part - count));
-            var shown = floor + near.Part;
-            if (shown > 0 && Math.Abs(shown - count) <= LargestError * count)
-            {
-                var wholes = near.Part == 1 ? floor + 1 : floor;
-                return ((wholes > 0 ? Show.Number(wholes, 0) : "") + near.Mark, unit, shown <= 1);
+                return Said(number, one, unit, measure, words);
             }
         }
 
         return null;
+    }
+
+    /// <summary>The nearest count that can be measured, and whether it is one or less.</summary>
+    internal static (string Number, bool One)? Nearest(double count, (double Part, string Mark)[] parts, double most)
+    {
+        if (count > most)
+        {
+            return null;
+        }
+
+        var floor = Math.Floor(count);
+        var (part, mark) = parts.MinBy(each => Math.Abs(floor + each.Part - count));
+        var shown = floor + part;
+        var wholes = part == 1 ? floor + 1 : floor;
+        return shown > 0 && Math.Abs(shown - count) <= LargestError * count
+            ? ((wholes > 0 ? Show.Number(wholes, 0) : "") + mark, shown <= 1)
+            : null;
+    }
+
+    private static string Said(string number, bool one, string unit, Measure measure, Words words)
+    {
+        var voice = new Voice(words, MeasureSystem.Us);
+        var name = words[(one ? "page.unit." : "page.units.") + unit.Replace(' ', '-').ToLowerInvariant()];
+        // "sifted" and "packed" weigh differently, so the larder's word for it stands beside the cup.
+        var at = measure.Unit.IndexOf(unit, StringComparison.Ordinal);
+        var form = at < 0 ? "" : measure.Unit[(at + unit.Length)..].Trim();
+        return form.Length == 0 ? voice.Say("page.measure", ("number", number), ("unit", name)) : voice.Say("page.measure-form", ("number", number), ("unit", name), ("form", form));
     }
 }

@@ -41,7 +41,7 @@ internal static class FinePart
 
         using (page.In("section", "sec " + section, ("aria-labelledby", section)))
         {
-            page.Say("h2", voice.Words["page.section." + section], null, ("id", section));
+            page.Put("h2", voice.Words["page.section." + section], null, ("id", section));
             using (page.In("ul"))
             {
                 foreach (var item in items)

@@ -11,7 +11,7 @@ internal static class GoesInPart
     {
         using (page.In("section", "sec ing", ("aria-labelledby", "goes-in")))
         {
-            page.Say("h2", voice.Words["page.goes-in"], null, ("id", "goes-in"));
+            page.Put("h2", voice.Words["page.goes-in"], null, ("id", "goes-in"));
             foreach (var part in content.Parts)
             {
                 using (page.In("div", "part"))
@@ -22,7 +22,7 @@ internal static class GoesInPart
 
             if (content.HasNoMeasure)
             {
-                page.Say("p", voice.Words["page.no-measure-note"], "note");
+                page.Put("p", voice.Words["page.no-measure-note"], "note");
             }
         }
 
@@ -43,10 +43,10 @@ internal static class GoesInPart
             {
                 using (page.In("tr"))
                 {
-                    page.Say("th", voice.Words["page.ingredient"], null, ("scope", "col"));
+                    page.Put("th", voice.Words["page.ingredient"], null, ("scope", "col"));
                     foreach (var key in voice.Measures == MeasureSystem.Metric ? new[] { "page.metric", "page.us" } : ["page.us", "page.metric"])
                     {
-                        page.Say("th", voice.Words[key], null, ("scope", "col"));
+                        page.Put("th", voice.Words[key], null, ("scope", "col"));
                     }
                 }
             }
@@ -57,7 +57,7 @@ internal static class GoesInPart
                 {
                     using (page.In("tr"))
                     {
-                        page.Author("th", line.Name, null, ("scope", "row")).Say("td", line.First, "g").Say("td", line.Second, "us");
+                        page.Author("th", line.Name, null, ("scope", "row")).Put("td", line.First, "g").Put("td", line.Second, "us");
                     }
                 }
             }

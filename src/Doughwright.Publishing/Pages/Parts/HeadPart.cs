@@ -26,7 +26,7 @@ internal static class HeadPart
             {
                 foreach (var (term, words) in content.Facts)
                 {
-                    page.Say("dt", term).Author("dd", words);
+                    page.Put("dt", term).Author("dd", words);
                 }
             }
         }

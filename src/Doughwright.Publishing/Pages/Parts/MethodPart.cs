@@ -10,14 +10,14 @@ internal static class MethodPart
     {
         using (page.In("section", "sec how", ("aria-labelledby", "how")))
         {
-            page.Say("h2", voice.Words["page.how"], null, ("id", "how"));
+            page.Put("h2", voice.Words["page.how"], null, ("id", "how"));
             if (content.Steps.Count == 0)
             {
-                page.Say("p", voice.Words["page.no-steps"], "note");
+                page.Put("p", voice.Words["page.no-steps"], "note");
             }
             else
             {
-                page.Say("p", voice.Words["page.how-note"], "note");
+                page.Put("p", voice.Words["page.how-note"], "note");
                 using (page.In("ol", "steps"))
                 {
                     for (var index = 0; index < content.Steps.Count; index++)
@@ -37,7 +37,7 @@ internal static class MethodPart
         using (page.In("li", null, ("id", PageContent.StepId(index))))
         using (page.In("div"))
         {
-            page.Author("h3", step.Name).Say("p", step.Time, "time");
+            page.Author("h3", step.Name).Put("p", step.Time, "time");
             foreach (var paragraph in step.Paragraphs)
             {
                 page.Author("p", paragraph);
@@ -47,7 +47,7 @@ internal static class MethodPart
             {
                 using (page.In("p", "cue"))
                 {
-                    page.Say("b", content.DoneWhen).Text(" ").Author("bdi", cue);
+                    page.Put("b", content.DoneWhen).Text(" ").Author("bdi", cue);
                 }
             }
         }

@@ -15,7 +15,7 @@ internal static class RoomPart
 
         using (page.In("section", "sec rooms", ("aria-labelledby", "rooms")))
         {
-            page.Say("h2", voice.Words["page.rooms"], null, ("id", "rooms"));
+            page.Put("h2", voice.Words["page.rooms"], null, ("id", "rooms"));
             page.Author("p", string.Join(' ', rooms.Notes), "note");
             using (page.In("section", "scroll", ("tabindex", "0"), ("aria-label", voice.Words["page.rooms-table"])))
             using (page.In("table", "fig"))
@@ -39,7 +39,7 @@ internal static class RoomPart
         using (page.In("thead"))
         using (page.In("tr"))
         {
-            page.Say("th", voice.Words["page.room"], null, ("scope", "col"));
+            page.Put("th", voice.Words["page.room"], null, ("scope", "col"));
             if (rooms.Lever is { } lever)
             {
                 page.Author("th", lever, "lever", ("scope", "col"));
@@ -49,7 +49,7 @@ internal static class RoomPart
             {
                 using (page.In("th", null, ("scope", "col"), ("dir", "auto")))
                 {
-                    page.Text(rise).Say("span", voice.Words["head.hours"], "u");
+                    page.Text(rise).Put("span", voice.Words["head.hours"], "u");
                 }
             }
         }
@@ -64,7 +64,7 @@ internal static class RoomPart
                 page.Text(row.Room);
                 if (row.IsHere)
                 {
-                    page.Say("span", voice.Words["page.rooms-here"], "rg");
+                    page.Put("span", voice.Words["page.rooms-here"], "rg");
                 }
             }
 
@@ -80,7 +80,7 @@ internal static class RoomPart
                     page.Text(likely);
                     if (range is not null)
                     {
-                        page.Say("span", range, "rg");
+                        page.Put("span", range, "rg");
                     }
                 }
             }

@@ -19,20 +19,20 @@ internal static class StripPart
             page.Raw(Harmless.Clean(wide)).Raw(Harmless.Clean(tall));
             using (page.In("figcaption", "stripnote"))
             {
-                page.Say("span", content.StripCaption);
+                page.Put("span", content.StripCaption);
                 var key = WarmthKey.Of(voice);
                 using (page.In("span", "warmscale"))
                 {
-                    page.Say("span", key.Coldest);
+                    page.Put("span", key.Coldest);
                     using (page.In("span", "run", ("aria-hidden", "true")))
                     {
                         foreach (var chip in key.Chips)
                         {
-                            page.Say("span", "", "chip " + chip);
+                            page.Put("span", "", "chip " + chip);
                         }
                     }
 
-                    page.Say("span", key.Hottest);
+                    page.Put("span", key.Hottest);
                 }
 
                 using (page.In("span"))

@@ -32,11 +32,11 @@ internal static class WideStrip
         HeadLabels.Draw(sheet);
         RailLabels.Outcome(sheet);
         StrandLabels.Draw(sheet);
-        EntryLabels.Draw(sheet);
         if (sheet.Body is { } body)
         {
-            WashLabels.Draw(sheet, body);
             BodyLabels.Folds(sheet, body);
+            EntryLabels.Draw(sheet);
+            WashLabels.Draw(sheet, body);
         }
 
         CueLabels.Draw(sheet);

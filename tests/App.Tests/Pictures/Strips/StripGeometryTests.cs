@@ -42,7 +42,10 @@ public class StripGeometryTests
         var rehearsal = Rehearsed.Of(recipe, kitchen);
         var plan = Plan.Of(rehearsal, rehearsal.Course());
         Assert.InRange(2 * plan.DoughGrams * WideLayout.Of(plan, null).Frame.PerGram, 100, 130);
-        Assert.InRange(2 * plan.DoughGrams * TallLayout.Of(plan, 0).Frame.PerGram, 80, 95);
+
+        // What hangs over the risen dough takes some of the narrow picture's breadth.
+        var hangsOver = plan.Body is { } body && plan.Strands.Any(strand => strand.JoinStart > body.Start);
+        Assert.InRange(2 * plan.DoughGrams * TallLayout.Of(plan, 0).Frame.PerGram, hangsOver ? 60 : 80, 95);
     }
 
     [Fact]

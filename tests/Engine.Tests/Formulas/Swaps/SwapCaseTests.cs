@@ -82,6 +82,31 @@ public class SwapCaseTests
         Assert.Contains("swap-browns-more", swapped.Kinds());
     }
 
+    [Fact]
+    public void Honey_IsNotForTheYoungest() => Assert.True(Of(Rolls, "sugar=honey").The("swap-brings-honey").Safety);
+
+    /// <summary>Two flours become one: one line, and one in the order.</summary>
+    [Fact]
+    public void WhatIsThereAlready_GetsMore_AndNoSecondLine()
+    {
+        var swapped = Of(HearthLoaf, "strong white flour@dough=wholemeal flour");
+        Assert.Equal(325, swapped.Grams("dough", "wholemeal-flour"));
+        Assert.Equal(["poolish", "water", "instant-yeast", "wholemeal-flour", "salt"], swapped.Recipe!.FindStep("mix")!.Order);
+        Assert.Equal([Engine.Formulas.Swaps.LineChange.Removed, Engine.Formulas.Swaps.LineChange.Corrected], swapped.Lines.Select(line => line.Change));
+    }
+
+    /// <summary>A part of which a weight is taken: the same share of it goes in.</summary>
+    [Fact]
+    public void WeightTakenOfASwappedPart_GoesWithIt()
+    {
+        var recipe = RecipeBuilder.Recipe(
+            RecipeBuilder.Part("mash", ComponentKind.Puree, RecipeBuilder.Of("potato", 200, "boiled")),
+            RecipeBuilder.Dough(RecipeBuilder.Of("strong white flour", 400), RecipeBuilder.PartOf("mash", 160), RecipeBuilder.Of("salt", 7)));
+        var swapped = Of(recipe, "potato=baked butternut squash");
+        Assert.Equal(177, swapped.Grams("mash", "baked-butternut-squash"));
+        Assert.Equal(142, swapped.Grams("dough", "mash"));
+    }
+
     /// <summary>The tin loaf's own milk takes less, where there is some: 25 g of sugar in honey bring 5.2 g of water.</summary>
     [Fact]
     public void HoneyForSugar_TakesItsWaterFromTheLiquid()

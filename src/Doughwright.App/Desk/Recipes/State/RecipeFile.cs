@@ -3,6 +3,7 @@ using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Desk.Recipes.State;
 
@@ -12,6 +13,9 @@ namespace Doughwright.App.Desk.Recipes.State;
 /// <param name="Recipe">Null when a line of the text was not understood; then nothing is worked out.</param>
 internal sealed record RecipeFile(string Name, string Text, IReadOnlyList<Finding> Findings, Recipe? Recipe)
 {
+    /// <summary>The text as it was read, for what is written from it.</summary>
+    public required Reading Reading { get; init; }
+
     /// <summary>The quantities as written; only where there is a recipe.</summary>
     public Formula? Formula { get; init; }
 
@@ -26,6 +30,6 @@ internal sealed record RecipeFile(string Name, string Text, IReadOnlyList<Findin
         var file = InputFile.Of(name, bytes);
         var (reading, findings, understood) = CommandRun.Understand(file);
         var recipe = understood ? reading.Recipe : null;
-        return new(name, file.Text, FindingList.Of(file.Text, findings), recipe) { Formula = recipe is null ? null : Formula.Balance(recipe, Larder.Shipped) };
+        return new(name, file.Text, FindingList.Of(file.Text, findings), recipe) { Reading = reading, Formula = recipe is null ? null : Formula.Balance(recipe, Larder.Shipped) };
     }
 }

@@ -100,7 +100,7 @@ internal sealed class Figures(DeskState state, Voice voice)
     }
 
     /// <summary>", until “at the tape on the bowl”", nothing where the author wrote no cue.</summary>
-    public Told Until(RehearsedStep step) => step.Cue is { Length: > 0 } cue ? Told.Say(voice, "recipe.until", ("cue", new Piece.Cue(cue))) : Told.Nothing;
+    public Told Until(RehearsedStep step) => step.Cue is { Length: > 0 } cue ? Told.Say(voice, "recipe.until", ("cue", new Piece.Cue(LiveProse.Of(cue, step.Id, Here, voice)))) : Told.Nothing;
 
     /// <summary>Stands where something is not known: with the finding that says what would make it known, if there is one.</summary>
     public Told NotKnown(string place)

@@ -1,4 +1,5 @@
 using Doughwright.App.Desk.Recipes.Telling;
+using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Quantities;
 
 namespace Doughwright.App.Desk.Recipes.Views;
@@ -6,13 +7,14 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <summary>The head of a recipe's page.</summary>
 /// <param name="Facts">What it makes, in a sentence.</param>
 /// <param name="Beside">Address at which two kitchens are set side by side.</param>
-public sealed record HeadView(string Title, Told Facts, string Beside)
+/// <param name="Size">Address at which it is brought to another size.</param>
+public sealed record HeadView(string Title, Told Facts, string Beside, string Size)
 {
     /// <summary>Longer titles are set smaller, so that they do not fill the page.</summary>
     private const int LongestLarge = 80;
 
     /// <summary>Class of the size it is set in; null for the usual one.</summary>
-    public string? Size => Title.Length > LongestLarge ? "lengthy" : null;
+    public string? Lettering => Title.Length > LongestLarge ? "lengthy" : null;
 
     internal static HeadView Of(Figures figures)
     {
@@ -30,6 +32,7 @@ public sealed record HeadView(string Title, Told Facts, string Beside)
                 ("dough", dough),
                 ("flour", flour))
             : Told.Say(voice, "recipe.facts-dough", ("dough", dough), ("flour", flour));
-        return new(state.Recipe.Title, facts, $"/recipes/{Uri.EscapeDataString(state.File.Name)}/kitchens{state.Setting.Question.Query()}");
+        var address = $"/recipes/{Uri.EscapeDataString(state.File.Name)}";
+        return new(state.Recipe.Title, facts, $"{address}/kitchens{state.Setting.Question.Query()}", ShelfAddress.InMeasures($"{address}/size", voice));
     }
 }

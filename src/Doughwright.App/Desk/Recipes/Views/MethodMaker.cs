@@ -63,7 +63,7 @@ internal sealed class MethodMaker(Figures figures)
         Wait(step, hands),
         step.Time is { } time ? hands.Minutes == 0 ? figures.ColumnRange(time, $"steps.{step.Id}.minutes") : RestRange(time, hands) : Told.Nothing,
         MethodTarget.Of(step, figures),
-        step.Cue ?? "",
+        step.Cue is { } cue ? LiveProse.Of(cue, step.Id, figures.Here, voice) : "",
         voice.Member(step.Basis));
 
     private Told Wait(RehearsedStep step, Duration hands)

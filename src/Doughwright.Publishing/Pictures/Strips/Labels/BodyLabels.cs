@@ -19,13 +19,24 @@ internal static class BodyLabels
     {
         foreach (var shape in sheet.Strands)
         {
-            sheet.Placer.Block(new(sheet.Place(shape.Strand.Start), sheet.Bench - shape.Lane.Top, sheet.Place(shape.FallStart), sheet.Bench - shape.Lane.Bottom));
+            // A part that is cooked down grows thinner on its way.
+            var (from, to) = (sheet.Place(shape.Strand.Start), sheet.Place(shape.FallStart));
+            for (var x = from; x < to; x += Column)
+            {
+                var right = Math.Min(to, x + Column);
+                var (first, last) = (sheet.Frame.Time.Minute(x), sheet.Frame.Time.Minute(right));
+                sheet.Placer.Block(new(
+                    x,
+                    sheet.Bench - Math.Max(shape.Top(first), shape.Top(last)),
+                    right,
+                    sheet.Bench - Math.Min(shape.Bottom(first), shape.Bottom(last))));
+            }
         }
 
         foreach (var fold in sheet.Frame.Time.Folds)
         {
             var middle = FoldMarks.Middle(sheet.Frame.Time, fold);
-            sheet.Placer.Block(new(middle - FoldMarks.Reach, 0, middle + FoldMarks.Reach, sheet.Frame.Height));
+            sheet.Placer.Forbid(new(middle - FoldMarks.Reach, 0, middle + FoldMarks.Reach, sheet.Frame.Height));
         }
 
         if (sheet.Body is { } body)
@@ -111,16 +122,22 @@ internal static class BodyLabels
 
     private static void Weighed(Sheet sheet, BodyShape body, PlannedStep step)
     {
-        var length = step.EndOrStart - step.Start;
-        var (at, gas) = (step.Start + (0.66 * length), step.Start + (0.82 * length));
-        var words = sheet.Words.Say("strip-weighed", ("mass", Mass.FromGrams(sheet.Plan.Body!.Grams(at))));
-        if (Readable(body, at) is null || body.Core(at) < 40 || Type.Inside.Width(words) > sheet.Place(step.EndOrStart) - sheet.Place(step.Start) - 20)
+        var (left, right) = (sheet.Place(step.Start), sheet.Place(step.EndOrStart));
+        double At(double share) => sheet.Frame.Time.Minute(left + (share * (right - left)));
+        // Where the middle of the words may lie, the best place first: a fold or a slash cuts through some of them.
+        foreach (var share in (double[])[0.66, 0.72, 0.58, 0.5, 0.35, 0.8])
         {
-            return;
+            var at = At(share);
+            var words = sheet.Words.Say("strip-weighed", ("mass", Mass.FromGrams(sheet.Plan.Body!.Grams(at))));
+            if (Readable(body, at) is not null && body.Core(at) >= 40 && Type.Inside.Width(words) <= right - left - 20
+                && sheet.Placer.Put(Type.Inside, sheet.Place(at), sheet.Bench - body.Core(at) + 14, words, Anchor.Middle, overShapes: true))
+            {
+                break;
+            }
         }
 
-        sheet.Placer.Put(Type.Inside, sheet.Place(at), sheet.Bench - body.Core(at) + 14, words, Anchor.Middle, overShapes: true);
-        if (body.Top(gas) - body.Core(gas) >= 20)
+        var gas = At(0.82);
+        if (Readable(body, gas) is not null && body.Core(gas) >= 40 && body.Top(gas) - body.Core(gas) >= 20)
         {
             sheet.Placer.Put(Type.Inside, sheet.Place(gas), sheet.Bench - body.Core(gas) - 9, sheet.Words.Say("strip-gas"), Anchor.Middle, overShapes: true);
         }

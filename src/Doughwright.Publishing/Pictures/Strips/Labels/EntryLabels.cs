@@ -10,6 +10,9 @@ internal static class EntryLabels
     private const double Longest = 340;
     private const double Shortest = 70;
 
+    /// <summary>So far behind its mix a label still says what it is about.</summary>
+    private const double Near = 60;
+
     public static void Draw(Sheet sheet)
     {
         foreach (var step in sheet.Plan.OnBench)
@@ -37,30 +40,46 @@ internal static class EntryLabels
             }
         }
 
-        // Over the dough, ever higher.
-        for (var room = Longest; room >= Shortest; room -= 60)
+        // Over the dough, ever higher; behind the uprights that follow close by.
+        foreach (var from in sheet.Plan.Edges.Select(edge => sheet.Place(edge.Start)).Where(place => place >= x && place - x <= Near).DefaultIfEmpty(x))
+        {
+            if (Over(sheet, body, entry, from))
+            {
+                return;
+            }
+        }
+    }
+
+    private static bool Over(Sheet sheet, BodyShape body, Entry entry, double x)
+    {
+        var head = Type.Head.Width(Head(sheet, entry));
+        for (var room = Longest; room >= head; room -= 30)
         {
             var over = Enumerable.Range(0, (int)room / 8).Max(i => body.Top(sheet.Frame.Time.Minute(x + (i * 8))));
             for (var y = sheet.Bench - over - 44; y > 100; y -= 12)
             {
                 if (sheet.Placer.PutLines(x + 6, Lines(sheet, entry, room, y)))
                 {
-                    return;
+                    return true;
                 }
             }
         }
+
+        return false;
     }
 
     private static (Type Type, double Y, string Text)[] Lines(Sheet sheet, Entry entry, double room, double y)
     {
         string?[] texts =
         [
-            Type.Head.Fit(sheet.Words.Say("strip-straight-in", ("mass", entry.Mass)), room),
+            Type.Head.Fit(Head(sheet, entry), room),
             Type.Value.Fit(string.Join(sheet.Words.Voice.Words["list-comma"], Names(sheet, entry)), room),
             Warmth(sheet, entry) is { } warmth ? Type.Value.Fit(warmth, room) : null,
         ];
         return [.. texts.OfType<string>().Select((text, i) => (i == 0 ? Type.Head : Type.Value, y + (i == 0 ? 0 : 1 + (15 * i)), text))];
     }
+
+    private static string Head(Sheet sheet, Entry entry) => sheet.Words.Say("strip-straight-in", ("mass", entry.Mass));
 
     private static IEnumerable<string> Names(Sheet sheet, Entry entry)
     {

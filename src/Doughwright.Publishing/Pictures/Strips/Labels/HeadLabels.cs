@@ -1,3 +1,4 @@
+using Doughwright.Publishing.Pictures.Strips.Marks;
 using Doughwright.Publishing.Pictures.Strips.Plans;
 
 namespace Doughwright.Publishing.Pictures.Strips.Labels;
@@ -35,13 +36,12 @@ internal static class HeadLabels
         foreach (var (step, x, width) in Heads(sheet))
         {
             var room = width - Beside - 1;
-            if (Shown(sheet, step, room) is not { } name)
+            // Too narrow for one word: no word stands across an upright, and the table of the method has it.
+            if (Shown(sheet, step, room) is not { } name || !sheet.Placer.Put(Type.Head, x + Beside, NameLine, name))
             {
-                // Too narrow for one word; no word stands across an upright, and the table of the method has it.
                 continue;
             }
 
-            sheet.Placer.Put(Type.Head, x + Beside, NameLine, name);
             if (width >= ForTwo && Type.Value.Width(sheet.Words.Time(step)) <= room)
             {
                 sheet.Placer.Put(Type.Value, x + Beside, TimeLine, sheet.Words.Time(step));
@@ -77,7 +77,11 @@ internal static class HeadLabels
         for (var i = 0; i < edges.Count; i++)
         {
             var x = sheet.Place(edges[i].Start);
-            yield return (edges[i], x, (i + 1 < edges.Count ? sheet.Place(edges[i + 1].Start) : sheet.Frame.Width) - x);
+            var end = i + 1 < edges.Count ? sheet.Place(edges[i + 1].Start) : sheet.Frame.Width;
+
+            // A head ends before the slash of a folded wait.
+            var slash = sheet.Frame.Time.Folds.Select(fold => FoldMarks.Middle(sheet.Frame.Time, fold) - FoldMarks.Reach).Where(place => place > x).DefaultIfEmpty(end).Min();
+            yield return (edges[i], x, Math.Min(end, slash) - x);
         }
     }
 }

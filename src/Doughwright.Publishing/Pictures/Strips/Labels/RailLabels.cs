@@ -65,9 +65,16 @@ internal static class RailLabels
     {
         var x = (sheet.Body is { } body ? sheet.Place(body.End) : WideLayout.Right) + 10;
         var room = sheet.Frame.Width - x;
-        var mass = sheet.Plan.Body is { } track ? sheet.Words.Text(Engine.Quantities.Mass.FromGrams(track.Grams(track.End))) : "";
-        string?[] texts = [Type.Head.Fit(sheet.Words.Outcome, room), Type.Value.Fit(mass, room), sheet.Words.IsBeforeBaking ? Type.Value.Fit(sheet.Words.Say("strip-before-baking"), room) : null, Type.Value.Fit(sheet.Words.Ready, room)];
-        (Type, double, string)[] lines = [.. texts.Where(text => !string.IsNullOrEmpty(text)).Select((text, i) => (i == 0 ? Type.Head : Type.Value, sheet.Bench - 58 + (16 * i), text!))];
+        string?[] texts =
+        [
+            Type.Head.Fit(sheet.Words.Outcome, room),
+            sheet.Words.Comes is { } mass ? Type.Value.Fit(sheet.Words.Text(mass), room) : null,
+            sheet.Words.IsBeforeBaking ? Type.Value.Fit(sheet.Words.Say("strip-before-baking"), room) : null,
+            sheet.Words.AddedAfter is { } added ? Type.Value.Fit(sheet.Words.Say("strip-added-after", ("mass", added)), room) : null,
+            Type.Value.Fit(sheet.Words.Ready, room),
+        ];
+        var said = texts.Where(text => !string.IsNullOrEmpty(text)).ToList();
+        (Type, double, string)[] lines = [.. said.Select((text, i) => (i == 0 ? Type.Head : Type.Value, sheet.Bench - 10 - (16 * (Math.Max(4, said.Count) - 1 - i)), text!))];
         sheet.Placer.PutLines(x, lines);
     }
 

@@ -46,6 +46,11 @@ internal static class StrandLabels
     private static void Name(Sheet sheet, StrandShape shape)
     {
         var (name, value) = NameOf(sheet, shape);
+        if (shape.Strand.Manner is Manner.Poured or Manner.Thread && BesideShort(sheet, shape, name, value))
+        {
+            return;
+        }
+
         double[] lines = [NameY(sheet, shape), sheet.Bench - shape.Lane.Top - 36, sheet.Bench - shape.Lane.Bottom + 30];
         // Behind a slash where there is no room before it; higher, or under the strand, where another name stands; shorter where the room ends.
         foreach (var room in (double[])[Longest, 190, 130])
@@ -58,6 +63,24 @@ internal static class StrandLabels
                 }
             }
         }
+    }
+
+    /// <summary>What hangs over the piece only for as long as it is stirred has its name at its left, like a wash from its packet, or behind the step that pours it.</summary>
+    private static bool BesideShort(Sheet sheet, StrandShape shape, string name, string mass)
+    {
+        var value = shape.Strand.Manner == Manner.Poured ? sheet.Words.Say("strip-poured", ("mass", mass)) : mass;
+        var (left, right) = (sheet.Place(shape.Strand.Start) - 6, sheet.Place(shape.Strand.JoinEnd) + 6);
+        foreach (var up in (double[])[0, 12, 24, 36])
+        {
+            var y = sheet.Bench - shape.Lane.Top + 4 - up;
+            if (sheet.Placer.PutLines(left, [(Type.Head, y, name), (Type.Value, y + 15, value)], Anchor.End)
+                || sheet.Placer.PutLines(right, [(Type.Head, y, name), (Type.Value, y + 15, value)]))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static (string Name, string Value) NameOf(Sheet sheet, StrandShape shape)

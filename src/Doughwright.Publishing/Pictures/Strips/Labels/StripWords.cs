@@ -76,9 +76,19 @@ internal sealed class StripWords(Plan plan, Voice voice)
     /// <summary>Whether what comes out is weighed as it goes into the oven: it is baked, and what the oven takes is not known.</summary>
     public bool IsBeforeBaking => plan.OnBench.Any(step => step.Kind == StepKind.Bake && Loss(step) is null);
 
+    /// <summary>What is laid on after the bake, a poured glaze say; null when nothing is, or when what is baked can be weighed.</summary>
+    public Mass? AddedAfter => IsBeforeBaking && plan.Body is { } body && plan.OnBench.LastOrDefault(step => step.Kind == StepKind.Bake) is { } bake
+        && body.Grams(body.End) - body.Grams(bake.EndOrStart) is var grams and >= LeastGrams
+            ? Mass.FromGrams(grams)
+            : null;
+
+    /// <summary>What comes out, without what is laid on after the bake while nobody knows what the oven took.</summary>
+    public Mass? Comes => plan.Body is { } body ? Mass.FromGrams(body.Grams(body.End) - (AddedAfter?.Grams ?? 0)) : null;
+
     /// <summary>"816 g before baking, after 6 h"; the time alone where nothing can be weighed.</summary>
     public string WeightAndReady => plan.Body is { } body
-        ? Say(IsBeforeBaking ? "strip-outcome-before-baking" : "strip-outcome", ("mass", Mass.FromGrams(body.Grams(body.End))), ("ready", Ready))
+        ? AddedAfter is { } added ? Say("strip-outcome-added-after", ("mass", Comes), ("added", added), ("ready", Ready))
+            : Say(IsBeforeBaking ? "strip-outcome-before-baking" : "strip-outcome", ("mass", Mass.FromGrams(body.Grams(body.End))), ("ready", Ready))
         : Ready;
 
     public string Ready => plan.Rehearsal.Total is { } total ? Say("strip-ready", ("time", total.Likely)) : Say("strip-ready-unknown");

@@ -1,0 +1,49 @@
+using System.Text;
+using Doughwright.App.Commands;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.TextForm;
+
+namespace Doughwright.App.Desk.Shelf;
+
+/// <summary>Writes a recipe that came of another one down as a recipe of its own. The other stays as it is.</summary>
+internal static class OwnRecipe
+{
+    /// <summary>Letters of a title that still fits on a page.</summary>
+    public const int LongestTitle = 100;
+
+    /// <summary>Address of its page; null with a fault when the title cannot be taken or the text not be written.</summary>
+    /// <param name="from">The text it came from, whose comments go along.</param>
+    public static string? Lay(Recipe recipe, string title, TextDocument? from, ShelfFolder shelf, Faults faults)
+    {
+        var named = recipe with { Title = title };
+        if (title.Length == 0)
+        {
+            faults.Add("own-unnamed");
+        }
+        else if (title.Length > LongestTitle)
+        {
+            faults.Add("own-name-long", ("letters", title.Length), ("most", LongestTitle));
+        }
+        else if (RecipeText.Read(RecipeText.Write(named)) is not { Recipe: { } read } || read.Title != title)
+        {
+            // A text says everything it holds: a title with a hidden mark in it cannot be read back.
+            faults.Add("own-name-signs", ("name", title));
+        }
+
+        if (faults.Any)
+        {
+            return null;
+        }
+
+        try
+        {
+            var bytes = Encoding.UTF8.GetBytes(RecipeText.Write(named, from).Text);
+            return "/recipes/" + Uri.EscapeDataString(LaidText.Lay(shelf.RecipeTexts, TextNames.Of(title, "recipe"), bytes));
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            faults.Add("own-not-written", ("folder", shelf.RecipeTexts.Path), ("reason", problem.Message));
+            return null;
+        }
+    }
+}

@@ -1,0 +1,83 @@
+using Doughwright.Engine.Formulas.Resizing;
+using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Text;
+
+/// <summary>What resizing changed, sentence by sentence and figure by figure: the command line and the desk say the same.</summary>
+internal sealed class ResizeWords(Resized resized, Voice voice)
+{
+    private const double ShownError = 0.005;
+
+    /// <summary>The size, what it makes, and how it was rounded; only where it was not refused.</summary>
+    public IReadOnlyList<string> Head()
+    {
+        var after = resized.After!;
+        var said = new List<string> { voice.Say("resize.head", ("factor", resized.Factor), ("before", resized.Before.Dough), ("after", after.Dough)) };
+        if (after.Recipe.Make is { } make)
+        {
+            said.Add(voice.Say("resize.makes", ("pieces", make.Pieces), ("what", make.What), ("piece", make.PieceMass)));
+        }
+
+        said.Add(voice.Say("resize.rounded", ("scale", resized.Scale)));
+        return said;
+    }
+
+    public string PartOf(ResizedLine line) => resized.Before.FindComponent(line.Component)?.Name ?? line.Component;
+
+    public string Now(ResizedLine line) => line.Typed.Replace(' ', '\u00a0');
+
+    public string Error(ResizedLine line) => line.Form == LineForm.Pieces ? voice.Words["resize.whole"] : IsExact(line) ? "" : Signed(line.Error.Grams, 2, "\u00a0g");
+
+    public string ErrorPercent(ResizedLine line) => IsExact(line) || line.ErrorPercent is not { } percent ? "" : Signed(percent.Value, 1, "\u00a0%");
+
+    public string Choice(WholeChoice choice) =>
+        voice.Say("resize.choice", ("name", choice.Name), ("needed", choice.Needed), ("piece", choice.Piece), ("mass", choice.Piece * choice.Needed));
+
+    public string Shift(WholeChoice choice, WholeOption option) => voice.Say(
+        "resize.option",
+        ("line", choice.Line),
+        ("count", option.Count),
+        ("mass", option.Mass),
+        ("dough", Signed(option.Shift.Dough.Grams, 0, "\u00a0g")),
+        ("water", Points(option.Shift.TrueWater)),
+        ("sugar", Points(option.Shift.TrueSugar)),
+        ("fat", Points(option.Shift.TrueFat)),
+        ("hydration", Points(option.Shift.Hydration)),
+        ("whole", option.WholeDough));
+
+    public string Fit(Fit fit) => voice.Say(
+        $"resize.fit-{Voice.Kebab(fit.Kind.ToString())}.{Voice.Kebab(fit.Verdict.ToString())}",
+        ("step", fit.Name),
+        ("held", fit.HeldBefore),
+        ("holds", fit.HoldsNow),
+        ("needs", fit.Needs),
+        ("room", fit.Has is { } has ? voice.Say("resize.room", ("has", has)) : voice.Words["resize.room-not-said"]),
+        ("needed", fit.Needed),
+        ("per", fit.PerTray),
+        ("there", fit.There),
+        ("loads", fit.Loads));
+
+    public string Was(ResizedMeasure measure) => Figure(measure.Time is { } time ? time : measure.Temperature) ?? "";
+
+    public string NowOf(ResizedMeasure measure) => Figure(measure.NewTime is { } time ? time : measure.NewTemperature) ?? voice.Words["not-known"];
+
+    /// <summary>What it comes to in eight of ten; empty where that is not known.</summary>
+    public string Range(ResizedMeasure measure) => measure.NewTimeLow is { } low ? voice.Range(low, measure.NewTimeHigh, inSentence: true)
+        : measure.NewTemperatureLow is { } cool ? voice.Range(cool, measure.NewTemperatureHigh, asked: false)
+        : "";
+
+    public string Stands(ResizedMeasure measure) => voice.Words[measure.Stands ? "resize.stands" : "resize.gone"];
+
+    private string? Figure(object? figure) => figure is null ? null : voice.Text(figure);
+
+    private static bool IsExact(ResizedLine line) => Math.Abs(line.Error.Grams) < ShownError;
+
+    private string Points(double? points) => points is { } known ? Signed(known, 1, "") : voice.Words["not-known-short"];
+
+    private string Signed(double value, int decimals, string unit)
+    {
+        var number = Show.Number(value, decimals) + unit;
+        return value > 0 && number.Any(letter => letter is > '0' and <= '9') ? voice.Say("resize.more", ("figure", number)) : number;
+    }
+}

@@ -1,0 +1,20 @@
+namespace Doughwright.Publishing.Pictures.Files;
+
+/// <summary>A picture that can stand in a file of its own.</summary>
+internal enum PictureKind
+{
+    /// <summary>The strip, time to the right.</summary>
+    Strip,
+
+    /// <summary>The strip, time downwards.</summary>
+    Tall,
+
+    /// <summary>How a dough rises in one step.</summary>
+    Rise,
+
+    /// <summary>Where the warmth of one mix comes from.</summary>
+    Heat,
+
+    /// <summary>What the dough consists of.</summary>
+    Balance,
+}
