@@ -29,7 +29,7 @@ internal static class PlaceJson
         WriteMiss(json, "doughTooCold", advice.DoughTooCold);
         WriteMiss(json, "doughTooWarm", advice.DoughTooWarm);
         json.Array("places", advice.Places, place => WritePlace(json, place));
-        FindingsJson.WriteList(json, findings, null, voice);
+        FindingsJson.WriteList(json, findings, voice);
     });
 
     private static void WritePlace(Utf8JsonWriter json, PlaceAnswer place)
