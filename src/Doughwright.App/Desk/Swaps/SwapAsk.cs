@@ -11,8 +11,9 @@ namespace Doughwright.App.Desk.Swaps;
 /// the controls of its sentences instead, which come to the same.
 /// </summary>
 /// <param name="Slots">One for each sentence; the last may be empty, for another swap.</param>
+/// <param name="Refused">Numbers of the sentences that cannot be understood.</param>
 /// <param name="Wishes">None when nothing is asked yet, or something asked is refused.</param>
-internal sealed record SwapAsk(IReadOnlyList<SwapSlot> Slots, IReadOnlyList<Wish> Wishes, IReadOnlyList<Fault> Faults)
+internal sealed record SwapAsk(IReadOnlyList<SwapSlot> Slots, IReadOnlySet<int> Refused, IReadOnlyList<Wish> Wishes, IReadOnlyList<Fault> Faults)
 {
     public const string ReplaceName = "replace";
     public const string WhatName = "what";
@@ -62,15 +63,25 @@ internal sealed record SwapAsk(IReadOnlyList<SwapSlot> Slots, IReadOnlyList<Wish
             typed = typed[..Most];
         }
 
-        var given = new Given(options.Parse([options.Swap.Name, "recipe", .. typed.Select(each => $"{options.Replace.Name}={each}")]), faults);
-        var wishes = SwapOptions.Read(given, options, file.Recipe!);
+        var wishes = Read(typed, options, file, faults);
         var slots = typed.Select(each => SwapSlot.Of(SwapOptions.Wish(each) ?? new(each, ""), file.Recipe!, voice)).ToList();
         if (slots.Count == 0 || asked.ContainsKey(AnotherName))
         {
             slots.Add(SwapSlot.Of(new("", ""), file.Recipe!, voice));
         }
 
-        return new(slots, faults.Any ? [] : wishes, faults.All);
+        var refused = Enumerable.Range(0, typed.Length).Where(i => faults.Any && IsFaulty(typed[i], options, file, voice)).ToHashSet();
+        return new(slots, refused, faults.Any ? [] : wishes, faults.All);
+    }
+
+    private static IReadOnlyList<Wish> Read(string[] typed, Options options, RecipeFile file, Faults faults) => SwapOptions.Read(
+        new(options.Parse([options.Swap.Name, "recipe", .. typed.Select(each => $"{options.Replace.Name}={each}")]), faults), options, file.Recipe!);
+
+    private static bool IsFaulty(string typed, Options options, RecipeFile file, Voice voice)
+    {
+        var faults = FaultsOf(voice, options);
+        Read([typed], options, file, faults);
+        return faults.Any;
     }
 
     /// <summary>Nobody types options here.</summary>

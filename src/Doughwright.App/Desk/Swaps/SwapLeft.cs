@@ -26,7 +26,7 @@ public sealed record SwapLeft(IReadOnlyList<string> Said, IReadOnlyList<string> 
             [.. residuals.Select(residual => SentenceOf(residual, PartOf(residual), voice))],
             [.. drawn.Select(each => LeftOverPicture.Draw(each.residual, PartOf(each.residual), voice, FormattableString.Invariant($"left-{each.index}")))],
             new(
-                voice.Words["swaps.left"],
+                voice.Say("sizes.table", ("title", voice.Words["swaps.left"])),
                 [new(voice.Words["swap.head-part"]), .. LeftOver.Of(residuals[0]).Select(each => new FigureHead(voice.Member(each.Matter)))],
                 [.. residuals.Select(residual => new FigureRow(PartOf(residual), [.. LeftOver.Of(residual).Select(each => words.Signed(each.Percent))]))],
                 []));

@@ -2,6 +2,8 @@ using Doughwright.App.Commands;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.Engine.Formulas.Swaps;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
@@ -85,13 +87,21 @@ public sealed partial class SwapPage
         Made = SwappedRecipe.Of(file.Reading, Ask.Wishes, file.Text, file.Findings, [], options.Replace.Name, faults);
         if (Made is null)
         {
-            Ask = Ask with { Faults = faults.All };
+            Ask = Ask with { Faults = faults.All, Refused = Enumerable.Range(0, Ask.Wishes.Count).ToHashSet() };
             return;
         }
 
         View = SwapView.Of(Made, file, Ask.Wishes, With, Voice);
         Title = View.Title ?? "";
+        if (Made.Swapped.IsRefused)
+        {
+            // Those that are refused by themselves; where only all together are, all of them.
+            var alone = Enumerable.Range(0, Ask.Wishes.Count).Where(i => Swapping.Swap(file.Recipe!, [Ask.Wishes[i]], Larder.Shipped).IsRefused).ToHashSet();
+            Ask = Ask with { Refused = alone.Count > 0 ? alone : Enumerable.Range(0, Ask.Wishes.Count).ToHashSet() };
+        }
     }
+
+    private bool IsRefusedAt(int index) => Ask.Refused.Contains(index);
 
     /// <summary>This page with another thing standing in for one swap.</summary>
     private string With(int swap, string name) => Speaker.To(Ask.Wishes.Select((wish, index) => (wish, by: index == swap ? name : wish.By))

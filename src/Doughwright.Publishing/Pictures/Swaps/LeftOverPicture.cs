@@ -12,12 +12,12 @@ namespace Doughwright.Publishing.Pictures.Swaps;
 internal static class LeftOverPicture
 {
     private const double Width = 520;
-    private const double Zero = 312;
-    private const double HalfRange = 118;
+    private const double Zero = 336;
+    private const double HalfRange = 96;
     private const double Top = 14;
     private const double Between = 36;
     private const double Bar = 18;
-    private const double NameRoom = 130;
+    private const double NameRoom = 160;
     private const double FigureGap = 7;
     private const double FigureDrop = 6;
 
@@ -56,14 +56,16 @@ internal static class LeftOverPicture
     private static void Row(Svg svg, LeftMatter matter, Percent? percent, double y, double reach, Voice voice)
     {
         svg.Text(Lettering.Name.Class, 0, y + FigureDrop, Lettering.Name.Fitted(voice.Member(matter), NameRoom));
-        var length = (percent?.Value ?? 0) / reach * HalfRange;
-        if (percent is { } known && !LeftOver.IsNone(known))
+        var value = percent is { } known && !LeftOver.IsNone(known) ? known.Value : 0;
+        var length = value / reach * HalfRange;
+        if (value != 0)
         {
             svg.Rect(ClassOf(matter), Math.Min(Zero, Zero + length), y - (Bar / 2), Math.Abs(length), Bar);
         }
 
-        var isMore = length >= 0;
-        svg.Text(Lettering.Figure.Class, Zero + length + (isMore ? FigureGap : -FigureGap), y + FigureDrop, Figure(percent, voice), isMore ? Anchor.Start : Anchor.End);
+        // Beyond the dotted line, or it would run through the figure.
+        var end = Math.Max(Math.Abs(length), SwapResidual.Felt / reach * HalfRange) + FigureGap;
+        svg.Text(Lettering.Figure.Class, value < 0 ? Zero - end : Zero + end, y + FigureDrop, Figure(percent, voice), value < 0 ? Anchor.End : Anchor.Start);
     }
 
     private static string ClassOf(LeftMatter matter) => matter switch
