@@ -29,6 +29,7 @@ public class MutationTests(ITestOutputHelper output)
     private static readonly Voice Voice = new(Words.Shipped, MeasureSystem.Metric);
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void TwentyThousandSpoiledTexts_DoNoHarm() => Run(Few, RehearsedOfFew);
 
     [Fact(Explicit = true)]
