@@ -1,7 +1,6 @@
 using Doughwright.Engine.Formulas.Swaps;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Commands;
 

@@ -1,4 +1,4 @@
-using Doughwright.Engine.TextForm;
+using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Remedies;
 

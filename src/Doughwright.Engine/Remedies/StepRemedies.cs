@@ -71,7 +71,7 @@ internal static class StepRemedies
         return new()
         {
             Id = id,
-            Name = TextForm.Slug.InWords(id),
+            Name = Slug.InWords(id),
             Kind = StepKind.Shape,
             Component = before.Component,
             Hands = HandsOfShaping,

@@ -1,7 +1,6 @@
 using Doughwright.Engine.Formulas.Swaps;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Recipes.Checks;
-using Doughwright.Engine.TextForm;
 using Phrase = Doughwright.Engine.Ingredients.Phrase;
 
 namespace Doughwright.Engine.Formulas.Checks;
@@ -44,8 +43,16 @@ internal static class AdviceOfNothing
     private static bool IsSaid(Recipe recipe, string what)
     {
         var prose = recipe.Steps.SelectMany(step => step.Variants.Select(variant => variant.Step).Prepend(step))
-            .SelectMany(step => new[] { step.Name, step.Words, step.Cue, step.Way is { } way ? EnumWords<MixingWay>.Of(way) : null, EnumWords<Where>.Of(step.Where) })
+            .SelectMany(step => new[] { step.Name, step.Words, step.Cue, Spoken(step.Way), step.Where.ToString() })
             .Append(recipe.Words);
         return Phrase.Holds(Phrase.Normal(string.Join(" . ", prose)), Phrase.Normal(what));
     }
+
+    private static string Spoken(MixingWay? way) => way switch
+    {
+        MixingWay.ByHand => "by hand",
+        MixingWay.Machine => "machine",
+        MixingWay.FoodProcessor => "food processor",
+        _ => "",
+    };
 }
