@@ -1,5 +1,4 @@
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Commands;
 

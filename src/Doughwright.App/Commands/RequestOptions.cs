@@ -2,7 +2,6 @@ using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Commands;
 

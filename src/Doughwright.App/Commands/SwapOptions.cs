@@ -1,7 +1,6 @@
 using Doughwright.Engine.Formulas.Swaps;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Commands;
 
@@ -26,7 +25,8 @@ internal static class SwapOptions
         return wishes;
     }
 
-    private static Wish? Wish(string typed)
+    /// <summary>Null when it does not say what by what.</summary>
+    public static Wish? Wish(string typed)
     {
         var sign = typed.IndexOf('=');
         if (sign < 0)

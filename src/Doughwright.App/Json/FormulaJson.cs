@@ -121,6 +121,7 @@ internal static class FormulaJson
         json.Number("grams", item.ToBuy?.Grams);
         json.WriteNumber("preparedGrams", item.Used.Grams);
         json.Number("pieces", item.Pieces);
+        json.Number("togetherFromEggs", item.TogetherFromEggs);
         json.WriteString("note", BuyWords.Note(item, voice));
         json.Array("steps", item.Steps, step =>
         {

@@ -25,6 +25,11 @@ internal static class BuyWords
             notes.Add(voice.Say("buy.pieces", ("pieces", Show.Number(pieces, pieces == Math.Floor(pieces) ? 0 : 1))));
         }
 
+        if (item.TogetherFromEggs is { } eggs)
+        {
+            notes.Add(voice.Say("buy.from-eggs", ("eggs", Show.Number(eggs, eggs == Math.Floor(eggs) ? 0 : 1))));
+        }
+
         return string.Join(voice.Words["list-comma"], notes);
     }
 }

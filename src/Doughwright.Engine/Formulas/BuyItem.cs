@@ -10,7 +10,11 @@ namespace Doughwright.Engine.Formulas;
 /// <param name="ToBuy">What to buy for it; null when cooking changes it by an unknown amount.</param>
 /// <param name="Pieces">How many pieces that is, for what is counted (eggs); not rounded.</param>
 /// <param name="Steps">What lies between the two, from bought to used; empty when it is used as bought.</param>
-public sealed record BuyItem(string Name, Ingredient? Ingredient, Mass Used, Mass? ToBuy, double? Pieces, IReadOnlyList<BuyStep> Steps);
+public sealed record BuyItem(string Name, Ingredient? Ingredient, Mass Used, Mass? ToBuy, double? Pieces, IReadOnlyList<BuyStep> Steps)
+{
+    /// <summary>Whole eggs that give this and the other part of the egg alike; null where only one part is used.</summary>
+    public double? TogetherFromEggs { get; init; }
+}
 
 /// <summary>Peeling or cooking between buying and using.</summary>
 /// <param name="Factor">Mass after over mass before; null when unknown.</param>

@@ -7,6 +7,9 @@ namespace Doughwright.Engine.Formulas;
 /// <summary>Goes back from what is used to what is bought: cooked, peeled, as bought.</summary>
 internal sealed class BuyList(Larder larder, Report report)
 {
+    private const string Yolk = "egg-yolk";
+    private const string White = "egg-white";
+
     private readonly Dictionary<string, BuyItem> items = new(StringComparer.Ordinal);
     private readonly List<string> order = [];
 
@@ -21,6 +24,7 @@ internal sealed class BuyList(Larder larder, Report report)
             }
         }
 
+        FromTheSameEggs();
         return [.. order.Select(key => items[key])];
     }
 
@@ -49,6 +53,17 @@ internal sealed class BuyList(Larder larder, Report report)
         {
             order.Add(key);
             items.Add(key, new(line.Source.Name, line.Ingredient, line.Mass, toBuy, Pieces(line), steps));
+        }
+    }
+
+    /// <summary>A yolk in the dough and a white in the wash are one egg, not two.</summary>
+    private void FromTheSameEggs()
+    {
+        if (items.TryGetValue(Yolk, out var yolk) && items.TryGetValue(White, out var white) && yolk.Pieces is { } yolks && white.Pieces is { } whites)
+        {
+            var eggs = Math.Max(yolks, whites);
+            items[Yolk] = yolk with { TogetherFromEggs = eggs };
+            items[White] = white with { TogetherFromEggs = eggs };
         }
     }
 

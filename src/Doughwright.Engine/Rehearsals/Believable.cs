@@ -1,3 +1,5 @@
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Rehearsals;
@@ -8,9 +10,30 @@ namespace Doughwright.Engine.Rehearsals;
 /// </summary>
 internal static class Believable
 {
-    public static Recipe Of(Recipe recipe) => recipe.Steps.All(step => Of(step) == step)
-        ? recipe
-        : recipe with { Steps = [.. recipe.Steps.Select(Of)] };
+    public static Recipe Of(Recipe recipe)
+    {
+        var home = Of(recipe.Home);
+        return recipe.Steps.All(step => Of(step) == step) && home == recipe.Home
+            ? recipe
+            : recipe with { Steps = [.. recipe.Steps.Select(Of)], Home = home };
+    }
+
+    /// <summary>How warm a line goes in, where anything in a kitchen can be so warm; else as the room.</summary>
+    public static LineWarmth Of(LineWarmth warmth) => warmth.Stated is { } stated && !Limits.Matter.Holds(stated) ? LineWarmth.AsTheRoom : warmth;
+
+    /// <summary>What is so cold or hot that no model of matter holds gives way to what is usual.</summary>
+    private static Kitchen Of(Kitchen home)
+    {
+        var usual = new Kitchen { Air = AirProfile.Constant(UsualAir) };
+        return home with
+        {
+            Air = home.Air.Knots.All(knot => Limits.Matter.Holds(knot.Air)) ? home.Air : usual.Air,
+            Tap = Kept(home.Tap, Limits.Matter) ?? usual.Tap,
+            Fridge = Kept(home.Fridge, Limits.Matter) ?? usual.Fridge,
+            Ingredients = Kept(home.Ingredients, Limits.Matter),
+            ProofingPlace = Kept(home.ProofingPlace, Limits.Matter),
+        };
+    }
 
     private static Step Of(Step step)
     {
@@ -19,7 +42,7 @@ internal static class Believable
         {
             StepKind.Bake => Kept(step.Measured?.Temperature, Limits.Core),
             StepKind.Mix => Kept(step.Measured?.Temperature, Limits.Mixed),
-            _ => step.Measured?.Temperature,
+            _ => Kept(step.Measured?.Temperature, Limits.Matter),
         };
         var measured = step.Measured is null || (time is null && temperature is null) ? null : step.Measured with { Time = time, Temperature = temperature };
         return step with
@@ -38,9 +61,12 @@ internal static class Believable
         StepEnd.AfterTime after => Limits.Step.Holds(after.Time) ? end : null,
         StepEnd.ByCue cue => Limits.Step.Holds(cue.Estimate) ? end : null,
         StepEnd.AtGrowth growth => Limits.Growth.Holds(growth.Times) ? end : null,
+        StepEnd.AtTemperature at => Limits.Matter.Holds(at.Temperature) ? end : null,
         StepEnd.AtCore core => Limits.Core.Holds(core.Temperature) ? end : null,
         _ => end,
     };
+
+    private static readonly Temperature UsualAir = Temperature.FromCelsius(21);
 
     private static T? Kept<T>(T? value, Limit<T> limit) where T : struct, IComparable<T> =>
         value is { } told && limit.Holds(told) ? told : null;

@@ -62,14 +62,14 @@ internal sealed class Stage
         Request.At.TryGetValue(Request.LineOf(component, line.Id), out var asked)
         || (Request.At.TryGetValue(line.Id, out asked) && Recipe.FindComponent(line.Id) is null)
         ? asked.Celsius
-        : line.Warmth.Kind switch
+        : Believable.Of(line.Warmth) switch
         {
-            WarmthKind.Boiling => Request.Pour?.Celsius ?? Boils.Celsius,
-            WarmthKind.Fridge => Kitchen.Fridge.Celsius,
-            WarmthKind.Tap => Kitchen.Tap.Celsius,
+            { Kind: WarmthKind.Boiling } => Request.Pour?.Celsius ?? Boils.Celsius,
+            { Kind: WarmthKind.Fridge } => Kitchen.Fridge.Celsius,
+            { Kind: WarmthKind.Tap } => Kitchen.Tap.Celsius,
             // No watery liquid is hotter than it boils here; TooHotToBeLiquid tells it. Oil and what is dry may well be.
-            WarmthKind.Stated when IsWatery(component, line) => Math.Min(line.Warmth.Stated!.Value.Celsius, Boils.Celsius),
-            WarmthKind.Stated => line.Warmth.Stated!.Value.Celsius,
+            { Stated: { } stated } when IsWatery(component, line) => Math.Min(stated.Celsius, Boils.Celsius),
+            { Stated: { } stated } => stated.Celsius,
             _ => Kitchen.Shelf.Celsius,
         };
 

@@ -2,7 +2,7 @@ using System.IO.Compression;
 using System.Text;
 using AngleSharp.Dom;
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Pages;
@@ -87,10 +87,8 @@ public class PageTests
         var text = MadePages.TextOf("hearth-loaf");
         var shown = MadePages.Of(text);
         Assert.Single(shown.Document.QuerySelectorAll(".unsettled li"));
-        var accepted = MadePages.Of(text, change: recipe => recipe with
-        {
-            Accepted = [.. shown.Findings.Select(finding => new Accepted(finding.Id, "as it is", "", Position.None))],
-        });
+        var accepted = MadePages.Of(text, change: recipe =>
+            shown.Findings.Where(finding => Acceptances.Refusal(finding) is null).Aggregate(recipe, (kept, finding) => Acceptances.Accept(kept, finding, "as it is")));
         Assert.Empty(accepted.Document.QuerySelectorAll(".unsettled"));
         Assert.Equal(Cautions(shown.Document), Cautions(accepted.Document));
         Assert.True(Cautions(shown.Document).Length >= 3);

@@ -9,9 +9,6 @@ internal static class Pages
 
     public const string Nothing = "/nothing-here";
 
-    /// <summary>Parts of addresses of a recipe's pages without pictures of their own: forms, frames, and questions that are refused.</summary>
-    private static readonly string[] HasNone = ["/kitchen?", "/page?", "to=900C"];
-
     /// <summary>Readers' pages, one of them with everything that a page can show.</summary>
     public static readonly string[] Readers =
     [
@@ -34,6 +31,10 @@ internal static class Pages
         "/recipes/pilot-ring?kitchen=summer",
         "/recipes/potato-rolls/kitchens?second=mountain",
         "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
+        "/recipes/potato-rolls/size?pieces=24",
+        "/recipes/hearth-loaf/size?dough=501kg&measures=us",
+        "/recipes/potato-rolls/swaps?replace=butter%3Dolive%20oil",
+        "/recipes/pilot-ring/swaps?replace=egg%3D&replace=butter%3Doliv%20oyl&another=yes&measures=us",
         "/recipes/potato-rolls/page?kitchen=mountain",
         "/recipes/hearth-loaf/page?measures=us",
         "/recipes/potato-rolls/place?kitchen=mountain&step=bulk&to=26C",
@@ -48,9 +49,12 @@ internal static class Pages
     /// <summary>Whether a page answers to what is set on it without being loaded again.</summary>
     public static bool HasCircuit(string path) => HasPictures(path) && !IsForReaders(path) && !path.Contains("/place?", StringComparison.Ordinal);
 
+    /// <summary>Pages of one recipe that show no picture of their own: forms, frames, and questions that are refused.</summary>
+    private static readonly string[] WithoutStrip = ["/kitchen?", "/size?", "/swaps?", "/page?", "to=900C"];
+
     /// <summary>Whether a page must show lettering in pictures.</summary>
     public static bool HasPictures(string path) =>
-        IsForReaders(path) || (path.StartsWith("/recipes/", StringComparison.Ordinal) && !HasNone.Any(part => path.Contains(part, StringComparison.Ordinal)));
+        IsForReaders(path) || (path.StartsWith("/recipes/", StringComparison.Ordinal) && !WithoutStrip.Any(page => path.Contains(page, StringComparison.Ordinal)));
 
     /// <summary>Whether it is a file for readers, not a page of the desk.</summary>
     public static bool IsForReaders(string path) => path.StartsWith(ReaderPages.Prefix, StringComparison.Ordinal);

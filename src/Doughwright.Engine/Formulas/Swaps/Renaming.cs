@@ -1,6 +1,5 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.Engine.Formulas.Swaps;
 

@@ -1,7 +1,6 @@
 using Doughwright.Engine.Formulas.Checks;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.Engine.Formulas.Swaps;
 

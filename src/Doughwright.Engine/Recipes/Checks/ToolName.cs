@@ -45,7 +45,9 @@ internal sealed record ToolName(string Written, string[] Words, Mass? Mass)
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         for (var index = 0; index + 1 < words.Length; index++)
         {
-            if (double.TryParse(words[index], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+            // "NaN" and "Infinity" parse too.
+            if (double.TryParse(words[index], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+                && double.IsFinite(number))
             {
                 return words[index + 1] switch
                 {

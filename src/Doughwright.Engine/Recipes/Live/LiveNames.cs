@@ -1,4 +1,3 @@
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.Engine.Recipes.Live;
 

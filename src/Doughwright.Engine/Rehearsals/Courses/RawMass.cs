@@ -53,7 +53,8 @@ internal static class RawMass
         var larder = stage.Formula.Larder;
         for (var row = line.Ingredient; row is not null && larder.PreparationOf(row) is { } preparation; row = preparation.From is { } from ? larder.WithId(from) : null)
         {
-            if (preparation.Step == step)
+            // Taking the stones out is to a plum what peeling is to a potato.
+            if ((preparation.Step == PreparationStep.Cook) == (step == PreparationStep.Cook))
             {
                 return preparation.Factor ?? 1;
             }

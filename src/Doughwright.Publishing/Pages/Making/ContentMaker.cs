@@ -19,7 +19,7 @@ internal static class ContentMaker
         var here = run.Here;
         var recipe = here.Recipe;
         var both = new Both(words, measures);
-        var live = LiveValues.Of(here, both.Voice);
+        var live = LiveValues.Of(here, both);
         var total = here.Total is { } all ? Fives.Near(all.Likely) : (Duration?)null;
         var parts = new PartsMaker(here, both);
         var tools = ToolsMaker.Of(recipe, live);
@@ -35,7 +35,7 @@ internal static class ContentMaker
             Rooms = run.Rooms is { } rooms ? new RoomMaker(here, both).Of(rooms) : null,
             Parts = parts.All(),
             HasNoMeasure = parts.All().Any(part => part.Lines.Any(line => line.First == words["page.no-measure"] || line.Second == words["page.no-measure"])),
-            Steps = new StepMaker(here, both, live).All(),
+            Steps = new StepMaker(here, both).All(),
             DoneWhen = words["page.done-when"],
             Tools = tools.Tools,
             Without = tools.Others,

@@ -1,4 +1,5 @@
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.Publishing.Pages.Making;
@@ -26,8 +27,8 @@ internal static class FindingsForReaders
     }
 
     /// <summary>What is wrong or risky and was not accepted by the author. Hints are for the author alone.</summary>
-    public static IEnumerable<string> Unsettled(IReadOnlyList<Finding> findings, Recipe recipe, Voice voice) => findings
-        .Where(finding => !finding.Safety && finding.Grade >= Grade.Warning && recipe.Accepted.All(accepted => accepted.FindingId != finding.Id))
+    public static IEnumerable<string> Unsettled(IReadOnlyList<Finding> findings, Recipe recipe, Voice voice) => Acceptances.Judge(findings, recipe).Open
+        .Where(finding => !finding.Safety && finding.Grade >= Grade.Warning)
         .Select(finding => Said(finding, voice));
 
     private static string Said(Finding finding, Voice voice) => $"{FindingWords.Message(finding, voice)} {FindingWords.WayOut(finding, voice)}";

@@ -1,11 +1,24 @@
+using Doughwright.Engine.Baking;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Pages.Measures;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.Publishing.Pages.Making;
 
-/// <summary>Live values in an author's prose: "[bulk time]".</summary>
+/// <summary>Live values in an author's prose, in both systems of measures: "[bulk time]", "[oven]".</summary>
 internal static class LiveValues
 {
     /// <summary>Puts the values of a rehearsal where their names stand. What names nothing stays as it is.</summary>
-    public static Func<string, string> Of(Rehearsal here, Voice voice) => words => LiveProse.Of(words, null, here, voice);
+    /// <param name="step">Id of the step whose prose it is; null outside the steps.</param>
+    public static Func<string, string> Of(Rehearsal here, Both both, string? step = null) => words =>
+        string.Concat(LiveProse.Pieces(words, step, here, both.Voice).Select(piece => piece.Name is { } name
+            ? LiveValue.Of(name, here) switch
+            {
+                Temperature temperature => both.Degrees(temperature),
+                Mass mass => both.Weight(mass),
+                Dial dial => both.Dial(dial),
+                _ => piece.Text,
+            }
+            : piece.Text));
 }

@@ -1,6 +1,7 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Pages.Making;
 using Doughwright.Publishing.Pages.Measures;
 using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Wording;
@@ -8,7 +9,7 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.Publishing.Pages.Method;
 
 /// <summary>Makes the steps of a page, in the order in which they begin.</summary>
-internal sealed class StepMaker(Rehearsal here, Both both, Func<string, string> live)
+internal sealed class StepMaker(Rehearsal here, Both both)
 {
     private readonly StepFacts facts = new(here, both);
 
@@ -21,6 +22,7 @@ internal sealed class StepMaker(Rehearsal here, Both both, Func<string, string> 
     private PageStep Of(RehearsedStep step)
     {
         var written = step.IsAdded ? null : here.Recipe.FindStep(step.Id);
+        var live = LiveValues.Of(here, both, step.Id);
         var paragraphs = Prose.Paragraphs(written?.Words, live).ToList();
         var known = facts.Of(step, written, paragraphs.Count > 0).Where(fact => fact.Length > 0).ToArray();
         if (known.Length > 0)
@@ -28,8 +30,8 @@ internal sealed class StepMaker(Rehearsal here, Both both, Func<string, string> 
             paragraphs.Add(string.Join(' ', known));
         }
 
-        paragraphs.AddRange(written is null ? [] : written.Variants.Select(variant => Variant(variant, written)));
-        return new(Capital.Of(StepName.Of(step, both.Voice)), Time(step), paragraphs, step.Cue is { Length: > 0 } cue ? cue : null);
+        paragraphs.AddRange(written is null ? [] : written.Variants.Select(variant => Variant(variant, written, live)));
+        return new(Capital.Of(StepName.Of(step, both.Voice)), Time(step), paragraphs, step.Cue is { Length: > 0 } cue ? live(cue) : null);
     }
 
     /// <summary>"2:15, about 1 h 45 min (1 h 34 min to 1 h 58 min), measured".</summary>
@@ -81,13 +83,13 @@ internal sealed class StepMaker(Rehearsal here, Both both, Func<string, string> 
             ("basis", both.Voice.Member(basis)));
     }
 
-    private string Variant(StepVariant variant, Step written)
+    private string Variant(StepVariant variant, Step written, Func<string, string> live)
     {
-        var name = variant.Step.Name == written.Name ? Engine.TextForm.Slug.InWords(variant.Id) : variant.Step.Name;
-        return string.Join(' ', VariantWords(variant.Step).Prepend(both.Say("page.variant", ("way", Capital.Small(name)))));
+        var name = variant.Step.Name == written.Name ? Engine.Recipes.Slug.InWords(variant.Id) : variant.Step.Name;
+        return string.Join(' ', VariantWords(variant.Step, written, live).Prepend(both.Say("page.variant", ("way", Capital.Small(name)))));
     }
 
-    private IEnumerable<string> VariantWords(Step step)
+    private IEnumerable<string> VariantWords(Step step, Step usual, Func<string, string> live)
     {
         if (step.Hands > Duration.Zero)
         {
@@ -103,14 +105,15 @@ internal sealed class StepMaker(Rehearsal here, Both both, Func<string, string> 
             yield return both.Say("page.variant-takes", ("time", after.Time));
         }
 
-        foreach (var paragraph in Prose.Paragraphs(step.Words, live))
+        // What it has from its step stands there already.
+        foreach (var paragraph in Prose.Paragraphs(step.Words == usual.Words ? null : step.Words, live))
         {
             yield return paragraph;
         }
 
-        if (step.Cue is { Length: > 0 } cue)
+        if (step.Cue is { Length: > 0 } cue && cue != usual.Cue)
         {
-            yield return both.Say("page.variant-cue", ("cue", cue));
+            yield return both.Say("page.variant-cue", ("cue", live(cue)));
         }
     }
 }

@@ -9,8 +9,9 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <param name="Facts">What it makes, in a sentence.</param>
 /// <param name="Beside">Address at which two kitchens are set side by side.</param>
 /// <param name="Size">Address at which it is brought to another size.</param>
+/// <param name="Swaps">Address at which something is swapped.</param>
 /// <param name="Page">Address of the page for readers.</param>
-public sealed record HeadView(string Title, Told Facts, string Beside, string Size, string Page)
+public sealed record HeadView(string Title, Told Facts, string Beside, string Size, string Swaps, string Page)
 {
     /// <summary>Longer titles are set smaller, so that they do not fill the page.</summary>
     private const int LongestLarge = 80;
@@ -37,6 +38,12 @@ public sealed record HeadView(string Title, Told Facts, string Beside, string Si
                 ("flour", flour))
             : Told.Say(voice, "recipe.facts-dough", ("dough", dough), ("flour", flour));
         var address = $"/recipes/{Uri.EscapeDataString(state.File.Name)}";
-        return new(state.Recipe.Title, facts, $"{address}/kitchens{state.Setting.Question.Query()}", ShelfAddress.InMeasures($"{address}/size", voice), PageAddress.Of(state.File.Name, state.Setting.Question));
+        return new(
+            state.Recipe.Title,
+            facts,
+            $"{address}/kitchens{state.Setting.Question.Query()}",
+            ShelfAddress.InMeasures($"{address}/size", voice),
+            ShelfAddress.InMeasures($"{address}/swaps", voice),
+            PageAddress.Of(state.File.Name, state.Setting.Question));
     }
 }
