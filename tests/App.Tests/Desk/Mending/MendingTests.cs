@@ -19,7 +19,7 @@ public sealed class MendingTests
     [Fact]
     public async Task WayOut_IsWrittenIntoTheText_AndLeadsBackToTheSameKitchen()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var page = await desk.Page(Ring + Where);
         var answer = await Press(desk, page, MaizeFlour);
@@ -36,7 +36,7 @@ public sealed class MendingTests
     [Fact]
     public async Task Comments_StayInTheText()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         var file = scratch.Folder.RecipeTexts.FileOf("pilot-ring");
         await File.WriteAllTextAsync(file, "# my own words\n" + await Text(scratch), Stop);
         await using var desk = await LiveDesk.On(scratch.Data);
@@ -47,7 +47,7 @@ public sealed class MendingTests
     [Fact]
     public async Task TakingBack_RestoresEveryByte_AndCanBeTakenBackItself()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var before = await Bytes(scratch);
         var done = await Press(desk, await desk.Page(Ring), MaizeFlour);
@@ -63,7 +63,7 @@ public sealed class MendingTests
     [Fact]
     public async Task EarlierText_IsKept_WhereNobodyReadsItAsARecipe()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var names = scratch.Folder.Recipes;
         var before = await Bytes(scratch);
@@ -77,7 +77,7 @@ public sealed class MendingTests
     [Fact]
     public async Task TextChangedMeanwhile_IsNotWrittenOver()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var page = await desk.Page(Ring);
         var file = scratch.Folder.RecipeTexts.FileOf("pilot-ring");
@@ -94,7 +94,7 @@ public sealed class MendingTests
     [Fact]
     public async Task PressedTwice_IsDoneOnce()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var page = await desk.Page(Ring);
         await Press(desk, page, MaizeFlour);
@@ -106,7 +106,7 @@ public sealed class MendingTests
     [Fact]
     public async Task TextChangedSince_HasNoWayBack()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var done = await Press(desk, await desk.Page(Ring), MaizeFlour);
         var page = await desk.Page(done.Location!);
@@ -124,7 +124,7 @@ public sealed class MendingTests
     [InlineData("")]
     public async Task NameThatIsNoEarlierText_LeadsNowhere(string stamp)
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var before = await Bytes(scratch);
         var page = await desk.Page(Ring);
@@ -137,7 +137,7 @@ public sealed class MendingTests
     [Fact]
     public async Task WayOutThatIsNotOffered_ChangesNothing()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var before = await Bytes(scratch);
         var form = (IHtmlFormElement)(await desk.Page(Ring)).QuerySelector("form.waysout")!;
@@ -150,7 +150,7 @@ public sealed class MendingTests
     [Fact]
     public async Task Finding_IsAcceptedWithAReason_ShownApart_AndAcceptedNoLonger()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var page = await desk.Page(Ring);
         var count = page.QuerySelectorAll(".finds > li").Length;
@@ -174,7 +174,7 @@ public sealed class MendingTests
     [InlineData("a\u202eb", "cannot be seen")]
     public async Task ReasonThatIsNone_IsRefused_AndNothingIsWritten(string reason, string said)
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var before = await Bytes(scratch);
         var answer = await desk.Send(AcceptForm(await desk.Page(Ring)), ("reason", reason));
@@ -187,7 +187,7 @@ public sealed class MendingTests
     [Fact]
     public async Task RefusedReason_CanBeTypedAgain()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var answer = await desk.Send(AcceptForm(await desk.Page(Ring)), ("reason", ""));
         var again = await desk.Send((IHtmlFormElement)answer.Page.QuerySelector("main form")!, ("reason", "it is so"));
@@ -197,7 +197,7 @@ public sealed class MendingTests
     [Fact]
     public async Task Markup_InAReason_IsText()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         const string Reason = "<script>alert(1)</script>\"'";
         var answer = await desk.Send(AcceptForm(await desk.Page(Ring)), ("reason", Reason));
@@ -209,7 +209,7 @@ public sealed class MendingTests
     [Fact]
     public async Task Safety_HasNoButtonToAcceptItAway_AndCannotBeSent()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var page = await desk.Page(Ring);
         var safety = page.QuerySelectorAll(".finds > li").Where(item => item.QuerySelector(".kind")!.TextContent.Contains("safety", StringComparison.Ordinal)).ToList();
@@ -225,7 +225,7 @@ public sealed class MendingTests
     [Fact]
     public async Task AcceptedAtHome_IsNotCalledNeedless_Elsewhere()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         await desk.Send(AcceptForm(await desk.Page(Ring)), ("reason", "it is so"));
         Assert.DoesNotContain("no longer", (await desk.Page(Ring + "?kitchen=mountain")).QuerySelector(".finds")!.TextContent, StringComparison.Ordinal);
@@ -235,7 +235,7 @@ public sealed class MendingTests
     public async Task TextThatIsNotUnderstood_IsMendedLineByLine_InTheFolder()
     {
         var text = await File.ReadAllTextAsync(House.PotatoRolls, Stop);
-        using var scratch = Scratch.WithTheShipped().Put("rolls", text.Replace("  scale:", "  scalee:", StringComparison.Ordinal).Replace("  fridge:", "  fridgge:", StringComparison.Ordinal));
+        using var scratch = WithCornflour().Put("rolls", text.Replace("  scale:", "  scalee:", StringComparison.Ordinal).Replace("  fridge:", "  fridgge:", StringComparison.Ordinal));
         await using var desk = await LiveDesk.On(scratch.Data);
         var shown = await desk.Page("/open?name=rolls");
         var first = await Press(desk, shown, "“fridge”");
@@ -248,7 +248,7 @@ public sealed class MendingTests
     [Fact]
     public async Task TypedText_IsMendedInItsField_AndNothingIsWritten()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var files = Directory.GetFiles(scratch.Data.Root, "*", SearchOption.AllDirectories);
         var text = (await File.ReadAllTextAsync(House.PotatoRolls, Stop)).Replace("  fridge:", "  fridgge:", StringComparison.Ordinal);
@@ -264,7 +264,7 @@ public sealed class MendingTests
     [Fact]
     public async Task TextThatIsNotAllUtf8_IsNeverWrittenBack()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         var file = scratch.Folder.RecipeTexts.FileOf("broken");
         await File.WriteAllBytesAsync(file, [.. (await File.ReadAllBytesAsync(House.PotatoRolls, Stop)), (byte)'#', 0xe9, (byte)'\n', (byte)'x', (byte)'\t', (byte)':', (byte)'\n'], Stop);
         await using var desk = await LiveDesk.On(scratch.Data);
@@ -275,7 +275,7 @@ public sealed class MendingTests
     [Fact]
     public void SecondOfTheSameMoment_HasItsOwnName()
     {
-        using var scratch = Scratch.WithTheShipped();
+        using var scratch = WithCornflour();
         var earlier = new EarlierTexts(scratch.Folder.RecipeTexts, "pilot-ring");
         var now = new DateTimeOffset(2026, 11, 12, 16, 4, 0, TimeSpan.Zero);
         Assert.Equal("20261112T160400Z", earlier.Keep([1], new("one", false, "a"), now));
@@ -283,6 +283,14 @@ public sealed class MendingTests
         var found = earlier.Find("20261112T160400Z-2");
         Assert.Equal([2], found!.Value.Bytes);
         Assert.Equal(new("two lines", true, "b"), found.Value.Change);
+    }
+
+    /// <summary>The shipped recipes, one of them with a name that can be several things.</summary>
+    private static Scratch WithCornflour()
+    {
+        var scratch = Scratch.WithTheShipped();
+        var text = File.ReadAllText(scratch.Folder.RecipeTexts.FileOf("pilot-ring"));
+        return scratch.Put("pilot-ring", text.Replace("maize starch: 7 g", "cornflour: 7 g", StringComparison.Ordinal));
     }
 
     private static IHtmlFormElement AcceptForm(IHtmlDocument page) => (IHtmlFormElement)page.QuerySelector(".accept form")!;
