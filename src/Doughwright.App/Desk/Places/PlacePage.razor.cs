@@ -3,6 +3,7 @@ using Doughwright.App.Desk.Kitchens;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
@@ -26,6 +27,9 @@ public sealed partial class PlacePage
 
     [Inject]
     private ShelfFolder Folder { get; set; } = null!;
+
+    [Inject]
+    private PlaceAnswers Answers { get; set; } = null!;
 
     [Inject]
     private NavigationManager Navigation { get; set; } = null!;
@@ -74,8 +78,11 @@ public sealed partial class PlacePage
         Facts = Voice.Say("placing.facts", ("title", recipe.Title), ("kitchen", KitchenSentence.Of(ask.Read.Kitchen, Voice)));
         if (ask is { Step: not null, Target: not null, Refused.Count: 0 })
         {
-            Answering = Task.Run(() => PlaceView.Of(file, ask, voice), Context.RequestAborted);
+            Answering = Answers.For(KeyOf(file, ask, voice), () => PlaceView.Of(file, ask, voice));
             await Task.WhenAny(Answering, Task.Delay(Patience, Context.RequestAborted));
         }
     }
+
+    private string KeyOf(RecipeFile file, PlaceAsk ask, Voice voice) =>
+        string.Join('\n', file.Name, StateId.OfText(file.Text), Query, voice.Measures, KitchenText.Write(ask.Read.Kitchen));
 }
