@@ -8,7 +8,8 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <param name="Facts">What it makes, in a sentence.</param>
 /// <param name="Beside">Address at which two kitchens are set side by side.</param>
 /// <param name="Size">Address at which it is brought to another size.</param>
-public sealed record HeadView(string Title, Told Facts, string Beside, string Size)
+/// <param name="Swaps">Address at which something is swapped.</param>
+public sealed record HeadView(string Title, Told Facts, string Beside, string Size, string Swaps)
 {
     /// <summary>Longer titles are set smaller, so that they do not fill the page.</summary>
     private const int LongestLarge = 80;
@@ -33,6 +34,6 @@ public sealed record HeadView(string Title, Told Facts, string Beside, string Si
                 ("flour", flour))
             : Told.Say(voice, "recipe.facts-dough", ("dough", dough), ("flour", flour));
         var address = $"/recipes/{Uri.EscapeDataString(state.File.Name)}";
-        return new(state.Recipe.Title, facts, $"{address}/kitchens{state.Setting.Question.Query()}", ShelfAddress.InMeasures($"{address}/size", voice));
+        return new(state.Recipe.Title, facts, $"{address}/kitchens{state.Setting.Question.Query()}", ShelfAddress.InMeasures($"{address}/size", voice), ShelfAddress.InMeasures($"{address}/swaps", voice));
     }
 }
