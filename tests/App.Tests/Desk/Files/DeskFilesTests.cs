@@ -1,5 +1,4 @@
 using System.Net;
-using AngleSharp.Dom;
 using Doughwright.App.Tests.Desk.Shelf;
 
 namespace Doughwright.App.Tests.Desk.Files;
