@@ -15,10 +15,10 @@ public sealed class DeskFilesTests
     {
         using var scratch = Scratch.WithTheShipped();
         await using var desk = await LiveDesk.On(scratch.Data);
-        var out_ = Path.Join(scratch.Data.Root, "out");
-        Assert.Equal(0, Run(["page", scratch.Folder.RecipeTexts.FileOf(recipe), .. options, "--out", out_]));
+        var folder = Path.Join(scratch.Data.Root, "out");
+        Assert.Equal(0, Run(["page", scratch.Folder.RecipeTexts.FileOf(recipe), .. options, "--out", folder]));
         using var answer = await desk.Get($"/recipes/{recipe}/page/file{query}");
-        Assert.Equal(await File.ReadAllBytesAsync(Path.Join(out_, recipe + ".html"), Stop), await answer.Content.ReadAsByteArrayAsync(Stop));
+        Assert.Equal(await File.ReadAllBytesAsync(Path.Join(folder, recipe + ".html"), Stop), await answer.Content.ReadAsByteArrayAsync(Stop));
     }
 
     [Fact]
