@@ -1,7 +1,6 @@
 using Doughwright.Engine.Formulas.Swaps;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Swaps;
