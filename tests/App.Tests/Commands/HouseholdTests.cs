@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Doughwright.App.Tests.Pages;
 using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Tests.Commands;
@@ -67,10 +68,10 @@ public class HouseholdTests
     [Fact]
     public void Page_SaysSpoonsOfTheReader_NotThoseOfTheAuthor()
     {
-        var here = Run.WithInput(Text, "page", "-").Output.Replace('\u00a0', ' ');
+        var here = MadePages.Of(Text).Html.Replace('\u00a0', ' ');
         Assert.Contains("2 tbsp", here, StringComparison.Ordinal);
-        var there = Run.WithInput(Text.Replace("region: US", "region: AU", StringComparison.Ordinal), "page", "-").Output.Replace('\u00a0', ' ');
-        Assert.DoesNotContain("or 2 tbsp", there, StringComparison.Ordinal);
+        var there = MadePages.Of(Text.Replace("region: US", "region: AU", StringComparison.Ordinal)).Html.Replace('\u00a0', ' ');
+        Assert.DoesNotContain("2 tbsp", there, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -107,22 +108,14 @@ public class HouseholdTests
         Assert.Contains("taken out", run.Messages, StringComparison.Ordinal);
     }
 
-    private const string Ways = """
-        
-            words: Mix [butter] in, then [oven].
-            cue: smooth, with [water]
-            variants:
-              machine:
-                way: machine
-                hands: 3 min
-        """;
+    private const string Ways = "\n    words: Mix [butter] in, then [rest].\n    cue: smooth, with [water]\n    variants:\n      machine:\n        way: machine\n        hands: 3 min\n";
 
     /// <summary>What a variant has from its step is printed once; a name in a step means the step's part.</summary>
     [Fact]
     public void Page_PrintsWordsOfAVariantOnce_WithValuesOfItsStep()
     {
-        var page = Run.WithInput(Text + Ways.Replace("\n    ", "\n    ", StringComparison.Ordinal), "page", "-").Output.Replace('\u00a0', ' ');
-        Assert.Equal(2, page.Split("in, then [oven].").Length);
+        var page = MadePages.Of(Text + Ways).Html.Replace('\u00a0', ' ');
+        Assert.Equal(2, page.Split("in, then [rest].").Length);
         Assert.Contains("Mix 57 g", page, StringComparison.Ordinal);
         Assert.Contains("smooth, with 320 g", page, StringComparison.Ordinal);
         Assert.Equal(2, page.Split("smooth, with").Length);

@@ -37,7 +37,8 @@ internal sealed record SizeView(
             FindingView.All([.. findings.Where(finding => !file.Findings.Any(known => known.Id == finding.Id))], file.Recipe, voice));
     }
 
-    private static string TitleOf(Recipe recipe, Resized resized, Voice voice) => recipe.Make is { } make
+    /// <summary>By its pieces; by its dough where the word for a piece was written for another number of them.</summary>
+    private static string TitleOf(Recipe recipe, Resized resized, Voice voice) => recipe.Make is { } make && !resized.Findings.Any(finding => finding.Kind == "resize-one-or-many")
         ? voice.Say("sizes.title-of", ("title", recipe.Title), ("pieces", make.Pieces), ("what", make.What))
         : voice.Say("sizes.title-of-dough", ("title", recipe.Title), ("dough", resized.After!.Dough));
 

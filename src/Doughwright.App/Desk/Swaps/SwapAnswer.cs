@@ -17,16 +17,33 @@ internal sealed class SwapAnswer(Recipe recipe, Swapped swapped, Voice voice)
         }
 
         var said = swapped.Lines.Where(line => line.Change is LineChange.Replaced or LineChange.Removed).Select(Swap).ToList();
-        var others = swapped.Lines.Where(line => line.Change is LineChange.Corrected or LineChange.Added).Select(Other).ToArray();
+        var others = swapped.Lines.Where(line => line.Change is LineChange.Corrected or LineChange.Added && IsSeen(line.Before, line.After, voice)).Select(Other).ToArray();
         if (others.Length > 0)
         {
             said.Add(voice.Say("swaps.corrected", ("changes", others)));
         }
 
-        // Another flour is held for the same: what it drinks is told apart.
-        var worst = swapped.Residuals.SelectMany(Parts).Select(each => each is { } known ? Math.Abs(known.Value) : double.NaN).DefaultIfEmpty(0).Max();
-        said.Add(voice.Words[double.IsNaN(worst) ? "swaps.made-good-not-known" : worst < SwapResidual.Felt ? "swaps.made-good" : "swaps.not-made-good"]);
+        said.Add(voice.Words["swaps." + Balance()]);
         return said;
+    }
+
+    /// <summary>Whether two weights are told in different words.</summary>
+    public static bool IsSeen(Mass? before, Mass? after, Voice voice) => before is not { } was || after is not { } now || voice.Text(was) != voice.Text(now);
+
+    private string Balance()
+    {
+        bool Tells(string kind) => swapped.Consequences.Any(finding => finding.Kind.StartsWith(kind, StringComparison.Ordinal));
+        if (Tells("swap-not-made-good"))
+        {
+            return "not-made-good";
+        }
+
+        if (Tells("swap-flour-") && swapped.Lines.All(line => line.Change == LineChange.Replaced && line.Before == line.After))
+        {
+            return "flour-held";
+        }
+
+        return swapped.Residuals.SelectMany(Parts).Any(each => each is null) ? "made-good-not-known" : "made-good";
     }
 
     /// <summary>"Potato rolls with olive oil, without egg".</summary>

@@ -46,9 +46,13 @@ internal sealed record SwapView(
                 [], null, [], [], [], [], []);
         }
 
+        // What was so before is no matter of the swap. Lines of the text move, so a place counts and no line.
+        var known = file.Findings.Concat(file.Formula!.Findings).Concat(Engine.Recipes.Checks.RecipeChecks.Of(recipe)).Concat(swapped.Consequences)
+            .Select(finding => (finding.Kind, finding.Place))
+            .ToHashSet();
         var told = swapped.Consequences.Where(finding => !IsThirst(finding))
             .OrderByDescending(finding => finding.Grade)
-            .Concat(findings.Where(finding => !Knows(file, finding) && !Knows(swapped, finding)));
+            .Concat(findings.Where(finding => !known.Contains((finding.Kind, finding.Place))));
         return new(
             new SwapAnswer(recipe, swapped, voice).Said(),
             SwapAnswer.TitleOf(recipe, wishes, voice),
@@ -59,20 +63,11 @@ internal sealed record SwapView(
             [.. swapped.Consequences.Where(IsThirst).Select(finding => SwapReason.Of(finding, voice))],
             [.. times.Select(words.Time)],
             [.. AllergenWords.Of(swapped.Allergens, voice)],
-            [.. swapped.Buy.Select(words.Buy)],
+            [.. swapped.Buy.Where(change => SwapAnswer.IsSeen(change.Before, change.After, voice)).Select(words.Buy)],
             FindingView.All([.. told], recipe, voice));
     }
 
     private static bool IsThirst(Finding finding) => finding.Kind.StartsWith(OfFlour, StringComparison.Ordinal);
-
-    /// <summary>What was so before is no matter of the swap. Lines of the text move, so a place counts and no line.</summary>
-    private static bool Knows(RecipeFile file, Finding finding) => file.Findings.Concat(file.Formula!.Findings).Concat(Checks(file)).Any(known => IsSame(known, finding));
-
-    private static bool Knows(Swapped swapped, Finding finding) => swapped.Consequences.Any(known => IsSame(known, finding));
-
-    private static bool IsSame(Finding one, Finding other) => one.Kind == other.Kind && one.Place == other.Place;
-
-    private static IReadOnlyList<Finding> Checks(RecipeFile file) => Engine.Recipes.Checks.RecipeChecks.Of(file.Recipe!);
 }
 
 /// <summary>A line before and after.</summary>

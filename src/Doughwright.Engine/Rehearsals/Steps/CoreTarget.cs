@@ -8,7 +8,7 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// <remarks>
 /// Where the author gives no core it is drawn from what such breads are baked to at the sea: enriched 86 to 98 °C, most likely 93; lean 93 to
 /// 99, most likely 96.5. Source: core-bands. A home on a mountain has the same share of a shorter way. A core that the author's kitchen can
-/// reach is carried as a share too, asked or measured; one that no crumb has even there is refused.
+/// reach is carried as a share too, asked or measured; one that no crumb has even there is refused, and so is one that the dough has when it goes in.
 /// </remarks>
 internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
 {
@@ -34,6 +34,12 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
         if (step.End is StepEnd.AtCore { Temperature: var asked } && asked >= stage.Boils)
         {
             var refusal = StepFindings.About(step, "core-above-boiling", Grade.Error, false, ("core", asked), ("boils", stage.Boils), ("altitude", stage.Kitchen.Altitude), ("offered", Temperature.FromCelsius(Math.Floor(stage.Boils.Celsius - 1))));
+            return new(PerLane.Same(double.NaN, stage.Lanes), refusal);
+        }
+
+        if (stated is { } low && start.Central >= low.Celsius)
+        {
+            var refusal = StepFindings.About(step, "core-not-above-dough", Grade.Error, false, ("core", low), ("dough", Temperature.FromCelsius(start.Central)));
             return new(PerLane.Same(double.NaN, stage.Lanes), refusal);
         }
 
