@@ -4,6 +4,7 @@ using Doughwright.App.Text;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Recipes.Checks;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Pages;
 
 namespace Doughwright.App.Commands;
@@ -35,9 +36,9 @@ internal static class PageCommand
 
         var recipe = reading.Recipe!;
         var worked = PageRun.Of(recipe, Larder.Shipped, named?.Kitchen);
-        var all = FindingList.Of(file.Text, kitchenFindings, findings, RecipeChecks.Of(recipe), worked.Here.Formula.Findings, worked.Here.Findings);
+        var all = FindingList.Judged(file.Text, recipe, kitchenFindings, findings, RecipeChecks.Of(recipe), worked.Here.Formula.Findings, worked.Here.Findings);
         var stamp = Stamp.Of(recipe);
-        var page = ReaderPage.Write(worked, all, new(stamp.State, stamp.Engine, stamp.Larder), run.Voice.Words, run.Voice.Measures);
+        var page = ReaderPage.Write(worked, all.Open, new(stamp.State, stamp.Engine, stamp.Larder), run.Voice.Words, run.Voice.Measures);
         var bytes = Encoding.UTF8.GetBytes(page);
         return PageFile.Write(folder!, recipe.Title, bytes, given.Faults) is { } written
             ? new(Output(run, stamp, recipe, written, bytes.Length, all), "", CommandRun.CodeOf(all))
@@ -56,7 +57,7 @@ internal static class PageCommand
         return folder;
     }
 
-    private static string Output(CommandRun run, Stamp stamp, Recipe recipe, string file, int bytes, IReadOnlyList<Finding> findings)
+    private static string Output(CommandRun run, Stamp stamp, Recipe recipe, string file, int bytes, Judgement findings)
     {
         if (run.Json)
         {

@@ -3,6 +3,7 @@ using Doughwright.App.Text;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Pictures.Files;
 
 namespace Doughwright.App.Commands;
@@ -28,7 +29,7 @@ internal static class PictureCommand
 
         if (choice.Draw(asked.Kind, asked.Step) is not { } drawn)
         {
-            return Write(run, rehearsed, null, 0, [NotKnown(asked), .. rehearsed.Findings]);
+            return Write(run, rehearsed, null, 0, And(NotKnown(asked), rehearsed.Findings));
         }
 
         var picture = PictureFile.Of(drawn, asked.Ground, asked.WidthPixels);
@@ -42,7 +43,7 @@ internal static class PictureCommand
         return asked.Out.Write(bytes, run.Given.Faults) ? Write(run, rehearsed, (asked, picture), bytes.Length, findings) : Answer.None;
     }
 
-    private static (byte[] Bytes, IReadOnlyList<Finding> Findings) Made(PictureAsked asked, PictureFile picture, IReadOnlyList<Finding> findings)
+    private static (byte[] Bytes, Judgement Findings) Made(PictureAsked asked, PictureFile picture, Judgement findings)
     {
         if (!asked.IsPng)
         {
@@ -50,8 +51,10 @@ internal static class PictureCommand
         }
 
         var painted = picture.ToPng();
-        return (painted.Png, painted.Missing.Count == 0 ? findings : [LettersMissing(painted.Missing), .. findings]);
+        return (painted.Png, painted.Missing.Count == 0 ? findings : And(LettersMissing(painted.Missing), findings));
     }
+
+    private static Judgement And(Finding first, Judgement findings) => findings with { Open = [first, .. findings.Open] };
 
     private static Finding NotKnown(PictureAsked asked) => About("picture-not-known", Grade.Error, ("picture", asked.KindAsTyped));
 
@@ -66,7 +69,7 @@ internal static class PictureCommand
         Arguments = arguments.ToDictionary(argument => argument.Name, argument => argument.Value),
     };
 
-    private static Answer Write(CommandRun run, AskedRehearsal rehearsed, (PictureAsked Asked, PictureFile File)? made, int bytes, IReadOnlyList<Finding> findings) => new(
+    private static Answer Write(CommandRun run, AskedRehearsal rehearsed, (PictureAsked Asked, PictureFile File)? made, int bytes, Judgement findings) => new(
         run.Json ? PictureJson.Write(Stamp.Of(rehearsed.Recipe), made, bytes, findings, run.Voice) : PictureText.Write(rehearsed.Rehearsal, made, bytes, findings, run.Voice),
         "",
         CommandRun.CodeOf(findings));

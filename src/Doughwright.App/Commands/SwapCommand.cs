@@ -45,7 +45,7 @@ internal static class SwapCommand
         var swapped = Swapping.Swap(recipe, wishes, Larder.Shipped);
         if (swapped.Recipe is null)
         {
-            var refused = FindingList.Of(file.Text, findings, swapped.Consequences);
+            var refused = FindingList.Judged(file.Text, recipe, findings, swapped.Consequences);
             return new(
                 run.Json ? SwapJson.Write(Stamp.Of(recipe), recipe, swapped, null, [], refused, run.Voice) : "",
                 run.Json ? "" : SwapText.Write(recipe, swapped, [], run.Voice),
@@ -62,7 +62,7 @@ internal static class SwapCommand
 
         // What was found is told of the new text, with its lines.
         var formula = Formula.Balance(again.Recipe, Larder.Shipped);
-        var all = FindingList.Of(writing.Text, file.Findings, again.Findings, writing.Findings, RecipeChecks.Of(again.Recipe), formula.Findings, swapped.Consequences);
+        var all = FindingList.Judged(writing.Text, again.Recipe, file.Findings, again.Findings, writing.Findings, RecipeChecks.Of(again.Recipe), formula.Findings, swapped.Consequences);
         var times = Times(recipe, swapped);
         return run.Json
             ? new(SwapJson.Write(Stamp.Of(recipe), recipe, swapped, writing.Text, times, all, run.Voice), "", CommandRun.CodeOf(all))
@@ -82,7 +82,7 @@ internal static class SwapCommand
     private static Answer Offer(CommandRun run, InputFile file, Recipe recipe, IReadOnlyList<Finding> findings)
     {
         var offers = Swapping.Offer(recipe, Larder.Shipped);
-        var all = FindingList.Of(file.Text, findings);
+        var all = FindingList.Judged(file.Text, recipe, findings);
         return run.Json
             ? new(SwapJson.WriteOffers(Stamp.Of(recipe), recipe, offers, all, run.Voice), "", CommandRun.CodeOf(all))
             : new(SwapText.WriteOffers(recipe, offers, run.Voice), "", CommandRun.CodeOf(all));

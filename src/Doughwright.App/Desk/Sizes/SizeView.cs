@@ -33,7 +33,7 @@ internal sealed record SizeView(
             [.. resized.Choices.Select(choice => new SizeChoice(words.Choice(choice), [.. choice.Options.Select(option => new SizeOption(words.Shift(choice, option), voice.Say("sizes.take", ("count", option.Count), ("name", choice.Name)), take(choice.Line, option.Count)))]))],
             [.. resized.Fits.Select(words.Fit)],
             [.. resized.Measures.Select(measure => new SizeMeasure(measure.Name, words.Was(measure), words.NowOf(measure), words.Range(measure), words.Stands(measure)))],
-            FindingView.All([.. findings.Where(finding => !file.Findings.Any(known => known.Id == finding.Id))], file.Recipe, voice));
+            FindingView.All([.. findings.Open.Where(finding => !file.Findings.Any(known => known.Id == finding.Id))], file.Recipe, voice));
     }
 
     private static string TitleOf(Recipe recipe, Resized resized, Voice voice) => recipe.Make is { } make
