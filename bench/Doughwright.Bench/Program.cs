@@ -14,6 +14,11 @@ if (args is ["desk-start"])
     return await DeskStart.Run();
 }
 
+if (args is ["larder-hits"])
+{
+    return LarderProbe.TellHits();
+}
+
 if (args is ["desk-shelf"])
 {
     return await DeskShelf.Run();

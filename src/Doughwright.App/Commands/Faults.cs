@@ -1,4 +1,4 @@
-using Doughwright.Engine.TextForm;
+using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Commands;

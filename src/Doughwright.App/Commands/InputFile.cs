@@ -1,6 +1,5 @@
 using System.Text;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Commands;
 

@@ -15,6 +15,9 @@ internal sealed class Offers
         byFinding = all.Select((remedy, index) => (Number: index + 1, Remedy: remedy)).ToLookup(offer => offer.Remedy.FindingId);
     }
 
+    /// <summary>For a text that is not to be written.</summary>
+    public static Offers None { get; } = new([]);
+
     public IReadOnlyList<Remedy> All { get; }
 
     /// <param name="recipe">Null when a line was not understood.</param>

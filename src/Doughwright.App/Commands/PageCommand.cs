@@ -1,11 +1,7 @@
-using System.Text;
 using Doughwright.App.Json;
 using Doughwright.App.Text;
-using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Recipes.Checks;
-using Doughwright.Engine.Remedies;
-using Doughwright.Publishing.Pages;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Commands;
 
@@ -35,13 +31,9 @@ internal static class PageCommand
         }
 
         var recipe = reading.Recipe!;
-        var worked = PageRun.Of(recipe, Larder.Shipped, named?.Kitchen);
-        var all = FindingList.Judged(file.Text, recipe, kitchenFindings, findings, RecipeChecks.Of(recipe), worked.Here.Formula.Findings, worked.Here.Findings);
-        var stamp = Stamp.Of(recipe);
-        var page = ReaderPage.Write(worked, all.Open, new(stamp.State, stamp.Engine, stamp.Larder), run.Voice.Words, run.Voice.Measures);
-        var bytes = Encoding.UTF8.GetBytes(page);
-        return PageFile.Write(folder!, recipe.Title, bytes, given.Faults) is { } written
-            ? new(Output(run, stamp, recipe, written, bytes.Length, all), "", CommandRun.CodeOf(all))
+        var made = MadePage.Of(recipe, file.Text, findings, named?.Kitchen, kitchenFindings, run.Voice);
+        return PageFile.Write(folder!, recipe.Title, made.Bytes, given.Faults) is { } written
+            ? new(Output(run, recipe, written, made), "", CommandRun.CodeOf(made.Findings))
             : Answer.None;
     }
 
@@ -57,16 +49,19 @@ internal static class PageCommand
         return folder;
     }
 
-    private static string Output(CommandRun run, Stamp stamp, Recipe recipe, string file, int bytes, Judgement findings)
+    /// <summary>"113 kB", begun ones counted.</summary>
+    internal static string Size(int bytes, Voice voice) => voice.Say("page-size", ("kilobytes", (bytes + 999) / 1000));
+
+    private static string Output(CommandRun run, Recipe recipe, string file, MadePage made)
     {
         if (run.Json)
         {
-            return PageJson.Write(stamp, recipe.Title, file, bytes, findings, run.Voice);
+            return PageJson.Write(made.Stamp, recipe.Title, file, made.Bytes.Length, made.Findings, run.Voice);
         }
 
         var text = new Page();
-        text.Paragraph(run.Voice.Say("page-written", ("file", file), ("size", run.Voice.Say("page-size", ("kilobytes", (bytes + 999) / 1000)))));
-        FindingsText.WriteSection(text, findings, run.Voice);
+        text.Paragraph(run.Voice.Say("page-written", ("file", file), ("size", Size(made.Bytes.Length, run.Voice))));
+        FindingsText.WriteSection(text, made.Findings, run.Voice);
         return text.ToString();
     }
 }

@@ -1,40 +1,16 @@
-using System.Globalization;
 using Doughwright.Engine.Recipes;
-using Doughwright.Publishing.Pictures.Files;
 
 namespace Doughwright.App.Commands;
 
-/// <summary>What a command line says about a picture.</summary>
-/// <param name="Step">Id of the step it is of; null for the usual one.</param>
-internal sealed record PictureAsked(PictureKind Kind, string KindAsTyped, string? Step, bool IsPng, Ground Ground, int WidthPixels, OutFile Out)
+/// <summary>A picture that is asked for, and the file it goes into.</summary>
+internal sealed record PictureAsked(PictureWish Wish, OutFile Out)
 {
-    /// <summary>The width of a film.</summary>
-    private const int UsualWidth = 1920;
-
-    private static readonly Dictionary<string, PictureKind> Kinds = new()
-    {
-        ["strip"] = PictureKind.Strip,
-        ["tall"] = PictureKind.Tall,
-        ["rise"] = PictureKind.Rise,
-        ["heat"] = PictureKind.Heat,
-        ["balance"] = PictureKind.Balance,
-    };
-
-    private static readonly Dictionary<string, Ground> Grounds = new() { ["light"] = Ground.Light, ["dark"] = Ground.Dark, ["none"] = Ground.None };
-
-    private static readonly Dictionary<string, bool> Forms = new() { ["svg"] = false, ["png"] = true };
-
     /// <summary>Null where something is missing or wrong; the faults say what.</summary>
     public static PictureAsked? Read(CommandRun run, Recipe recipe)
     {
         var (given, options) = (run.Given, run.Options);
-        var typed = given.One(options.PictureOf) ?? "strip";
-        var kind = given.Word(options.PictureOf.Name, typed, Kinds);
-        var ground = given.One(options.Ground) is { } named ? given.Word(options.Ground.Name, named, Grounds) : Ground.Light;
-        var width = Width(given, options);
-        var step = StepOf(given, options, recipe, kind, typed);
         var path = given.One(options.Out);
-        var form = Form(given, options, path);
+        var wish = PictureWish.Read(given, options, recipe, path);
         if (path is null)
         {
             given.Faults.Add("out-not-said", ("option", options.Out.Name), ("example", given.Example(options.Out)));
@@ -42,61 +18,6 @@ internal sealed record PictureAsked(PictureKind Kind, string KindAsTyped, string
         }
 
         var file = OutFile.At(path, given.Files(options.File), given.Faults);
-        return (kind, ground, width, form, file) is ({ } what, { } on, { } pixels, { } isPng, { } to) && !given.Faults.Any
-            ? new(what, typed, step, isPng, on, pixels, to)
-            : null;
-    }
-
-    private static string? StepOf(Given given, Options options, Recipe recipe, PictureKind? kind, string typed)
-    {
-        if (given.One(options.Step) is not { } name)
-        {
-            return null;
-        }
-
-        if (kind is { } known && !PictureChoice.IsOfStep(known))
-        {
-            given.Faults.Add("picture-has-no-step", ("option", options.Step.Name), ("picture", typed));
-            return null;
-        }
-
-        return new Names(recipe, given.Faults).Step(options.Step.Name, name)?.Id;
-    }
-
-    private static bool? Form(Given given, Options options, string? path)
-    {
-        if (given.One(options.As) is { } typed)
-        {
-            return given.Word(options.As.Name, typed, Forms);
-        }
-
-        if (path is null)
-        {
-            return null;
-        }
-
-        if (Forms.TryGetValue(Path.GetExtension(path).TrimStart('.').ToLowerInvariant(), out var isPng))
-        {
-            return isPng;
-        }
-
-        given.Faults.Add("picture-form-not-said", ("file", path), ("option", options.As.Name));
-        return null;
-    }
-
-    private static int? Width(Given given, Options options)
-    {
-        if (given.One(options.Width) is not { } typed)
-        {
-            return UsualWidth;
-        }
-
-        if (int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var width) && width is >= PictureFile.Narrowest and <= PictureFile.Widest)
-        {
-            return width;
-        }
-
-        given.Faults.Add("picture-width", ("option", options.Width.Name), ("given", typed), ("low", PictureFile.Narrowest), ("high", PictureFile.Widest));
-        return null;
+        return wish is not null && file is not null && !given.Faults.Any ? new(wish, file) : null;
     }
 }

@@ -25,7 +25,8 @@ internal static class SwapOptions
         return wishes;
     }
 
-    private static Wish? Wish(string typed)
+    /// <summary>Null when it does not say what by what.</summary>
+    public static Wish? Wish(string typed)
     {
         var sign = typed.IndexOf('=');
         if (sign < 0)

@@ -18,9 +18,9 @@ internal static class FindingsJson
     /// <summary>{ form, findings }: a line was not understood, and nothing was computed.</summary>
     public static string WriteNotUnderstood(IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json => WriteList(json, findings, null, voice));
 
-    /// <summary>The findings without what can be done about them.</summary>
+    /// <summary>Findings of something else than the recipe that was read: there is no text of theirs to be changed.</summary>
     public static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Voice voice, string name = "findings") =>
-        json.Array(name, findings, finding => WriteOne(json, finding, voice));
+        WriteList(json, findings, null, voice, name);
 
     /// <summary>"findings" without what can be done about them, and "accepted".</summary>
     public static void WriteJudged(Utf8JsonWriter json, Judgement findings, Voice voice)
@@ -46,7 +46,7 @@ internal static class FindingsJson
 
     /// <summary>The findings, each with its ways out.</summary>
     /// <param name="recipe">Null when a line was not understood.</param>
-    private static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Recipe? recipe, Voice voice) => json.Array("findings", findings, finding =>
+    private static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Recipe? recipe, Voice voice, string name = "findings") => json.Array(name, findings, finding =>
     {
         WriteOne(json, finding, voice);
         json.Array("remedies", Remedies.For(finding, recipe), remedy =>

@@ -12,7 +12,10 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
     private const int PairsBeside = 4;
 
     /// <summary>One column pair: weights and percentages by row key.</summary>
-    private sealed record Block(string Head, IReadOnlyDictionary<string, (double Grams, double? Percent)> Cells);
+    private sealed record Block(string Head, IReadOnlyDictionary<string, Cell> Cells);
+
+    /// <param name="Typed">The household measure it was typed in, of one line alone; null for weights and sums.</param>
+    private sealed record Cell(double Grams, double? Percent, string? Typed = null);
 
     /// <summary>Names of the rows by key, in the order of the recipe; parts after ingredients.</summary>
     private readonly Dictionary<string, string> names = [];
@@ -37,7 +40,7 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
     /// <summary>Every ingredient of the dough once, on all its flour.</summary>
     private Block Total(IReadOnlyList<ComponentFormula> inside)
     {
-        var cells = new Dictionary<string, (double Grams, double? Percent)>();
+        var cells = new Dictionary<string, Cell>();
         foreach (var component in inside)
         {
             foreach (var line in component.Lines.Where(line => line.Source.Uses is null))
@@ -46,7 +49,7 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
                 names.TryAdd(key, line.Name);
                 var grams = line.Mass.Grams * component.ShareInDough;
                 var sum = grams + (cells.TryGetValue(key, out var before) ? before.Grams : 0);
-                cells[key] = (sum, formula.Flour > Mass.Zero ? 100 * sum / formula.Flour.Grams : null);
+                cells[key] = new(sum, formula.Flour > Mass.Zero ? 100 * sum / formula.Flour.Grams : null);
             }
         }
 
@@ -55,13 +58,16 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
 
     private Block Own(ComponentFormula component)
     {
-        var cells = new Dictionary<string, (double Grams, double? Percent)>();
+        var cells = new Dictionary<string, Cell>();
         foreach (var line in component.Lines)
         {
             var key = Key(line);
             names.TryAdd(key, line.Source.Uses is null ? line.Name : voice.Say("row-of-part", ("name", line.Name)));
             var before = cells.GetValueOrDefault(key);
-            cells[key] = (before.Grams + line.Mass.Grams, line.Percent is { } percent ? (before.Percent ?? 0) + percent.Value : null);
+            cells[key] = new(
+                (before?.Grams ?? 0) + line.Mass.Grams,
+                line.Percent is { } percent ? (before?.Percent ?? 0) + percent.Value : null,
+                before is null && line.Source.Household is not null ? line.Source.Typed : null);
         }
 
         return new(component.Name, cells);
@@ -86,7 +92,7 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
             var (percents, percentTotal) = Percents(block);
             foreach (var row in rows)
             {
-                cells[row].Add(grams.GetValueOrDefault(row, ""));
+                cells[row].Add(block.Cells.GetValueOrDefault(row)?.Typed is { } typed ? voice.Say("row-typed", ("typed", typed), ("weight", grams[row])) : grams.GetValueOrDefault(row, ""));
                 cells[row].Add(percents.GetValueOrDefault(row, ""));
             }
 

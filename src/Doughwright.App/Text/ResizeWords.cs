@@ -34,8 +34,9 @@ internal sealed class ResizeWords(Resized resized, Voice voice)
     public string Choice(WholeChoice choice) =>
         voice.Say("resize.choice", ("name", choice.Name), ("needed", choice.Needed), ("piece", choice.Piece), ("mass", choice.Piece * choice.Needed));
 
-    public string Shift(WholeChoice choice, WholeOption option) => voice.Say(
-        "resize.option",
+    /// <param name="key">What is shifted, in words with the same figures.</param>
+    public string Shift(WholeChoice choice, WholeOption option, string key = "resize.option") => voice.Say(
+        key,
         ("line", choice.Line),
         ("count", option.Count),
         ("mass", option.Mass),

@@ -1,5 +1,4 @@
 using Doughwright.Engine.Formulas.Swaps;
-using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Publishing.Wording;
@@ -19,8 +18,8 @@ internal static class SwapText
         }
 
         WriteLines(page, recipe, swapped, voice);
-        WriteTimes(page, times, voice);
-        WriteBuy(page, swapped, voice);
+        WriteTimes(page, recipe, times, voice);
+        WriteBuy(page, recipe, swapped, voice);
         if (swapped.Consequences.Count > 0)
         {
             FindingsText.WriteSection(page, [.. swapped.Consequences.OrderByDescending(finding => finding.Grade)], voice);
@@ -41,8 +40,7 @@ internal static class SwapText
         page.Paragraph(voice.Say("swap.offers", ("title", recipe.Title)));
         foreach (var offer in offers)
         {
-            var key = offer.Wish.IsWithout ? "swap.offer-without" : offer.Wish.Part is null ? "swap.offer" : "swap.offer-in";
-            page.Heading(voice.Say(key, ("what", offer.Wish.What), ("by", offer.Wish.By), ("part", offer.Wish.Part)));
+            page.Heading(new SwapWords(recipe, voice).WishOf(offer.Wish));
             if ((offer.Allowed?.Words ?? offer.Without?.Words) is { } words)
             {
                 page.Paragraph(words, 2);
@@ -63,6 +61,7 @@ internal static class SwapText
         if (swapped.Lines.Count > 0)
         {
             page.Gap();
+            var words = new SwapWords(recipe, voice);
             var table = new Table(
                 new(voice.Words["swap.head-part"], Align.Left),
                 new(voice.Words["swap.head-line"], Align.Left),
@@ -70,57 +69,33 @@ internal static class SwapText
                 new(voice.Words["swap.head-after"], Align.Right));
             foreach (var line in swapped.Lines)
             {
-                table.Add(recipe.FindComponent(line.Component)!.Name, NameOf(line, voice), Of(line.Before, voice), Of(line.After, voice));
+                table.Add(words.PartOf(line.Component), words.NameOf(line), words.Of(line.Before), words.Of(line.After));
             }
 
             table.WriteTo(page);
             page.Gap();
             foreach (var residual in swapped.Residuals)
             {
-                page.Paragraph(voice.Say(
-                    residual.Component is null ? "swap.left-dough" : "swap.left-part",
-                    ("part", residual.Component is { } part ? recipe.FindComponent(part)!.Name : ""),
-                    ("water", Signed(residual.Water, voice)),
-                    ("sugar", Signed(residual.Sugar, voice)),
-                    ("fat", Signed(residual.Fat, voice)),
-                    ("salt", Signed(residual.Salt, voice))));
+                page.Paragraph(words.Left(residual));
             }
         }
     }
 
-    private static void WriteTimes(Page page, IReadOnlyList<RehearsedStep> times, Voice voice)
+    private static void WriteTimes(Page page, Recipe recipe, IReadOnlyList<RehearsedStep> times, Voice voice)
     {
         if (times.Count > 0)
         {
             page.Gap();
-            page.Paragraph(voice.Say("swap.times", ("times", times.Select(step => voice.Say(
-                "swap.time",
-                ("step", step.Name),
-                ("minutes", step.Time!.Value.Likely),
-                ("range", voice.Range(step.Time.Value.Low, step.Time.Value.High, inSentence: true)),
-                ("home", step.HomeTime))))));
+            page.Paragraph(voice.Say("swap.times", ("times", times.Select(new SwapWords(recipe, voice).Time))));
         }
     }
 
-    private static void WriteBuy(Page page, Swapped swapped, Voice voice)
+    private static void WriteBuy(Page page, Recipe recipe, Swapped swapped, Voice voice)
     {
         if (swapped.Buy.Count > 0)
         {
             page.Gap();
-            page.Paragraph(voice.Say("swap.buy", ("changes", swapped.Buy.Select(change => voice.Say(
-                "swap.buy-change",
-                ("name", change.Name),
-                ("after", change.After is { } after ? after : voice.Words["swap.none-of-it"]),
-                ("before", change.Before is { } before ? before : voice.Words["swap.none-of-it"]))))));
+            page.Paragraph(voice.Say("swap.buy", ("changes", swapped.Buy.Select(new SwapWords(recipe, voice).Buy))));
         }
     }
-
-    private static string NameOf(SwappedLine line, Voice voice) => line.NameBefore is { } before && line.NameAfter is { } after && before != after
-        ? voice.Say("swap.becomes", ("before", before), ("after", after))
-        : (line.NameAfter ?? line.NameBefore)!;
-
-    private static string Of(Mass? mass, Voice voice) => mass is { } known ? voice.Text(known) : voice.Words["swap.none"];
-
-    private static string Signed(Percent? percent, Voice voice) =>
-        percent is not { } known ? voice.Words["not-known"] : (known.Value >= 0.05 ? "+" : "") + voice.Text(known);
 }

@@ -68,7 +68,7 @@ internal sealed class LineReading(Larder larder, Report report)
                 report.About(component, line, "raw-or-cooked-not-said", Grade.Warning, ("name", line.Name), ("candidates", candidates));
                 break;
             case MatchKind.NotClear:
-                report.About(component, line, "ingredient-not-clear", Grade.Warning, ("name", line.Name), ("candidates", candidates));
+                report.About(component, line, "ingredient-not-clear", Grade.Warning, ("name", line.Name), ("candidates", candidates), Deciding(line));
                 break;
             case MatchKind.ReadAs:
                 report.About(component, line, "ingredient-read-as", Grade.Hint, ("name", line.Name), ("readAs", match.Ingredient!.Name));
@@ -82,6 +82,9 @@ internal sealed class LineReading(Larder larder, Report report)
                 break;
         }
     }
+
+    private (string, object) Deciding(Line line) =>
+        ("regions", RegionCodes.Deciding(larder, there => there.Find(line.Name, line.Conditions).Ingredient is not null));
 
     private Role? RoleOf(Component component, Line line, Ingredient? ingredient, LarderMatch match)
     {

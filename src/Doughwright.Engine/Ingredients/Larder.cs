@@ -18,6 +18,7 @@ public sealed class Larder
     private readonly NameSearch search;
     private readonly MeasureTable measures;
     private readonly Dictionary<string, Ingredient> own = new(StringComparer.Ordinal);
+    private readonly Larder? everywhere;
 
     private Larder(string version, Ingredient[] ingredients, Dictionary<string, Preparation> preparations, LarderName[] names, MeasureTable measures)
     {
@@ -32,16 +33,25 @@ public sealed class Larder
 
     private Larder(Larder shipped, IReadOnlyList<Ingredient> added)
     {
+        Region = shipped.Region;
         Version = Hash([shipped.Version, .. added.Select(OwnText.Of)]);
         Ingredients = [.. shipped.Ingredients, .. added];
         byId = new(shipped.byId, StringComparer.Ordinal);
         (preparations, names, measures, own) = (shipped.preparations, shipped.names, shipped.measures, new(shipped.own, StringComparer.Ordinal));
         search = shipped.search;
+        everywhere = shipped.everywhere?.With(added);
         foreach (var ingredient in added)
         {
             byId.TryAdd(ingredient.Id, ingredient);
             own.TryAdd(Phrase.Normal(ingredient.Name), ingredient);
         }
+    }
+
+    private Larder(Larder larder, Region region)
+    {
+        (byId, preparations, names, search, measures, own) = (larder.byId, larder.preparations, larder.names, larder.search, larder.measures, larder.own);
+        (Ingredients, Region, everywhere) = (larder.Ingredients, region, larder);
+        Version = Hash(larder.Version, RegionCodes.CodeOf(region));
     }
 
     /// <summary>The larder that comes with the program.</summary>
@@ -52,10 +62,16 @@ public sealed class Larder
 
     public IReadOnlyList<Ingredient> Ingredients { get; }
 
+    /// <summary>Where the words that it is asked about were written, unless a question says otherwise; null leaves that open.</summary>
+    public Region? Region { get; }
+
     /// <summary>
     /// This larder and some ingredients of an author's own, which go before rows of the same name. Of two with one name the first is kept.
     /// </summary>
     public Larder With(IEnumerable<Ingredient> ownIngredients) => ownIngredients.ToArray() is { Length: > 0 } added ? new(this, added) : this;
+
+    /// <summary>This larder for words that were written in a region; null leaves open where.</summary>
+    public Larder In(Region? region) => region == Region ? this : region is { } there ? new(everywhere ?? this, there) : everywhere ?? this;
 
     /// <summary>The row with this id, or null.</summary>
     public Ingredient? WithId(string id) => byId.GetValueOrDefault(id);
@@ -74,13 +90,14 @@ public sealed class Larder
     /// What one household measure of an ingredient weighs, by the words people write: "tbsp", "cup, sifted", "large", "sachet".
     /// A volume the source does not have is worked out from one that it has, of the same ingredient in the same form, never from another ingredient.
     /// </summary>
-    /// <param name="region">Where the words were written; it decides what a cup, a pint, a sachet or a large egg is. Null leaves that open.</param>
-    public MeasureMatch MeasureOf(Ingredient ingredient, string unit, Region? region = null) => measures.Find(ingredient, unit, region);
+    /// <param name="region">Where the words were written; it decides what a cup, a pint, a sachet or a large egg is. Null means the larder's own.</param>
+    public MeasureMatch MeasureOf(Ingredient ingredient, string unit, Region? region = null) => measures.Find(ingredient, unit, region ?? Region);
 
     /// <summary>Finds what a person means by a name, with the conditions written beside it: "potato" and "boiled". It never guesses.</summary>
-    /// <param name="region">Where the name was written; it decides where a name means different things in different places. Null leaves that open.</param>
+    /// <param name="region">Where the name was written; it decides where a name means different things in different places. Null means the larder's own.</param>
     public LarderMatch Find(string phrase, IReadOnlyCollection<string> conditions, Region? region = null)
     {
+        region ??= Region;
         var words = Phrase.Words(phrase);
         if (own.TryGetValue(string.Join(' ', words), out var mine))
         {
@@ -116,6 +133,7 @@ public sealed class Larder
     /// </summary>
     public IReadOnlyList<LarderHit> Search(string phrase, Region? region = null, int most = 10)
     {
+        region ??= Region;
         var mine = own.Count == 0 ? [] : new NameSearch([.. own.Values.Select(each => LarderName.Of(each.Name, each, [], [], ""))]).Find(phrase, region, most);
         return [.. mine.Concat(search.Find(phrase, region, most)).OrderByDescending(hit => hit.Likeness).Take(most)];
     }

@@ -16,6 +16,13 @@ internal static class RegionCodes
 
     private static readonly string[] European = ["european", "eu"];
 
+    /// <summary>Every code, in the order in which it is offered.</summary>
+    public static IReadOnlyList<string> Codes { get; } = [.. All.Select(each => each.Code)];
+
+    /// <summary>The codes of the regions in which something is clear, with commas between; empty when a region has been said already.</summary>
+    public static string Deciding(Larder larder, Func<Larder, bool> isClear) =>
+        larder.Region is null ? string.Join(", ", All.Where(each => isClear(larder.In(each.Region))).Select(each => each.Code)) : "";
+
     /// <exception cref="FormatException">No region has this code: the table is broken.</exception>
     public static Region[] Read(string cell) =>
     [

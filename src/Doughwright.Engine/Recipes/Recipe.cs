@@ -9,6 +9,9 @@ public sealed record Recipe
 {
     public required string Title { get; init; }
 
+    /// <summary>Where its words were written: it decides what a name, a cup or a large egg means. Null where the text does not say.</summary>
+    public Region? Region { get; init; }
+
     /// <summary>How many pieces of what dough mass; null when the text does not say.</summary>
     public Make? Make { get; init; }
 
@@ -40,9 +43,9 @@ public sealed record Recipe
     /// <summary>Findings the author has accepted.</summary>
     public IReadOnlyList<Accepted> Accepted { get; init; } = [];
 
-    /// <summary>A larder with the recipe's own ingredients in it.</summary>
+    /// <summary>A larder with the recipe's own ingredients in it, that takes words as they are meant where the recipe was written.</summary>
     public Larder LarderOver(Larder shipped) =>
-        shipped.With(Own.Select(own => own.Ingredient).Where(ingredient => !ReferenceEquals(shipped.WithId(ingredient.Id), ingredient)));
+        shipped.With(Own.Select(own => own.Ingredient).Where(ingredient => !ReferenceEquals(shipped.WithId(ingredient.Id), ingredient))).In(Region);
 
     /// <summary>The component with this id, or null.</summary>
     public Component? FindComponent(string id) => Components.FirstOrDefault(component => component.Id == id);

@@ -37,7 +37,7 @@ internal static class LineRemedies
                 recipe => recipe.Line(part.Id, line.Id, old => old with { Id = Slug.Of(name), Name = name }) with
                 {
                     Steps = [.. recipe.Steps.Select(step => step.Component != part.Id ? step
-                        : step with { Order = [.. step.Order.Select(id => id == line.Id ? Slug.Of(name) : id)] })],
+                        : step.Ordered(order => [.. order.Select(id => id == line.Id ? Slug.Of(name) : id)]))],
                 },
                 ("name", name),
                 ("old", line.Name));

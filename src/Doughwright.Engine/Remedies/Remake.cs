@@ -20,14 +20,14 @@ internal static class Remake
     public static Recipe AddLine(this Recipe recipe, string part, Line line) =>
         recipe.Part(part, component => component with { Lines = [.. component.Lines, line] }) with
         {
-            Steps = [.. recipe.Steps.Select(step => step.Component == part && step.Order.Count > 0 ? step with { Order = [.. step.Order, line.Id] } : step)],
+            Steps = [.. recipe.Steps.Select(step => step.Component == part ? step.Ordered(order => order.Count > 0 ? [.. order, line.Id] : order) : step)],
         };
 
     /// <summary>The recipe without a line, in its part and in every order.</summary>
     public static Recipe DropLine(this Recipe recipe, string part, string id) =>
         recipe.Part(part, component => component with { Lines = [.. component.Lines.Where(line => line.Id != id)] }) with
         {
-            Steps = [.. recipe.Steps.Select(step => step.Component == part ? step with { Order = [.. step.Order.Where(line => line != id)] } : step)],
+            Steps = [.. recipe.Steps.Select(step => step.Component == part ? step.Ordered(order => [.. order.Where(line => line != id)]) : step)],
         };
 
     /// <summary>The recipe without a part, its lines elsewhere and its steps.</summary>
@@ -35,7 +35,7 @@ internal static class Remake
     {
         Components = [.. recipe.Components.Where(part => part.Id != id)
             .Select(part => part with { Lines = [.. part.Lines.Where(line => line.Uses != id)] })],
-        Steps = [.. recipe.Steps.Where(step => step.Component != id).Select(step => step with { Order = [.. step.Order.Where(line => line != id)] })],
+        Steps = [.. recipe.Steps.Where(step => step.Component != id).Select(step => step.Ordered(order => [.. order.Where(line => line != id)]))],
     };
 
     /// <summary>The recipe with a step put in before the one at an index.</summary>
@@ -50,6 +50,13 @@ internal static class Remake
         rest.InsertRange(at < 0 ? rest.Count : at, recipe.Steps.Where(which));
         return recipe with { Steps = rest };
     }
+
+    /// <summary>The step with another order, in every way in which it can be done.</summary>
+    public static Step Ordered(this Step step, Func<IReadOnlyList<string>, IReadOnlyList<string>> order) => step with
+    {
+        Order = order(step.Order),
+        Variants = [.. step.Variants.Select(variant => variant with { Step = variant.Step with { Order = order(variant.Step.Order) } })],
+    };
 
     /// <summary>Another mass; what was typed goes with the old one.</summary>
     public static Line Weighing(this Line line, Mass mass) => line with { Mass = mass, Typed = ExactText.Of(mass), Household = null };

@@ -7,7 +7,7 @@ public static class Remedies
 {
     private static readonly Dictionary<string, Func<Found, IEnumerable<Remedy>>> OfRecipe = new[]
     {
-        ToolRemedies.All, StepRemedies.All, OvenRemedies.All, PartRemedies.All, LineRemedies.All, DoseRemedies.All,
+        ToolRemedies.All, StepRemedies.All, OvenRemedies.All, PartRemedies.All, LineRemedies.All, DoseRemedies.All, AdviceRemedies.All,
     }.SelectMany(room => room).ToDictionary();
 
     /// <summary>
@@ -20,7 +20,7 @@ public static class Remedies
         var offered = recipe is not null && OfRecipe.TryGetValue(finding.Kind, out var offer)
             ? offer(new(finding, recipe))
             : TextRemedies.Of(finding);
-        return [.. offered.GroupBy(remedy => remedy.Verb).SelectMany(group => group.Select((remedy, index) => remedy with { Choice = index + 1 }))];
+        return [.. RegionRemedies.Of(finding).Concat(offered).GroupBy(remedy => remedy.Verb).SelectMany(group => group.Select((remedy, index) => remedy with { Choice = index + 1 }))];
     }
 
     /// <summary>Kinds of finding that some remedy is known for.</summary>

@@ -108,7 +108,7 @@ internal static class StepRemedies
         {
             yield return found.Remedy(
                 Verbs.AppendToOrder,
-                recipe => recipe.Step(step.Id, old => old with { Order = [.. old.Order, .. lines.Except(old.Order)] }),
+                recipe => recipe.Step(step.Id, old => old.Ordered(order => [.. order, .. lines.Except(order)])),
                 ("lines", string.Join(", ", lines)),
                 ("step", step.Name));
         }

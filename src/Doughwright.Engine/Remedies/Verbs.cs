@@ -31,6 +31,7 @@ internal static class Verbs
     public const string AddLine = "add-line";
     public const string WriteMass = "write-mass";
     public const string AddWater = "add-water";
+    public const string DropEntry = "drop-entry";
     public const string LeaveWaterOut = "leave-water-out";
 
     // Changes of the text.
@@ -44,5 +45,6 @@ internal static class Verbs
     public const string PutComma = "put-comma";
     public const string TakeOutWords = "take-out-words";
     public const string DeleteLine = "delete-line";
+    public const string WriteRegion = "write-region";
     public const string WriteFormFirst = "write-form-first";
 }

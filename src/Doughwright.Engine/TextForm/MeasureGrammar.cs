@@ -36,7 +36,8 @@ internal static class MeasureGrammar
 
         if (larder.Find(line.Name, line.Conditions).Ingredient is not { } ingredient)
         {
-            quantity.Log.Wrong(FormFaults.MeasureOfUnknown, quantity.Place, quantity.Position, ("typed", quantity.Text), ("name", line.Name));
+            quantity.Log.Wrong(
+                FormFaults.MeasureOfUnknown, quantity.Place, quantity.Position, ("typed", quantity.Text), ("name", line.Name), Deciding(line, measured, larder));
             return line with { Household = measured };
         }
 
@@ -55,7 +56,8 @@ internal static class MeasureGrammar
             ("typed", quantity.Text),
             ("unit", measured.Unit),
             ("name", ingredient.Name),
-            ("known", string.Join(", ", offered)));
+            ("known", string.Join(", ", offered)),
+            Deciding(line, measured, larder));
         return line with { Household = measured };
     }
 
@@ -79,6 +81,11 @@ internal static class MeasureGrammar
             ? line.Typed
             : null;
     }
+
+    /// <summary>Where the words are clear, when nobody has said yet where they were written.</summary>
+    private static (string, object) Deciding(Line line, Household measured, Larder larder) =>
+        ("regions", RegionCodes.Deciding(larder, there =>
+            there.Find(line.Name, line.Conditions).Ingredient is { } ingredient && Find(ingredient, measured.Unit, line.Conditions, there).Measure is not null));
 
     /// <summary>A condition of the line can say the form of what is measured: "1 US cup, sifted".</summary>
     private static MeasureMatch Find(Ingredient ingredient, string unit, IReadOnlyList<string> conditions, Larder larder)

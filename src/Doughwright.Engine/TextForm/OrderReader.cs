@@ -42,6 +42,31 @@ internal sealed class OrderReader(PartsSection parts)
         return order;
     }
 
+    /// <summary>The order of a variant. It takes the place of the step's, so it names every line that the step's does.</summary>
+    /// <param name="usual">The order of the step; empty when it has none.</param>
+    public IReadOnlyList<string> ReadAgain(IReadOnlyList<Phrase> names, string part, IReadOnlyList<string> usual)
+    {
+        var (before, others) = (ofPart.GetValueOrDefault(part), ofPart.ContainsKey(part));
+        ofPart.Remove(part);
+        var order = Read(names, part);
+        var told = ofPart.GetValueOrDefault(part).Told ?? [];
+        IEnumerable<string> wanted = usual.Count > 0 ? usual : ReadableLinesOf(part);
+        var leftOut = wanted.Where(id => !told.Contains(id)).ToArray();
+        if (names.Count > 0 && leftOut.Length > 0)
+        {
+            names[0].Log.Warn(FormFaults.OrderLeavesOut, names[0].Place, names[0].Position, ("lines", string.Join(", ", leftOut)), ("part", part));
+        }
+
+        // What a variant names is not said of the step.
+        ofPart.Remove(part);
+        if (others)
+        {
+            ofPart.Add(part, before);
+        }
+
+        return order;
+    }
+
     /// <summary>When all steps are read: lines of a part with an order that no order names.</summary>
     public void TellLeftOut()
     {

@@ -14,6 +14,9 @@ internal static class OwnSection
     /// <summary>As labels of the United States have it, with the fibre in it.</summary>
     public const string TotalCarbohydrate = "total carbohydrate";
 
+    /// <summary>As European labels have it, in a recipe of the United States, where the plain word holds the fibre.</summary>
+    public const string CarbohydrateWithoutFibre = "carbohydrate without fibre";
+
     public const string Sugars = "of which sugars";
     public const string Lactose = "of which lactose";
     public const string Fibre = "fibre";
@@ -28,10 +31,12 @@ internal static class OwnSection
 
     public static IReadOnlyList<string> Keys { get; } =
     [
-        CountsAs, Fat, Carbohydrate, TotalCarbohydrate, Sugars, Lactose, Fibre, Protein, Salt, Sodium, Water, Alcohol, Allergens, Piece,
+        CountsAs, Fat, Carbohydrate, TotalCarbohydrate, CarbohydrateWithoutFibre, Sugars, Lactose, Fibre, Protein, Salt, Sodium, Water, Alcohol, Allergens, Piece,
     ];
 
-    public static IReadOnlyList<OwnIngredient> Read(TextMapping? mapping, string place, FindingLog log)
+    private static readonly string[] CarbohydrateKeys = [Carbohydrate, TotalCarbohydrate, CarbohydrateWithoutFibre];
+
+    public static IReadOnlyList<OwnIngredient> Read(TextMapping? mapping, string place, FindingLog log, Region? region)
     {
         var own = new List<OwnIngredient>();
         var taken = new Dictionary<string, Position>();
@@ -39,7 +44,7 @@ internal static class OwnSection
         {
             var isFirst = IdCheck.Take(entry, taken, place, log);
             var under = $"{place}.{Slug.Of(entry.Key)}";
-            if (Section.KeysOf(entry, under, log) is { } keys && ReadOne(new(keys, under, log, Keys), entry) is { } one && isFirst)
+            if (Section.KeysOf(entry, under, log) is { } keys && ReadOne(new(keys, under, log, Keys), entry, region) is { } one && isFirst)
             {
                 own.Add(one);
             }
@@ -48,7 +53,7 @@ internal static class OwnSection
         return own;
     }
 
-    public static TextMapping Write(IReadOnlyList<OwnIngredient> own)
+    public static TextMapping Write(IReadOnlyList<OwnIngredient> own, Region? region)
     {
         var written = new TreeBuilder();
         foreach (var one in own)
@@ -58,7 +63,7 @@ internal static class OwnSection
             written.Keys(one.Name, new TreeBuilder()
                 .Words(CountsAs, EnumWords<Role>.Of(label.Role))
                 .Words(Fat, Grams(label.Fat))
-                .Words(Carbohydrate, isTotal ? null : Grams(label.Carbohydrate))
+                .Words(region == Region.UnitedStates ? CarbohydrateWithoutFibre : Carbohydrate, isTotal ? null : Grams(label.Carbohydrate))
                 .Words(TotalCarbohydrate, isTotal ? Grams(label.Carbohydrate) : null)
                 .Words(Sugars, Grams(label.Sugars))
                 .Words(Lactose, Grams(label.Lactose))
@@ -76,7 +81,7 @@ internal static class OwnSection
         return written.Mapping;
     }
 
-    private static OwnIngredient? ReadOne(Section section, TextEntry entry)
+    private static OwnIngredient? ReadOne(Section section, TextEntry entry, Region? region)
     {
         var role = section.Words(CountsAs) is { } said ? RoleOf(said) : null;
         if (!section.Has(CountsAs))
@@ -89,18 +94,22 @@ internal static class OwnSection
                 ("known", string.Join(", ", EnumWords<Role>.All)));
         }
 
-        if (section.Has(Carbohydrate) && section.Has(TotalCarbohydrate))
+        // The first that stands there is taken; which of them the label has, only the author knows.
+        string[] carbohydrates = [.. CarbohydrateKeys.Where(section.Has)];
+        if (carbohydrates.Length > 1)
         {
-            section.Log.Fault(FormFaults.OwnCarbohydrateTwice, section.PlaceOf(TotalCarbohydrate), section.Entry(TotalCarbohydrate)!.KeyPosition);
+            section.Log.Fault(FormFaults.OwnCarbohydrateTwice, section.PlaceOf(carbohydrates[1]), section.Entry(carbohydrates[1])!.KeyPosition);
         }
+
+        var carbohydrate = carbohydrates.FirstOrDefault();
 
         var label = new Label
         {
             Name = entry.Key,
             Role = role ?? default,
-            Form = section.Has(TotalCarbohydrate) && !section.Has(Carbohydrate) ? LabelForm.UnitedStates : LabelForm.European,
+            Form = carbohydrate == TotalCarbohydrate || (carbohydrate == Carbohydrate && region == Region.UnitedStates) ? LabelForm.UnitedStates : LabelForm.European,
             Fat = Part(section, Fat),
-            Carbohydrate = Part(section, Carbohydrate) ?? Part(section, TotalCarbohydrate),
+            Carbohydrate = carbohydrate is null ? null : Part(section, carbohydrate),
             Sugars = Part(section, Sugars),
             Lactose = Part(section, Lactose),
             Fibre = Part(section, Fibre),
@@ -116,13 +125,13 @@ internal static class OwnSection
         var figures = Keys.Where(key => key is not (CountsAs or Allergens or Piece));
         foreach (var fault in reading.Faults.Where(fault => fault.Kind != LabelFaultKind.NothingSaid || !figures.Any(section.Has)))
         {
-            var key = section.Entry(KeyOf(fault.Entry, label))?.KeyPosition ?? entry.KeyPosition;
+            var key = section.Entry(KeyOf(fault.Entry, carbohydrate))?.KeyPosition ?? entry.KeyPosition;
             section.Log.Wrong(
                 KindOf(fault.Kind),
                 section.Place,
                 key,
                 ("name", entry.Key),
-                ("entry", KeyOf(fault.Entry, label)),
+                ("entry", KeyOf(fault.Entry, carbohydrate)),
                 ("value", Mass.FromGrams(fault.Grams)),
                 ("limit", Mass.FromGrams(fault.Limit)));
         }
@@ -174,9 +183,9 @@ internal static class OwnSection
 
     private static string Spoken(string code) => code.Replace('-', ' ');
 
-    private static string KeyOf(string entry, Label label) => entry switch
+    private static string KeyOf(string entry, string? carbohydrate) => entry switch
     {
-        "carbohydrate" when label.Form == LabelForm.UnitedStates => TotalCarbohydrate,
+        "carbohydrate" => carbohydrate ?? Carbohydrate,
         "sugars" => Sugars,
         "lactose" => Lactose,
         _ => entry,

@@ -8,6 +8,7 @@ namespace Doughwright.Engine.TextForm;
 public static class RecipeText
 {
     internal const string Title = "title";
+    internal const string Region = "region";
     internal const string Make = "make";
     internal const string Words = "words";
     internal const string Home = "home";
@@ -20,7 +21,7 @@ public static class RecipeText
     internal const string Keeping = "keeping";
     internal const string Accepted = "accepted";
 
-    private static readonly string[] Keys = [FormLine.Key, Title, Make, Words, Home, Tools, Own, Parts, Steps, Without, Swaps, Keeping, Accepted];
+    private static readonly string[] Keys = [FormLine.Key, Title, Region, Make, Words, Home, Tools, Own, Parts, Steps, Without, Swaps, Keeping, Accepted];
 
     /// <summary>Reads a text. Never throws for what a person wrote: all faults are findings, all at once.</summary>
     public static Reading Read(string text)
@@ -57,12 +58,14 @@ public static class RecipeText
             }
         }
 
-        var own = OwnSection.Read(root.Keys(Own), Own, log);
-        var parts = PartsSection.Read(root.Keys(Parts), Parts, log, Larder.Shipped.With(own.Select(one => one.Ingredient)));
+        var region = root.Words(Region) is { } code ? ReadRegion(code) : null;
+        var own = OwnSection.Read(root.Keys(Own), Own, log, region);
+        var parts = PartsSection.Read(root.Keys(Parts), Parts, log, Larder.Shipped.With(own.Select(one => one.Ingredient)).In(region));
         DoughLimits.Check(parts.Components, Parts, log);
         return new()
         {
             Title = root.Words(Title)?.Text ?? "",
+            Region = region,
             Make = root.Words(Make) is { } make ? MakeGrammar.Read(make) : null,
             Words = root.Prose(Words),
             Home = ReadHome(root, log) ?? new() { Air = KitchenSection.StandIn },
@@ -75,6 +78,17 @@ public static class RecipeText
             Swaps = AdviceSections.Swaps(root, Swaps, parts),
             Keeping = AdviceSections.Keeping(root, Keeping),
         };
+    }
+
+    private static Ingredients.Region? ReadRegion(Phrase code)
+    {
+        if (RegionCodes.WithCode(code.Text) is { } region)
+        {
+            return region;
+        }
+
+        code.Log.Fault(FormFaults.UnknownWord, code.Place, code.Position, Phrase.UnknownWord(code.Text, RegionCodes.Codes));
+        return null;
     }
 
     private static Kitchen? ReadHome(Section root, FindingLog log)

@@ -15,7 +15,7 @@ internal static class StepWriter
             .Words(KindWord.Key, EnumWords<StepKind>.Of(step.Kind) is var kind && kind == step.Id ? null : kind)
             .Words(StepsSection.Of, step.Component);
         How(builder, step, Order(step, part), everything: false);
-        return builder.Keys(VariantsSection.Key, Variants(step)).Mapping;
+        return builder.Keys(VariantsSection.Key, Variants(step, part)).Mapping;
     }
 
     private static string[] Order(Step step, Component? part) =>
@@ -48,24 +48,24 @@ internal static class StepWriter
             .Prose(StepKeys.Words, step.Words);
     }
 
-    private static TextMapping Variants(Step step)
+    private static TextMapping Variants(Step step, Component? part)
     {
         var variants = new TreeBuilder();
-        var usual = Whole(step).Select(Text).ToHashSet();
+        var usual = Whole(step, part).Select(Text).ToHashSet();
         foreach (var (id, variant) in step.Variants)
         {
             // What was measured belongs to the one way in which it was seen, so it is said even where it is the same.
-            var other = Whole(variant).Where(entry => entry.Key == StepKeys.Measured || !usual.Contains(Text(entry))).ToArray();
-            variants.Keys(id, new(other.Length > 0 ? other : [.. Whole(variant).Take(1)], Position.None));
+            var other = Whole(variant, part).Where(entry => entry.Key == StepKeys.Measured || !usual.Contains(Text(entry))).ToArray();
+            variants.Keys(id, new(other.Length > 0 ? other : [.. Whole(variant, part).Take(1)], Position.None));
         }
 
         return variants.Mapping;
     }
 
-    private static IReadOnlyList<TextEntry> Whole(Step step)
+    private static IReadOnlyList<TextEntry> Whole(Step step, Component? part)
     {
         var builder = new TreeBuilder().Words(StepKeys.Name, step.Name);
-        How(builder, step, [], everything: true);
+        How(builder, step, Order(step, part), everything: true);
         return builder.Mapping.Entries;
     }
 

@@ -39,7 +39,7 @@ internal static class StepsSection
         {
             Order = part is not null && section.Items(Order) is { } order ? orders.Read(order, part) : [],
         };
-        step = step with { Variants = VariantsSection.Read(section, step, kind) };
+        step = step with { Variants = VariantsSection.Read(section, step, kind, orders) };
         return kind is null || part is null ? null : step;
     }
 

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Recipes;
 namespace Doughwright.Engine.TextForm;
 
 /// <summary>
@@ -8,6 +9,19 @@ internal static class TradeWords
 {
     private static readonly Dictionary<string, string[]> Meant = new(StringComparer.OrdinalIgnoreCase)
     {
+        // Where it was written.
+        ["UK"] = ["GB"],
+        ["Britain"] = ["GB"],
+        ["England"] = ["GB"],
+        ["USA"] = ["US"],
+        ["America"] = ["US"],
+        ["United States"] = ["US"],
+        ["Australia"] = ["AU"],
+        ["Germany"] = ["DE"],
+        ["Austria"] = ["AT"],
+        ["France"] = ["FR"],
+        ["Italy"] = ["IT"],
+
         // Parts.
         ["poolish"] = ["preferment"],
         ["biga"] = ["preferment"],

@@ -7,7 +7,9 @@ internal static class VariantsSection
 {
     public const string Key = "variants";
 
-    public static IReadOnlyList<StepVariant> Read(Section section, Step step, StepKind? kind)
+    private static readonly string[] Keys = [.. StepKeys.All, StepsSection.Order];
+
+    public static IReadOnlyList<StepVariant> Read(Section section, Step step, StepKind? kind, OrderReader orders)
     {
         var variants = new List<StepVariant>();
         var taken = new Dictionary<string, Position>();
@@ -18,8 +20,13 @@ internal static class VariantsSection
             var id = Slug.Of(entry.Key);
             if (Section.KeysOf(entry, $"{place}.{id}", section.Log) is { } keys)
             {
-                var said = new Section(keys, $"{place}.{id}", section.Log, StepKeys.All);
+                var said = new Section(keys, $"{place}.{id}", section.Log, Keys);
                 var variant = StepKeys.Over(step, said, kind) with { Position = entry.KeyPosition };
+                if (step.Component.Length > 0 && said.Items(StepsSection.Order) is { Count: > 0 } order)
+                {
+                    variant = variant with { Order = orders.ReadAgain(order, step.Component, step.Order) };
+                }
+
                 if (isFirst)
                 {
                     variants.Add(new(id, variant));

@@ -15,9 +15,6 @@ public class ExitCodeTests
     }
 
     [Theory]
-    [InlineData("resize")]
-    [InlineData("swap")]
-    [InlineData("page")]
     [InlineData("evidence")]
     public void CommandsThatDoNotExist_AreNotListed(string command)
     {

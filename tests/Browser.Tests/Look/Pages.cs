@@ -31,6 +31,14 @@ internal static class Pages
         "/recipes/pilot-ring?kitchen=summer",
         "/recipes/potato-rolls/kitchens?second=mountain",
         "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
+        "/recipes/potato-rolls/size?pieces=24",
+        "/recipes/hearth-loaf/size?dough=501kg&measures=us",
+        "/recipes/potato-rolls/swaps?replace=butter%3Dolive%20oil",
+        "/recipes/pilot-ring/swaps?replace=egg%3D&replace=butter%3Doliv%20oyl&another=yes&measures=us",
+        "/recipes/potato-rolls/page?kitchen=mountain",
+        "/recipes/hearth-loaf/page?measures=us",
+        "/recipes/potato-rolls/place?kitchen=mountain&step=bulk&to=26C",
+        "/recipes/tin-loaf/place?kitchen=summer&step=bulk&to=900C&measures=us",
         Nothing,
         .. Readers,
     ];
@@ -39,11 +47,14 @@ internal static class Pages
     public static IEnumerable<View> Views => from width in View.Widths from dark in new[] { false, true } select new View(width, dark);
 
     /// <summary>Whether a page answers to what is set on it without being loaded again.</summary>
-    public static bool HasCircuit(string path) => HasPictures(path) && !IsForReaders(path);
+    public static bool HasCircuit(string path) => HasPictures(path) && !IsForReaders(path) && !path.Contains("/place?", StringComparison.Ordinal);
+
+    /// <summary>Pages of one recipe that show no picture of their own: forms, frames, and questions that are refused.</summary>
+    private static readonly string[] WithoutStrip = ["/kitchen?", "/size?", "/swaps?", "/page?", "to=900C"];
 
     /// <summary>Whether a page must show lettering in pictures.</summary>
     public static bool HasPictures(string path) =>
-        IsForReaders(path) || (path.StartsWith("/recipes/", StringComparison.Ordinal) && !path.Contains("/kitchen?", StringComparison.Ordinal));
+        IsForReaders(path) || (path.StartsWith("/recipes/", StringComparison.Ordinal) && !WithoutStrip.Any(page => path.Contains(page, StringComparison.Ordinal)));
 
     /// <summary>Whether it is a file for readers, not a page of the desk.</summary>
     public static bool IsForReaders(string path) => path.StartsWith(ReaderPages.Prefix, StringComparison.Ordinal);

@@ -83,7 +83,7 @@ public class MeasureTests
     [Theory]
     [InlineData("milk-whole-unfortified", "cup", "US cup|metric cup|legal cup")]
     [InlineData("milk-whole-unfortified", "pint", "US pint|imperial pint")]
-    [InlineData("egg-whole", "large", "US large|European large")]
+    [InlineData("egg-whole", "large", "US large|European large|Australian large")]
     [InlineData("sugar-powdered", "US cup", "US cup unsifted|US cup sifted")]
     [InlineData("yeast-compressed", "cube", "German cube|French cube|Italian cube")]
     [InlineData("apple-raw-peeled", "piece", "large|medium|small")]
@@ -131,11 +131,25 @@ public class MeasureTests
     public void EggsOfAGrade_LieInTheGrade(string unit, double low, double high) =>
         Assert.InRange(Of("egg-whole", unit).Measure!.Mass.Grams / 0.88, low, high);
 
+    /// <summary>
+    /// Australian sizes, as an encyclopaedia quotes the Australian Egg Corporation: medium 42.0 to 49.9 g, large to 58.2 g, extra large to 66.6 g, jumbo
+    /// to 70 g in the shell. The shell is 12 % (USDA SR28, refuse).
+    /// </summary>
+    [Theory]
+    [InlineData("medium", 42.0, 49.9)]
+    [InlineData("large", 50.0, 58.2)]
+    [InlineData("extra large", 58.3, 66.6)]
+    [InlineData("jumbo", 66.7, 70)]
+    public void EggsOfAustralia_LieInTheirSize(string unit, double low, double high) =>
+        Assert.InRange(Of("egg-whole", unit, Region.Australia).Measure!.Mass.Grams / 0.88, low, high);
+
     /// <summary>The white and the yolk of an egg are the egg.</summary>
     [Theory]
     [InlineData("US large")]
     [InlineData("European large")]
     [InlineData("European medium")]
+    [InlineData("Australian large")]
+    [InlineData("Australian extra large")]
     public void WhiteAndYolk_AreTheEgg(string unit) => Assert.Equal(
         Of("egg-whole", unit).Measure!.Mass.Grams, Of("egg-white", unit).Measure!.Mass.Grams + Of("egg-yolk", unit).Measure!.Mass.Grams, 0.11);
 

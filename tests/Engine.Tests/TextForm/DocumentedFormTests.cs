@@ -56,6 +56,20 @@ public partial class DocumentedFormTests
         Assert.All(words, word => Assert.Contains(word, Page, StringComparison.Ordinal));
     }
 
+    /// <summary>A heading of its own for every key of a recipe.</summary>
+    [Fact]
+    public void EveryKeyOfARecipe_HasItsPlaceOnThePage_InTheOrderOfTheText()
+    {
+        string[] keys =
+        [
+            RecipeText.Title, RecipeText.Region, RecipeText.Make, RecipeText.Words, RecipeText.Home, RecipeText.Tools, RecipeText.Own, RecipeText.Parts,
+            RecipeText.Steps, RecipeText.Without, RecipeText.Swaps, RecipeText.Keeping, RecipeText.Accepted,
+        ];
+        var places = keys.Select(key => Page.IndexOf($"\n## {key}\n", StringComparison.Ordinal)).ToArray();
+        Assert.DoesNotContain(-1, places);
+        Assert.Equal(places.Order(), places);
+    }
+
     [Fact]
     public void EveryUnit_IsOnThePage() =>
         Assert.All(
@@ -81,6 +95,8 @@ public partial class DocumentedFormTests
         "parts" => $"{Head}home:\n  air: 21 C\nparts:\n{Indented(text, 1)}",
         "whole" => $"{Head}home:\n  air: 21 C\nparts:\n  dough:\n    flour: 100 g\n{text}",
         "lines" => $"{Head}home:\n  air: 21 C\nparts:\n  dough:\n{Indented(text, 2)}",
+        "region US" or "region AU" => $"{Head}{what.Replace(" ", ": ")}\nhome:\n  air: 21 C\nparts:\n  dough:\n{Indented(text, 2)}",
+        "mixed" => $"{Head}home:\n  air: 21 C\nparts:\n  dough:\n    flour: 100 g\n    water: 60 g\n    yeast: 1 g\n    salt: 2 g\n    butter: 5 g\nsteps:\n  example:\n{Indented(text, 2)}",
         "step" => $"{Head}home:\n  air: 21 C\nparts:\n  dough:\n    flour: 100 g\nsteps:\n  example:\n{Indented(text, 2)}",
         _ => throw new InvalidOperationException($"An example of an unknown kind: {what}"),
     };

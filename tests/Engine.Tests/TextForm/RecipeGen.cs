@@ -120,6 +120,10 @@ internal static class RecipeGen
                 who.Item4 is { } piece && Limits.Piece.Holds(piece) ? piece : null,
                 Position.None));
 
+    // Where spoons are those of the generated lines.
+    private static readonly Gen<Engine.Ingredients.Region?> Regions =
+        Pick.From<Engine.Ingredients.Region?>(null, Engine.Ingredients.Region.Britain, Engine.Ingredients.Region.UnitedStates);
+
     private static readonly Gen<OwnIngredient[]> Owns = Own.Array[0, 2]
         .Select(all => all.Where(one => Slug.Of(one.Name).Length > 0).DistinctBy(one => Slug.Of(one.Name)).ToArray());
 
@@ -242,8 +246,8 @@ internal static class RecipeGen
 
     public static Gen<Recipe> Recipe { get; } =
         Gen.Select(Name, Kitchen, Component.Array[1, 4], StepWithVariants.Array[0, 5], MaybeText(Prose), Gen.Bool).Select(Build)
-            .SelectMany(recipe => Gen.Select(Without, Swaps, Keeping, Owns).Select((without, swaps, keeping, own) =>
-                recipe with { Without = without, Swaps = swaps, Keeping = keeping, Own = own }));
+            .SelectMany(recipe => Gen.Select(Without, Swaps, Keeping, Owns, Regions).Select((without, swaps, keeping, own, region) =>
+                recipe with { Region = region, Without = without, Swaps = swaps, Keeping = keeping, Own = own }));
 
     private static Recipe Build(string title, Kitchen home, Component[] parts, Step[] steps, string? words, bool makes)
     {

@@ -6,13 +6,14 @@ namespace Doughwright.App.Desk.Asking;
 /// <summary>A question as it is typed into a terminal, where the program lies.</summary>
 internal static class CommandLineText
 {
-    private const string Program = "./doughwright rehearse";
+    private const string Program = "./doughwright";
     private const string Plain = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_./,:=@%+";
 
     /// <param name="recipe">Name of the recipe's file.</param>
-    public static string Of(string recipe, IEnumerable<Asked> asked, ShelfFolder shelf) => string.Join(' ', asked
+    /// <param name="command">Which of the commands is asked.</param>
+    public static string Of(string recipe, IEnumerable<Asked> asked, ShelfFolder shelf, string command = "rehearse") => string.Join(' ', asked
         .Select(item => $"--{item.Name} {Quoted(item.Name == Question.Kitchen ? Kitchen(item.Value, shelf) : item.Value)}")
-        .Prepend($"{Program} {Quoted(shelf.RecipeTexts.FileOf(recipe))}"));
+        .Prepend($"{Program} {command} {Quoted(shelf.RecipeTexts.FileOf(recipe))}"));
 
     /// <summary>A kitchen that is as it came with the program goes by its name, any other by its file: the command line reads its own text under the name.</summary>
     private static string Kitchen(string asked, ShelfFolder shelf)

@@ -15,6 +15,11 @@ internal sealed class AnswerHeaders
 
     private readonly string _policy;
 
+    private const string OwnPolicy = "own-policy";
+
+    /// <summary>Lets an answer be shown inside a page of the desk, under a policy of its own.</summary>
+    public static void AllowInside(HttpContext context, string policy) => context.Items[OwnPolicy] = policy;
+
     public AnswerHeaders(IReadOnlyList<string> hosts) => _policy =
         "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; "
         + $"connect-src 'self' {string.Join(' ', hosts.Select(host => $"ws://{host}"))}; "
@@ -34,9 +39,10 @@ internal sealed class AnswerHeaders
     private void Put(HttpContext context)
     {
         var headers = context.Response.Headers;
-        headers.ContentSecurityPolicy = _policy;
+        var inside = context.Response.StatusCode == StatusCodes.Status200OK ? context.Items[OwnPolicy] as string : null;
+        headers.ContentSecurityPolicy = inside ?? _policy;
         headers.XContentTypeOptions = "nosniff";
-        headers.XFrameOptions = "DENY";
+        headers.XFrameOptions = inside is null ? "DENY" : "SAMEORIGIN";
         // Not "no-referrer": under that a browser calls the origin of the desk's own forms "null".
         headers["Referrer-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";

@@ -1,4 +1,5 @@
 using System.Net;
+using Doughwright.App.Desk.Files;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Recipes;
 using Doughwright.App.Desk.Shelf;
@@ -53,6 +54,7 @@ internal static class DeskHost
         app.UseAntiforgery();
         app.Use(refusals.Tell);
         app.MapStaticAssets();
+        app.MapFiles();
         app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -1,5 +1,8 @@
 using System.Text;
+using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Layout;
+using Doughwright.App.Desk.Mending;
+using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
@@ -28,6 +31,10 @@ public sealed partial class OpenPage
     [SupplyParameterFromQuery]
     private string? Kitchen { get; set; }
 
+    /// <summary>Name of the text as it was before the desk changed it just now.</summary>
+    [SupplyParameterFromQuery]
+    private string? Written { get; set; }
+
     private Voice Voice => Speaker.Voice;
 
     private OpenAnswer? Answer { get; set; }
@@ -40,6 +47,12 @@ public sealed partial class OpenPage
     private string NotTaken { get; set; } = "";
 
     private string Text { get; set; } = "";
+
+    /// <summary>Where a change of a recipe of the folder is sent; null for a text that lies nowhere yet, which is changed in its field.</summary>
+    private MendView? Mend { get; set; }
+
+    /// <summary>What was done in the field just now.</summary>
+    private string Mended { get; set; } = "";
 
     /// <summary>A field leaves out the first new line of its text, so one more stands before it.</summary>
     private string Field => "\n" + Text;
@@ -71,6 +84,11 @@ public sealed partial class OpenPage
         Answer = Opener.Show(bytes, isKitchen, Voice);
         NotTaken = Voice.Words["open.mend"];
         Text = Answer.Text;
+        if (!isKitchen && RecipeFile.Read(name, Folder) is { } file)
+        {
+            Mend = MendView.Of(file, Question.Nothing.With(Question.Measures, ShelfAddress.MeasuresOf(Voice)), WrittenView.Of(Written, file, Folder, Voice));
+        }
+
         if (Answer is { Fault: null, Findings.Count: 0 })
         {
             NotTaken = "";
@@ -84,6 +102,14 @@ public sealed partial class OpenPage
         var typed = OpenedText.AsTyped(form["text"].ToString());
         var file = form.Files.GetFile("file");
         Text = typed;
+        if (form[MendForm.DoName].ToString() is { Length: > 0 } way && Opener.Mended(typed, way, Voice) is { } mended)
+        {
+            Text = mended.Text;
+            Answer = Opener.ShowTyped(Text, Voice);
+            Mended = Voice.Say(Answer is { Fault: null, Findings.Count: 0 } ? "open.mended-understood" : "open.mended", ("verb", mended.Verb));
+            return;
+        }
+
         if (await Given(file, typed, form["shown"].ToString()) is not { } given)
         {
             Context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;

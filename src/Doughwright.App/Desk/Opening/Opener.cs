@@ -1,3 +1,4 @@
+using System.Text;
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Recipes;
@@ -37,6 +38,20 @@ internal static class Opener
         var (findings, understood) = kitchen ? OfKitchen(file) : OfRecipe(file);
         return understood ? new() { Text = file.Text } : NotUnderstood(file, findings, voice);
     }
+
+    /// <summary>A text with a way out carried out, and what was done in words; null when the text has no such way out.</summary>
+    /// <param name="way">Id of the way out.</param>
+    public static (string Text, string Verb)? Mended(string text, string way, Voice voice)
+    {
+        var file = new InputFile("", text, []);
+        var (findings, _) = IsKitchen(text) ? OfKitchen(file) : OfRecipe(file);
+        return OffersOf(file, findings).All.FirstOrDefault(offer => offer.Id == way) is { } remedy ? (remedy.CarryOut(text), RemedyWords.Verb(remedy, voice)) : null;
+    }
+
+    /// <summary>Everything that is found in a text that was typed; nothing is written.</summary>
+    public static OpenAnswer ShowTyped(string text, Voice voice) => Show(Encoding.UTF8.GetBytes(text), IsKitchen(text), voice);
+
+    private static Offers OffersOf(InputFile file, IReadOnlyList<Finding> findings) => file.Findings.Count == 0 ? Offers.Of(findings, null) : Offers.None;
 
     private static OpenAnswer TakeRecipe(OpenedText given, InputFile file, ShelfFolder folder, Voice voice)
     {
@@ -82,7 +97,7 @@ internal static class Opener
     /// <summary>A text whose bytes could not all be read does not go into the field: what it shows there would not be what the file holds.</summary>
     private static OpenAnswer NotUnderstood(InputFile file, IReadOnlyList<Finding> findings, Voice voice) => new()
     {
-        Findings = QuotedFinding.All(findings, file.Text, voice),
+        Findings = QuotedFinding.All(findings, file.Text, OffersOf(file, findings), voice),
         Text = file.Findings.Count == 0 ? file.Text : "",
     };
 

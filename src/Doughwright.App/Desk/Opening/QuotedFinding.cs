@@ -1,3 +1,5 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Mending;
 using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.App.Text;
 using Doughwright.Engine.Recipes;
@@ -12,10 +14,14 @@ namespace Doughwright.App.Desk.Opening;
 /// <param name="Quote">The line and the caret under it; null where the finding is about no line.</param>
 internal sealed record QuotedFinding(string Mark, string Head, LineQuote? Quote, string Message, string WayOut)
 {
-    public static IReadOnlyList<QuotedFinding> All(IReadOnlyList<Finding> findings, string text, Voice voice)
+    /// <summary>What a button can do about it.</summary>
+    public IReadOnlyList<WayView> Ways { get; init; } = [];
+
+    /// <param name="offers">Ways out that can be carried out in this text.</param>
+    public static IReadOnlyList<QuotedFinding> All(IReadOnlyList<Finding> findings, string text, Offers offers, Voice voice)
     {
         var lines = text.Split('\n');
-        return [.. findings.Select(finding => Of(finding, lines, voice))];
+        return [.. findings.Select(finding => Of(finding, lines, voice) with { Ways = WayView.All(offers, finding, voice) })];
     }
 
     private static QuotedFinding Of(Finding finding, string[] lines, Voice voice)

@@ -37,7 +37,31 @@ internal static class LaidText
         }
     }
 
-    private static void Write(string file, byte[] bytes)
+    /// <summary>Puts other bytes in place of a text that lies in a folder: whoever reads it has the old ones or the new ones. Who may read it stays.</summary>
+    /// <exception cref="IOException">It cannot be written, and then the old bytes stand.</exception>
+    /// <exception cref="UnauthorizedAccessException">Like it.</exception>
+    public static void Replace(TextFolder folder, string name, byte[] bytes)
+    {
+        var file = folder.FileOf(name);
+        var beside = Path.Join(folder.Path, Path.GetRandomFileName() + Unfinished);
+        try
+        {
+            Write(beside, bytes);
+            if (!OperatingSystem.IsWindows())
+            {
+                File.SetUnixFileMode(beside, File.GetUnixFileMode(file));
+            }
+
+            File.Move(beside, file, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(beside);
+        }
+    }
+
+    /// <summary>Writes a file that is not there yet, down to the disk.</summary>
+    public static void Write(string file, byte[] bytes)
     {
         using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write);
         stream.Write(bytes);

@@ -47,13 +47,21 @@ internal sealed record SizeAsk(string By, string Amount, ResizeRequest? Request,
     {
         var asked = QueryHelpers.ParseQuery(query);
         var (by, amount) = Standing(asked, file, voice);
-        if (!asked.Keys.Any(Wishes.Contains))
+        var wishes = asked.Keys.Where(Wishes.Contains).ToArray();
+        if (wishes.Length == 0)
         {
             return new(by, amount, null, []);
         }
 
+        // Nobody types options here.
+        var faults = new Faults(voice, option => voice.Words[option == "--take" ? "sizes.whole" : "sizes.form"]);
+        if (wishes.Length > 1)
+        {
+            faults.Add("resize-wishes-too-many", ("wishes", wishes));
+            return new(by, amount, null, faults.All);
+        }
+
         var options = new Options();
-        var faults = new Faults(voice);
         string[] words = [.. from pair in asked where Wishes.Contains(pair.Key) || pair.Key == "take" from value in pair.Value select $"--{pair.Key}={value}"];
         var given = new Given(options.Parse([options.Resize.Name, "recipe", .. words]), faults);
         var read = new ResizeOptions(given, options, file.Recipe!);

@@ -27,6 +27,7 @@ internal static class FormulaChecks
         Allergens.Check,
         RawFlourAndEgg.Check,
         BoilingLiquid.Check,
+        AdviceOfNothing.Check,
     ];
 
     public static IEnumerable<Finding> Of(Formula formula) => All.SelectMany(check => check(formula));

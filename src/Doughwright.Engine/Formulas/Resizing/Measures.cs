@@ -1,3 +1,4 @@
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 
@@ -20,7 +21,13 @@ internal static class Measures
     };
 
     /// <summary>Whether half of one cannot be had.</summary>
-    public static bool IsPiece(Household household) => Pieces.Contains(household.Unit);
+    public static bool IsPiece(Household household)
+    {
+        // "European large", "US sachet", "tin drained": where it is sold stands before the piece, and its form behind.
+        var words = household.Unit.ToLowerInvariant().Split(' ');
+        RegionCodes.Take(ref words);
+        return Pieces.Contains(words[0]) || (words.Length > 1 && Pieces.Contains($"{words[0]} {words[1]}"));
+    }
 
     /// <summary>The resized measure as written, with the mass that it then is; null when grams say it better.</summary>
     public static (string Typed, Household Household, Mass Mass)? Typed(ScaledLine line)

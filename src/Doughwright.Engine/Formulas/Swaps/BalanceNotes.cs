@@ -7,8 +7,7 @@ namespace Doughwright.Engine.Formulas.Swaps;
 /// <summary>What was made good, by what, and what is left over.</summary>
 internal static class BalanceNotes
 {
-    // In percent of flour: what a hand begins to feel, and what makes another dough. Common practice, no source.
-    private const double WorthSaying = 0.5;
+    // In percent of flour: what makes another dough. Common practice, no source.
     private const double Another = 2;
 
     // Less sugar than this is tasted, and browns less. Common practice, no source.
@@ -37,7 +36,7 @@ internal static class BalanceNotes
             {
                 yield return swap.About("swap-not-made-good", Grade.Warning, left);
             }
-            else if (worst >= WorthSaying)
+            else if (worst >= SwapResidual.Felt)
             {
                 yield return swap.About("swap-not-made-good", Grade.Hint, left);
             }

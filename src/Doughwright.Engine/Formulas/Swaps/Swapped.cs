@@ -60,7 +60,11 @@ public sealed record SwappedLine(
 /// <param name="Sugar">Everything sweet.</param>
 /// <param name="Fat">All fat.</param>
 /// <param name="Salt">All salt.</param>
-public sealed record SwapResidual(string? Component, Percent? Water, Percent? Sugar, Percent? Fat, Percent? Salt);
+public sealed record SwapResidual(string? Component, Percent? Water, Percent? Sugar, Percent? Fat, Percent? Salt)
+{
+    /// <summary>In percent, of water, sugar or fat: what a hand begins to feel. Common practice, no source.</summary>
+    public const double Felt = 0.5;
+}
 
 /// <summary>How much more water another flour drinks; below zero is less. A range from practice, never worked out from composition.</summary>
 /// <param name="Low">Points of water on the flour that was swapped.</param>

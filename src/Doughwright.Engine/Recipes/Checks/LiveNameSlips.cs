@@ -1,5 +1,4 @@
 using Doughwright.Engine.Recipes.Live;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.Engine.Recipes.Checks;
 

@@ -13,6 +13,9 @@ internal static class ToolWords
             row["needed"] == "yes")),
     ]);
 
+    /// <summary>Every tool that some word or setting speaks of.</summary>
+    public static IEnumerable<ToolName> Known => Entries.Value.SelectMany(entry => entry.Tools);
+
     /// <summary>
     /// What the step speaks of. The cue is left out: it names things that are there anyhow.
     /// </summary>

@@ -27,10 +27,10 @@ internal static class LineMeasures
             return words["page.all-of-it"];
         }
 
-        // What the author measured by is the author's own, and stays.
-        var spoons = line.Source.Household is not null ? line.Source.Typed
-            : line.Ingredient is { } ingredient ? Spoons.Of(line.Mass, ingredient, line.Source.Conditions, larder, words)
-            : null;
+        // What the author measured by is the author's own, and stays where the reader has the same.
+        var spoons = line.Ingredient is not { } ingredient ? null
+            : Spoons.Has(line.Source.Household, ingredient, larder) ? line.Source.Typed
+            : Spoons.Of(line.Mass, ingredient, line.Source.Conditions, larder, words);
         var ounces = Show.Mass(line.Mass, MeasureSystem.Us) is var text && text != Show.Mass(line.Mass) ? text : null;
         return (ounces, spoons) switch
         {

@@ -1,5 +1,6 @@
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.Publishing.Pages.Measures;
@@ -21,6 +22,16 @@ internal static class Spoons
 
     /// <summary>Conditions that leave a cup of something as heavy as it is. A cup of mash is another cup than one of pieces.</summary>
     private static readonly string[] Harmless = ["soft", "softened", "cold", "warm", "raw", "boiled", "cooked", "baked", "peeled", "fresh"];
+
+    /// <summary>What a US kitchen does not have in its drawer, whatever the larder knows of it.</summary>
+    private static readonly string[] Elsewhere = ["metric ", "Australian ", "imperial ", "ml", "cl", "dl", "l"];
+
+    /// <summary>Whether a US kitchen measures by this too: a tablespoon of 20 ml and a European egg are other things there.</summary>
+    public static bool Has(Household? household, Ingredient ingredient, Larder larder) =>
+        household is { } typed
+        && !Elsewhere.Any(unit => unit.EndsWith(' ') ? typed.Unit.StartsWith(unit, StringComparison.Ordinal) : typed.Unit == unit)
+        && larder.MeasureOf(ingredient, typed.Unit, Region.UnitedStates).Measure is { } measure
+        && (measure.Regions.Count == 0 || measure.Regions.Contains(Region.UnitedStates));
 
     /// <summary>"2½ tbsp", "1 large", "2⅓ cups"; null where no measure is known or none comes near enough.</summary>
     /// <param name="conditions">As the line has them: what changes how it lies in a cup must stand in the larder's measure.</param>

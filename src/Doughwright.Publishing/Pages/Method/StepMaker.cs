@@ -31,7 +31,7 @@ internal sealed class StepMaker(Rehearsal here, Both both)
         }
 
         paragraphs.AddRange(written is null ? [] : written.Variants.Select(variant => Variant(variant, written, live)));
-        return new(Capital.Of(StepName.Of(step, both.Voice)), Time(step), paragraphs, step.Cue is { Length: > 0 } cue ? cue : null);
+        return new(Capital.Of(StepName.Of(step, both.Voice)), Time(step), paragraphs, step.Cue is { Length: > 0 } cue ? live(cue) : null);
     }
 
     /// <summary>"2:15, about 1 h 45 min (1 h 34 min to 1 h 58 min), measured".</summary>
@@ -86,10 +86,10 @@ internal sealed class StepMaker(Rehearsal here, Both both)
     private string Variant(StepVariant variant, Step written, Func<string, string> live)
     {
         var name = variant.Step.Name == written.Name ? Engine.Recipes.Slug.InWords(variant.Id) : variant.Step.Name;
-        return string.Join(' ', VariantWords(variant.Step, live).Prepend(both.Say("page.variant", ("way", Capital.Small(name)))));
+        return string.Join(' ', VariantWords(variant.Step, written, live).Prepend(both.Say("page.variant", ("way", Capital.Small(name)))));
     }
 
-    private IEnumerable<string> VariantWords(Step step, Func<string, string> live)
+    private IEnumerable<string> VariantWords(Step step, Step usual, Func<string, string> live)
     {
         if (step.Hands > Duration.Zero)
         {
@@ -105,14 +105,15 @@ internal sealed class StepMaker(Rehearsal here, Both both)
             yield return both.Say("page.variant-takes", ("time", after.Time));
         }
 
-        foreach (var paragraph in Prose.Paragraphs(step.Words, live))
+        // What it has from its step stands there already.
+        foreach (var paragraph in Prose.Paragraphs(step.Words == usual.Words ? null : step.Words, live))
         {
             yield return paragraph;
         }
 
-        if (step.Cue is { Length: > 0 } cue)
+        if (step.Cue is { Length: > 0 } cue && cue != usual.Cue)
         {
-            yield return both.Say("page.variant-cue", ("cue", cue));
+            yield return both.Say("page.variant-cue", ("cue", live(cue)));
         }
     }
 }

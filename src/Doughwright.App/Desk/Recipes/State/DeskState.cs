@@ -1,3 +1,4 @@
+using Doughwright.App.Commands;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
@@ -9,7 +10,7 @@ namespace Doughwright.App.Desk.Recipes.State;
 /// <param name="Setting">What is set now; what was worked out may still be that of the moment before.</param>
 /// <param name="Here">The rehearsal as asked.</param>
 /// <param name="Home">The same at home, as written.</param>
-/// <param name="Findings">As the command line lists them, in its order.</param>
+/// <param name="Findings">As the command line lists them, in its order, without those that are accepted.</param>
 /// <param name="HomeCourse">The course at home, made when a picture first needs it.</param>
 /// <param name="Offer">What would be warmed to keep the dough, or null when nothing can be.</param>
 internal sealed record DeskState(
@@ -22,6 +23,15 @@ internal sealed record DeskState(
     Solution? Offer,
     Lazy<Course> HomeCourse)
 {
+    /// <summary>What the author has seen and accepts, each with the reason.</summary>
+    public required IReadOnlyList<(Finding Finding, string Reason)> Accepted { get; init; }
+
+    /// <summary>Ways out that can be carried out in the recipe's text.</summary>
+    public required Offers Offers { get; init; }
+
+    /// <summary>Ids of findings that can be accepted: those that the recipe has at home too, where it is judged.</summary>
+    public required IReadOnlySet<string> Acceptable { get; init; }
+
     public bool IsAway => !Here.AtHome;
 
     public Recipe Recipe => File.Recipe!;

@@ -16,6 +16,9 @@ internal sealed record RecipeFile(string Name, string Text, IReadOnlyList<Findin
     /// <summary>The text as it was read, for what is written from it.</summary>
     public required Reading Reading { get; init; }
 
+    /// <summary>Whether all bytes could be read: a text that was read in part is not written back.</summary>
+    public required bool IsWhole { get; init; }
+
     /// <summary>The quantities as written; only where there is a recipe.</summary>
     public Formula? Formula { get; init; }
 
@@ -30,6 +33,11 @@ internal sealed record RecipeFile(string Name, string Text, IReadOnlyList<Findin
         var file = InputFile.Of(name, bytes);
         var (reading, findings, understood) = CommandRun.Understand(file);
         var recipe = understood ? reading.Recipe : null;
-        return new(name, file.Text, FindingList.Of(file.Text, findings), recipe) { Reading = reading, Formula = recipe is null ? null : Formula.Balance(recipe, Larder.Shipped) };
+        return new(name, file.Text, FindingList.Of(file.Text, findings), recipe)
+        {
+            Reading = reading,
+            IsWhole = file.Findings.Count == 0,
+            Formula = recipe is null ? null : Formula.Balance(recipe, Larder.Shipped),
+        };
     }
 }

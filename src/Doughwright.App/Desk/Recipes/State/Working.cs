@@ -3,9 +3,11 @@ using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Courses;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Recipes.State;
@@ -13,11 +15,15 @@ namespace Doughwright.App.Desk.Recipes.State;
 /// <summary>Works out what is set on the desk. The recipe and its home are worked out once, when the recipe is opened.</summary>
 internal sealed class Working
 {
+    private const string NotNeeded = "acceptance-not-needed";
+
     private readonly RecipeFile file;
     private readonly QuestionReader reader;
     private readonly MeasureSystem measures;
     private readonly Voice voice;
     private readonly Lazy<Course> homeCourse;
+    private readonly IReadOnlyList<Finding> checks;
+    private readonly Lazy<IReadOnlySet<string>> acceptable;
 
     /// <param name="file">With a recipe.</param>
     public Working(RecipeFile file, MeasureSystem measures, ShelfFolder shelf, Words words)
@@ -27,6 +33,8 @@ internal sealed class Working
         reader = new(file.Recipe!, file.Name, shelf, words);
         Home = Rehearser.Rehearse(file.Formula!, Larder.Shipped, Request.Home);
         homeCourse = new(() => Home.Course());
+        checks = RecipeChecks.Of(file.Recipe!);
+        acceptable = new(Acceptable);
     }
 
     public Rehearsal Home { get; }
@@ -98,14 +106,27 @@ internal sealed class Working
         var request = setting.Read.Request;
         var here = Rehearser.Rehearse(file.Formula!, Larder.Shipped, request);
         newer.ThrowIfCancellationRequested();
-        var findings = FindingList.Of(
-            file.Text, setting.Read.KitchenFindings, file.Findings, RecipeChecks.Of(file.Recipe!), here.Formula.Findings, here.Findings);
+        var own = FindingList.Of(file.Text, file.Findings, checks, here.Formula.Findings, here.Findings);
+        var judged = Acceptances.Judge(own, file.Recipe!);
+        // What is accepted at home need not be found elsewhere.
+        var open = judged.Open.Where(finding => here.AtHome || finding.Kind != NotNeeded).ToArray();
+        var findings = FindingList.Of(file.Text, setting.Read.KitchenFindings, open);
         var offer = Keeping.HomeDough(Home) is { } dough
             ? Rehearser.Rehearse(file.Formula!, Larder.Shipped, request with { Dough = dough, Free = [] }, lanes: 1).Solutions.FirstOrDefault(solution => solution.Lines.Count > 0)
             : null;
         newer.ThrowIfCancellationRequested();
-        return new(file, setting, measures, here, Home, findings, offer, homeCourse);
+        return new(file, setting, measures, here, Home, findings, offer, homeCourse)
+        {
+            Accepted = judged.Accepted,
+            Offers = file.IsWhole ? Offers.Of(open, file.Recipe) : Offers.None,
+            Acceptable = acceptable.Value,
+        };
     }
+
+    private HashSet<string> Acceptable() =>
+    [
+        .. file.Findings.Concat(checks).Concat(Home.Formula.Findings).Concat(Home.Findings).Where(finding => Acceptances.Refusal(finding) is null).Select(finding => finding.Id),
+    ];
 
     private Setting Kept(Question question, IReadOnlyList<Refusal> refusals)
     {

@@ -1,3 +1,6 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Mending;
+using Doughwright.App.Desk.Recipes.State;
 using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Wording;
@@ -9,8 +12,37 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <param name="Where">In words: "in Mash and cool"; empty for the recipe as a whole.</param>
 public sealed record FindingView(int Number, MarkShape Shape, string Kind, string Where, string Message, string WayOut)
 {
+    /// <summary>What a button can do about it.</summary>
+    public IReadOnlyList<WayView> Ways { get; init; } = [];
+
+    /// <summary>Its id where it can be accepted with a reason; else null.</summary>
+    public string? Accept { get; init; }
+
+    /// <summary>Id of the finding whose acceptance no longer holds, so that it can be taken out; else null.</summary>
+    public string? Stop { get; init; }
+
     internal static IReadOnlyList<FindingView> All(IReadOnlyList<Finding> findings, Recipe? recipe, Voice voice) =>
         [.. findings.Select((finding, index) => Of(finding, index + 1, recipe, voice))];
+
+    /// <summary>The findings of a recipe on the desk, with what can be done about them there.</summary>
+    internal static IReadOnlyList<FindingView> All(DeskState state, Voice voice) =>
+    [
+        .. state.Findings.Zip(All(state.Findings, state.Recipe, voice), (finding, view) => view with
+        {
+            Ways = WayView.All(state.Offers, finding, voice),
+            Accept = state.Acceptable.Contains(finding.Id) ? finding.Id : null,
+            Stop = state.File.IsWhole && finding.Place.StartsWith(Acceptance, StringComparison.Ordinal) ? finding.Arguments.GetValueOrDefault("finding") as string : null,
+        }),
+    ];
+
+    /// <summary>The findings of a text that was not understood.</summary>
+    internal static IReadOnlyList<FindingView> All(RecipeFile file, Voice voice)
+    {
+        var offers = file.IsWhole ? Offers.Of(file.Findings, null) : Offers.None;
+        return [.. file.Findings.Zip(All(file.Findings, null, voice), (finding, view) => view with { Ways = WayView.All(offers, finding, voice) })];
+    }
+
+    private const string Acceptance = "accepted.";
 
     /// <summary>"2 missing, 1 risky and 3 to know."</summary>
     internal static string Count(IReadOnlyList<FindingView> all, Voice voice)

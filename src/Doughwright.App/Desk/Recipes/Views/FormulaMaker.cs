@@ -72,7 +72,10 @@ internal sealed class FormulaMaker
 
     private static FormulaCell Cell(FormulaAmount amount, string weight, string? percent) => new(
         amount.Of is { } line ? new Fig(weight, amount.Grams, line + ".grams") : new Fig(weight),
-        percent is null ? null : amount.Of is { } of ? new Fig(percent, amount.Percent, $"{of}.{amount.PercentName}") : new Fig(percent));
+        percent is null ? null : amount.Of is { } of ? new Fig(percent, amount.Percent, $"{of}.{amount.PercentName}") : new Fig(percent))
+    {
+        Typed = amount.Typed,
+    };
 
     private (string[] Cells, string Total) Weights(FormulaAmount[] amounts)
     {

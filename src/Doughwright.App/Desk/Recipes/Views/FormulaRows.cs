@@ -14,7 +14,11 @@ internal sealed record FormulaGroup(ComponentFormula? Component, IReadOnlyDictio
 /// <summary>How much of a row is in a group.</summary>
 /// <param name="Of">Where the one line that it is stands in the JSON; null when several lines were added up.</param>
 /// <param name="PercentName">What its percentage is called there.</param>
-internal sealed record FormulaAmount(double Grams, double? Percent, string? Of, string PercentName);
+internal sealed record FormulaAmount(double Grams, double? Percent, string? Of, string PercentName)
+{
+    /// <summary>The household measure it was typed in, of one line alone; null for weights and sums.</summary>
+    public string? Typed { get; init; }
+}
 
 /// <summary>
 /// The rows of a formula: every ingredient of the dough once, and every part that is made of several. A part of a single ingredient is that
@@ -123,7 +127,10 @@ internal sealed class FormulaRows
             var key = KeyOf(line);
             amounts[key] = amounts.TryGetValue(key, out var before)
                 ? new(before.Grams + line.Mass.Grams, before.Percent + line.Percent?.Value, null, "percent")
-                : new(line.Mass.Grams, line.Percent?.Value, IsAlone(component, line) ? PathOf(component, line) : null, "percent");
+                : new(line.Mass.Grams, line.Percent?.Value, IsAlone(component, line) ? PathOf(component, line) : null, "percent")
+                {
+                    Typed = line.Source.Household is null ? null : line.Source.Typed,
+                };
         }
 
         return new(component, amounts);

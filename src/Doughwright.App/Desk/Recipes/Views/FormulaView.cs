@@ -24,4 +24,8 @@ public sealed record FormulaView(
 public sealed record FormulaLine(string Name, IReadOnlyList<FormulaCell?> Cells, Fig? GoesIn, string? Warmth, bool IsFree);
 
 /// <summary>Weight and percentage; the percentage is null when it is not known.</summary>
-public sealed record FormulaCell(Fig Weight, Fig? Percent);
+public sealed record FormulaCell(Fig Weight, Fig? Percent)
+{
+    /// <summary>The household measure the author typed; null where it was weighed.</summary>
+    public string? Typed { get; init; }
+}

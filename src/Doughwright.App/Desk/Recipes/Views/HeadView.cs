@@ -1,3 +1,4 @@
+using Doughwright.App.Desk.Preview;
 using Doughwright.App.Desk.Recipes.Telling;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Quantities;
@@ -8,13 +9,17 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <param name="Facts">What it makes, in a sentence.</param>
 /// <param name="Beside">Address at which two kitchens are set side by side.</param>
 /// <param name="Size">Address at which it is brought to another size.</param>
-public sealed record HeadView(string Title, Told Facts, string Beside, string Size)
+/// <param name="Swaps">Address at which something is swapped.</param>
+/// <param name="Page">Address of the page for readers.</param>
+public sealed record HeadView(string Title, Told Facts, string Beside, string Size, string Swaps, string Page)
 {
     /// <summary>Longer titles are set smaller, so that they do not fill the page.</summary>
     private const int LongestLarge = 80;
 
     /// <summary>Class of the size it is set in; null for the usual one.</summary>
-    public string? Lettering => Title.Length > LongestLarge ? "lengthy" : null;
+    public string? Lettering => LetteringOf(Title);
+
+    internal static string? LetteringOf(string title) => title.Length > LongestLarge ? "lengthy" : null;
 
     internal static HeadView Of(Figures figures)
     {
@@ -33,6 +38,12 @@ public sealed record HeadView(string Title, Told Facts, string Beside, string Si
                 ("flour", flour))
             : Told.Say(voice, "recipe.facts-dough", ("dough", dough), ("flour", flour));
         var address = $"/recipes/{Uri.EscapeDataString(state.File.Name)}";
-        return new(state.Recipe.Title, facts, $"{address}/kitchens{state.Setting.Question.Query()}", ShelfAddress.InMeasures($"{address}/size", voice));
+        return new(
+            state.Recipe.Title,
+            facts,
+            $"{address}/kitchens{state.Setting.Question.Query()}",
+            ShelfAddress.InMeasures($"{address}/size", voice),
+            ShelfAddress.InMeasures($"{address}/swaps", voice),
+            PageAddress.Of(state.File.Name, state.Setting.Question));
     }
 }

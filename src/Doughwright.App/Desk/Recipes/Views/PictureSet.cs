@@ -1,7 +1,9 @@
+using Doughwright.App.Desk.Files;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Rehearsals.Courses;
 using Doughwright.Publishing.Pictures.Balance;
 using Doughwright.Publishing.Pictures.Drawing;
+using Doughwright.Publishing.Pictures.Files;
 using Doughwright.Publishing.Pictures.Heat;
 using Doughwright.Publishing.Pictures.Rise;
 using Doughwright.Publishing.Pictures.Strips;
@@ -36,6 +38,19 @@ public sealed class PictureSet
         }
     }
 
+    /// <summary>The strip as files.</summary>
+    public IReadOnlyList<SaveView> Saves =>
+        [Save(PictureKind.Strip, null, figures.Voice.Words["files.strip"]), Save(PictureKind.Tall, null, figures.Voice.Words["files.tall"])];
+
+    /// <summary>What the dough consists of, as files.</summary>
+    public IReadOnlyList<SaveView> BalanceSaves => [Save(PictureKind.Balance, null, figures.Voice.Words["files.balance"])];
+
+    /// <summary>The heat balance of a mix as files.</summary>
+    public IReadOnlyList<SaveView> HeatSaves(string step, string name) => [Save(PictureKind.Heat, step, figures.Voice.Say("files.heat", ("step", name)))];
+
+    /// <summary>A rise as files.</summary>
+    public IReadOnlyList<SaveView> RiseSaves(string step, string name) => [Save(PictureKind.Rise, step, figures.Voice.Say("files.rise", ("step", name)))];
+
     /// <summary>The strip for a wide page; null without steps.</summary>
     public string? Wide { get; }
 
@@ -64,6 +79,9 @@ public sealed class PictureSet
     }
 
     public bool HasHomeRise(string step) => Curve(home, step) is not null;
+
+    private SaveView Save(PictureKind kind, string? step, string what) =>
+        PictureAddress.Files(figures.State.File.Name, kind, step, figures.State.Setting.Question, what);
 
     private static RiseCurve? Curve(Course? course, string step) => course?.Rises.FirstOrDefault(rise => rise.Step == step);
 }

@@ -1,3 +1,4 @@
+using Doughwright.App.Desk.Files;
 using Doughwright.App.Desk.Recipes.Telling;
 using Doughwright.Publishing.Pictures.Drawing;
 
@@ -18,6 +19,12 @@ public sealed record Matter(string Id, string Name, Told Fact)
     public string Basis { get; init; } = "";
 
     public string Caption { get; init; } = "";
+
+    /// <summary>The picture as files.</summary>
+    public IReadOnlyList<SaveView> Saves { get; init; } = [];
+
+    /// <summary>Address of the page that makes another place for the dough; null where it waits for no warmth.</summary>
+    public string? Elsewhere { get; init; }
 
     /// <summary>The picture in figures.</summary>
     public FigureTable? Table { get; init; }

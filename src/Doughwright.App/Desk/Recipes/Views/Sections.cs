@@ -1,3 +1,4 @@
+using Doughwright.App.Desk.Places;
 using Doughwright.App.Desk.Recipes.Telling;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
@@ -80,6 +81,7 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
         return WithReasons(step, new(step.Id, name, fact)
         {
             Picture = pictures.Heat(step.Id),
+            Saves = pictures.HeatSaves(step.Id, figures.StepName(step)),
             Caption = answer is null ? voice.Words["recipe.heat-caption"] : voice.Say("recipe.heat-caption-solved", ("caption", voice.Words["recipe.heat-caption"])),
             Table = pictures.HeatTable(step.Id),
             PictureInside = true,
@@ -91,6 +93,8 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
     private Matter Risen(RehearsedStep step) => Plain(step, "") with
     {
         Picture = pictures.Rise(step.Id),
+        Saves = pictures.RiseSaves(step.Id, figures.StepName(step)),
+        Elsewhere = PlaceAsk.Address(figures.State.File.Name, step.Id, PlaceAsk.Usual, figures.State.Setting.Question),
         Caption = voice.Words[pictures.HasHomeRise(step.Id) ? "recipe.rise-caption-home" : "recipe.rise-caption"],
     };
 

@@ -1,3 +1,4 @@
+using Doughwright.App.Desk.Mending;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Recipes.Telling;
 using Doughwright.App.Desk.Shelf;
@@ -18,6 +19,7 @@ internal sealed record Sheet(
     PictureSet Pictures,
     IReadOnlyList<FindingView> Findings,
     string FindingCount,
+    IReadOnlyList<AcceptedView> Accepted,
     IReadOnlyList<Section> Sections,
     IReadOnlyList<Section> Beneath,
     MethodView Method,
@@ -28,7 +30,7 @@ internal sealed record Sheet(
     public static Sheet Of(DeskState state, IReadOnlyList<KitchenOnShelf> kitchens, Voice voice)
     {
         var figures = new Figures(state, voice);
-        var findings = FindingView.All(state.Findings, state.Recipe, voice);
+        var findings = FindingView.All(state, voice);
         var pictures = new PictureSet(figures);
         var sections = Views.Sections.Of(figures, pictures);
         return new(
@@ -41,6 +43,7 @@ internal sealed record Sheet(
             pictures,
             findings,
             FindingView.Count(findings, voice),
+            AcceptedView.All(state, voice),
             [.. sections.Where(section => section.Id != Views.Sections.Cooling)],
             [.. sections.Where(section => section.Id == Views.Sections.Cooling)],
             MethodMaker.Of(figures),

@@ -1,4 +1,4 @@
-namespace Doughwright.Engine.TextForm;
+namespace Doughwright.Engine.Recipes;
 
 /// <summary>The known word that a person may have meant. Offered, never taken.</summary>
 public static class Nearest

@@ -1,0 +1,84 @@
+using Doughwright.App.Desk.Preview;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Net.Http.Headers;
+
+namespace Doughwright.App.Desk.Files;
+
+/// <summary>What the desk gives as files: the page for readers, and pictures. They are the bytes that the command line writes.</summary>
+internal static class DeskFiles
+{
+    private const string Name = "name";
+
+    public static void MapFiles(this IEndpointRouteBuilder app)
+    {
+        app.MapGet(PageAddress.Route, PageFor);
+        app.MapGet(PictureAddress.Route, PictureFor);
+    }
+
+    /// <summary>The page for readers, to be looked at or to be saved. What of the address was refused is told by the page of the desk around it.</summary>
+    private static Task PageFor(HttpContext context)
+    {
+        var query = context.Request.QueryString.Value ?? "";
+        if (PageAsked.Of(NameOf(context), query, ShelfOf(context), WordsOf(context)) is not { } asked)
+        {
+            context.Response.StatusCode = StatusCodes.Status404NotFound;
+            return Task.CompletedTask;
+        }
+
+        var made = asked.Made();
+        AnswerHeadersOf(context, made.Policy);
+        return Give(context, "text/html; charset=utf-8", made.Page.Bytes, context.Request.Query.ContainsKey(PageAddress.Save) ? made.FileName : null);
+    }
+
+    private static async Task PictureFor(HttpContext context)
+    {
+        var asked = PictureFileAsked.Of(NameOf(context), context.Request.QueryString.Value ?? "", ShelfOf(context), WordsOf(context));
+        if (asked is null)
+        {
+            context.Response.StatusCode = StatusCodes.Status404NotFound;
+            return;
+        }
+
+        // A painted picture takes a moment, and nothing waits for it.
+        var made = asked.Refused.Length > 0 ? null : await Task.Run(asked.Made, context.RequestAborted);
+        if (made is null)
+        {
+            context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+            context.Response.ContentType = "text/plain; charset=utf-8";
+            await context.Response.WriteAsync(asked.Refused + "\n", context.RequestAborted);
+            return;
+        }
+
+        await Give(context, asked.ContentType, made.Bytes, asked.FileName);
+    }
+
+    private static void AnswerHeadersOf(HttpContext context, string policy) => Hosting.AnswerHeaders.AllowInside(context, policy);
+
+    /// <param name="fileName">Name under which a browser saves it; null for what it shows.</param>
+    private static async Task Give(HttpContext context, string type, byte[] bytes, string? fileName)
+    {
+        var response = context.Response;
+        response.ContentType = type;
+        response.ContentLength = bytes.Length;
+        response.Headers.CacheControl = "no-store";
+        if (fileName is not null)
+        {
+            var disposition = new ContentDispositionHeaderValue("attachment");
+            disposition.SetHttpFileName(fileName);
+            response.Headers.ContentDisposition = disposition.ToString();
+        }
+
+        await response.Body.WriteAsync(bytes, context.RequestAborted);
+    }
+
+    private static string NameOf(HttpContext context) => context.Request.RouteValues[Name] as string ?? "";
+
+    private static ShelfFolder ShelfOf(HttpContext context) => context.RequestServices.GetRequiredService<ShelfFolder>();
+
+    private static Words WordsOf(HttpContext context) => context.RequestServices.GetRequiredService<Words>();
+}

@@ -1,0 +1,137 @@
+using System.Text;
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Recipes;
+using Doughwright.App.Desk.Recipes.State;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Engine.Remedies;
+using Doughwright.Engine.TextForm;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Desk.Mending;
+
+/// <summary>Carries out what a form asks: the changed text is written over the one that was shown, or nothing is.</summary>
+/// <param name="desk">With the recipe open as it was shown.</param>
+internal sealed class Mender(RecipeDesk desk, ShelfFolder shelf, TimeProvider clock, Faults faults)
+{
+    /// <summary>Letters of a reason that still reads as one.</summary>
+    public const int LongestReason = 200;
+
+    /// <summary>What comes of a form: a text, and what was done in words.</summary>
+    private sealed record Outcome(string Text, string Verb, bool IsBack = false);
+
+    private Voice Voice => faults.Voice;
+
+    private RecipeFile File => desk.File!;
+
+    /// <summary>Name under which the earlier text is kept; null with a fault when nothing was written.</summary>
+    public string? Carry(MendForm asked)
+    {
+        if (!File.IsWhole || StateId.OfText(File.Text) != asked.State)
+        {
+            faults.Add("mend-changed", ("file", File.Name));
+            return null;
+        }
+
+        if (Outcomes(asked) is not { } outcome || !CanStand(outcome))
+        {
+            return null;
+        }
+
+        try
+        {
+            var stamp = ChangedText.Write(shelf.RecipeTexts, File.Name, asked.State, outcome.Text, outcome.Verb, outcome.IsBack, clock.GetUtcNow());
+            if (stamp is null)
+            {
+                faults.Add("mend-changed", ("file", File.Name));
+            }
+
+            return stamp;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            faults.Add("mend-not-written", ("folder", shelf.RecipeTexts.Path), ("reason", problem.Message));
+            return null;
+        }
+    }
+
+    private Outcome? Outcomes(MendForm asked) => asked switch
+    {
+        { Do.Length: > 0 } => WayOut(asked.Do),
+        { Accept.Length: > 0 } => Accepted(asked.Accept, asked.Reason),
+        { Stop.Length: > 0 } => Stopped(asked.Stop),
+        { Back.Length: > 0 } => Back(asked.Back),
+        _ => Unknown(),
+    };
+
+    private Outcome? WayOut(string id)
+    {
+        var offers = desk.State?.Offers ?? Offers.Of(File.Findings, null);
+        return offers.All.FirstOrDefault(offer => offer.Id == id) is { } remedy
+            ? new(remedy.CarryOut(File.Text), RemedyWords.Verb(remedy, Voice))
+            : Unknown();
+    }
+
+    private Outcome? Accepted(string id, string reason)
+    {
+        if (desk.State is not { } state || !state.Acceptable.Contains(id) || state.Findings.FirstOrDefault(finding => finding.Id == id) is not { } finding)
+        {
+            return Unknown();
+        }
+
+        if (reason.Length == 0)
+        {
+            faults.Add("mend-no-reason");
+            return null;
+        }
+
+        if (reason.Length > LongestReason)
+        {
+            faults.Add("mend-reason-long", ("letters", reason.Length), ("most", LongestReason));
+            return null;
+        }
+
+        var recipe = Acceptances.Accept(state.Recipe, finding, reason);
+        var text = RecipeText.Write(recipe, File.Reading.Document).Text;
+        // A text says everything it holds: a reason with a hidden mark in it cannot be read back.
+        if (RecipeText.Read(text) is not { Understood: true, Recipe: { } read } || read.Accepted.All(one => one.FindingId != id || one.Reason != reason))
+        {
+            faults.Add("mend-reason-signs", ("reason", reason));
+            return null;
+        }
+
+        return new(text, Voice.Say("mend.accepted", ("finding", FindingWords.Message(finding, Voice))));
+    }
+
+    private Outcome? Stopped(string id) => desk.State is { } state && state.Recipe.Accepted.FirstOrDefault(one => one.FindingId == id) is { } accepted
+        ? new(
+            RecipeText.Write(state.Recipe with { Accepted = [.. state.Recipe.Accepted.Where(one => one.FindingId != id)] }, File.Reading.Document).Text,
+            Voice.Say("mend.stopped", ("reason", accepted.Reason)))
+        : Unknown();
+
+    /// <summary>Only the text that came of a change leads back to the one before it.</summary>
+    private Outcome? Back(string stamp) =>
+        new EarlierTexts(shelf.RecipeTexts, File.Name).Find(stamp) is { } kept && kept.Change.After == StateId.OfText(File.Text)
+            ? new(Encoding.UTF8.GetString(kept.Bytes), kept.Change.Verb, !kept.Change.IsBack)
+            : Unknown();
+
+    private Outcome? Unknown()
+    {
+        faults.Add("mend-unknown");
+        return null;
+    }
+
+    /// <summary>What was understood stays so, and what can be read from the shelf does.</summary>
+    private bool CanStand(Outcome outcome)
+    {
+        if (Encoding.UTF8.GetByteCount(outcome.Text) > TextFolder.LargestText)
+        {
+            faults.Add("mend-too-large", ("most", TextFolder.LargestText));
+        }
+        else if (!outcome.IsBack && File.Recipe is not null && RecipeText.Read(outcome.Text) is not { Understood: true, Recipe: not null })
+        {
+            faults.Add("mend-not-carried", ("verb", outcome.Verb));
+        }
+
+        return !faults.Any;
+    }
+}

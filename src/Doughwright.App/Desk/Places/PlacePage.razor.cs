@@ -1,0 +1,81 @@
+using Doughwright.App.Desk.Asking;
+using Doughwright.App.Desk.Kitchens;
+using Doughwright.App.Desk.Layout;
+using Doughwright.App.Desk.Recipes.State;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Http;
+
+namespace Doughwright.App.Desk.Places;
+
+/// <summary>"How do I get 26 °C here?": asked in a sentence, answered with places that can be made warm, and with the slower choice.</summary>
+public sealed partial class PlacePage
+{
+    /// <summary>So long the page waits for the answer before it is sent without. A browser without script then has it too.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(1500);
+
+    [Parameter]
+    public string Recipe { get; set; } = "";
+
+    [CascadingParameter]
+    private HttpContext Context { get; set; } = null!;
+
+    [Inject]
+    private Speaker Speaker { get; set; } = null!;
+
+    [Inject]
+    private ShelfFolder Folder { get; set; } = null!;
+
+    [Inject]
+    private NavigationManager Navigation { get; set; } = null!;
+
+    private Voice Voice => Speaker.Voice;
+
+    private RecipeFile? File { get; set; }
+
+    private PlaceAsk? Ask { get; set; }
+
+    /// <summary>The answer on its way; null when nothing is asked, or what is asked is refused.</summary>
+    private Task<PlaceView>? Answering { get; set; }
+
+    private string Title { get; set; } = "";
+
+    private string Facts { get; set; } = "";
+
+    private string Path => $"/recipes/{Uri.EscapeDataString(Recipe)}/place";
+
+    private string Query => Context.Request.QueryString.Value ?? "";
+
+    private string Back => $"/recipes/{Uri.EscapeDataString(Recipe)}{Ask!.Read.Accepted.Query()}";
+
+    /// <summary>What the form carries on beside its own two fields.</summary>
+    private IEnumerable<Asked> Carried => Question.Of(Query, PlaceAsk.ToName, PlaceAsk.StepName, Question.Proof).Items;
+
+    protected override async Task OnInitializedAsync()
+    {
+        File = RecipeFile.Read(Recipe, Folder);
+        if (File is not { Recipe: { } recipe } file)
+        {
+            Navigation.NotFound();
+            File = null;
+            return;
+        }
+
+        if (PlaceAsk.Completed(Query, Speaker.Measures) is { } complete)
+        {
+            Navigation.NavigateTo(Path + complete);
+            return;
+        }
+
+        var (ask, voice) = (PlaceAsk.Of(Query, file, Folder, Voice), Voice);
+        Ask = ask;
+        Title = ask is { Target: { } target } ? Voice.Say("placing.title", ("target", target)) : Voice.Words["placing.title-open"];
+        Facts = Voice.Say("placing.facts", ("title", recipe.Title), ("kitchen", KitchenSentence.Of(ask.Read.Kitchen, Voice)));
+        if (ask is { Step: not null, Target: not null, Refused.Count: 0 })
+        {
+            Answering = Task.Run(() => PlaceView.Of(file, ask, voice), Context.RequestAborted);
+            await Task.WhenAny(Answering, Task.Delay(Patience, Context.RequestAborted));
+        }
+    }
+}

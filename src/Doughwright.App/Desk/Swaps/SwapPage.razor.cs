@@ -1,0 +1,127 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Layout;
+using Doughwright.App.Desk.Recipes.State;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Engine.Formulas.Swaps;
+using Doughwright.Engine.Ingredients;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.WebUtilities;
+
+namespace Doughwright.App.Desk.Swaps;
+
+/// <summary>A recipe with something swapped: asked in sentences, answered with what it costs, and written down as a recipe of its own.</summary>
+public sealed partial class SwapPage
+{
+    [Parameter]
+    public string Recipe { get; set; } = "";
+
+    [CascadingParameter]
+    private HttpContext Context { get; set; } = null!;
+
+    [Inject]
+    private Speaker Speaker { get; set; } = null!;
+
+    [Inject]
+    private ShelfFolder Folder { get; set; } = null!;
+
+    [Inject]
+    private NavigationManager Navigation { get; set; } = null!;
+
+    private Voice Voice => Speaker.Voice;
+
+    private RecipeFile? File { get; set; }
+
+    private SwapAsk Ask { get; set; } = null!;
+
+    private SwappedRecipe? Made { get; set; }
+
+    private SwapView? View { get; set; }
+
+    private IReadOnlyList<SwapOffered> Offers { get; set; } = [];
+
+    private string Title { get; set; } = "";
+
+    private IReadOnlyList<Fault> Refused { get; set; } = [];
+
+    private bool IsRefused => Ask.Faults.Count > 0 || View is { Reasons.Count: > 0 };
+
+    /// <summary>Everything that could stand in, for the field to offer.</summary>
+    private IEnumerable<string> Names => File!.Formula!.Larder.Ingredients.Select(row => row.Name).Distinct().Order(StringComparer.OrdinalIgnoreCase);
+
+    private string Path => $"/recipes/{Uri.EscapeDataString(Recipe)}/swaps";
+
+    private string Query => Context.Request.QueryString.Value ?? "";
+
+    private string Back => Speaker.To($"/recipes/{Uri.EscapeDataString(Recipe)}");
+
+    protected override void OnInitialized()
+    {
+        File = RecipeFile.Read(Recipe, Folder);
+        if (File is not { Recipe: not null } file)
+        {
+            Navigation.NotFound();
+            File = null;
+            return;
+        }
+
+        if (SwapAsk.OfForm(Path, Query) is { } address)
+        {
+            Navigation.NavigateTo(address);
+            return;
+        }
+
+        Ask = SwapAsk.Of(Query, file, Voice);
+        Offers = SwapOffered.All(file, swap => Speaker.To(QueryHelpers.AddQueryString(Path, SwapAsk.ReplaceName, swap)), Voice);
+        if (Ask.Wishes.Count > 0)
+        {
+            Answer(file);
+        }
+    }
+
+    private void Answer(RecipeFile file)
+    {
+        var options = new Options();
+        var faults = SwapAsk.FaultsOf(Voice, options);
+        Made = SwappedRecipe.Of(file.Reading, Ask.Wishes, file.Text, file.Findings, [], options.Replace.Name, faults);
+        if (Made is null)
+        {
+            Ask = Ask with { Faults = faults.All, Refused = Enumerable.Range(0, Ask.Wishes.Count).ToHashSet() };
+            return;
+        }
+
+        View = SwapView.Of(Made, file, Ask.Wishes, With, Voice);
+        Title = View.Title ?? "";
+        if (Made.Swapped.IsRefused)
+        {
+            // Those that are refused by themselves; where only all together are, all of them.
+            var alone = Enumerable.Range(0, Ask.Wishes.Count).Where(i => Swapping.Swap(file.Recipe!, [Ask.Wishes[i]], Larder.Shipped).IsRefused).ToHashSet();
+            Ask = Ask with { Refused = alone.Count > 0 ? alone : Enumerable.Range(0, Ask.Wishes.Count).ToHashSet() };
+        }
+    }
+
+    private bool IsRefusedAt(int index) => Ask.Refused.Contains(index);
+
+    /// <summary>This page with another thing standing in for one swap.</summary>
+    private string With(int swap, string name) => Speaker.To(Ask.Wishes.Select((wish, index) => (wish, by: index == swap ? name : wish.By))
+        .Aggregate(Path, (address, each) => QueryHelpers.AddQueryString(address, SwapAsk.ReplaceName, $"{each.wish.What}{(each.wish.Part is { } part ? "@" + part : "")}={each.by}")));
+
+    private string? DropOf(int index) => Ask.Slots.Count > 1 ? SwapAsk.Without(Path, Query, index) : null;
+
+    private async Task Keep()
+    {
+        var form = await Context.Request.ReadFormAsync(Context.RequestAborted);
+        Title = form["title"].ToString().Trim();
+        var faults = new Faults(Voice);
+        if (Made?.Swapped.Recipe is { } recipe && OwnRecipe.Lay(recipe, Title, File!.Reading.Document, Folder, faults) is { } address)
+        {
+            Context.Response.StatusCode = StatusCodes.Status303SeeOther;
+            Context.Response.Headers.Location = Speaker.To(address);
+            return;
+        }
+
+        Refused = faults.All;
+        Context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+    }
+}
