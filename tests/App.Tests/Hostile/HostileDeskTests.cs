@@ -67,8 +67,9 @@ public class HostileDeskTests
     private static IEnumerable<string> Addresses(IHtmlDocument recipe) =>
         recipe.QuerySelectorAll<IHtmlAnchorElement>($"a[href^='/recipes/{Name}']")
             .Select(link => link.GetAttribute("href")!)
-            .Where(address => !address.EndsWith("/kitchen", StringComparison.Ordinal))
-            .Append($"/recipes/{Name}/size?by=dough&to=1kg")
+            // Files that are saved are no pages of the desk; they have tests of their own.
+            .Where(address => !address.EndsWith("/kitchen", StringComparison.Ordinal) && !address.Contains("/page/file", StringComparison.Ordinal) && !address.Contains("/picture", StringComparison.Ordinal))
+            .Append($"/recipes/{Name}/size?dough=1kg")
             .Append($"/recipes/{Name}/kitchens")
             .Append("/")
             .Append("/kitchens")
@@ -78,7 +79,7 @@ public class HostileDeskTests
     private static void IsHarmless(IHtmlDocument page, string address)
     {
         Assert.All(page.Scripts, script => Assert.True(script.TextContent.Length == 0 && script.Source?.Contains(':', StringComparison.Ordinal) == false, $"{address}: {script.OuterHtml}"));
-        Assert.Empty(page.QuerySelectorAll("style, iframe, object, embed, base, foreignObject, main script, img[src='x']"));
+        Assert.Empty(page.QuerySelectorAll("style, iframe:not([sandbox='']), object, embed, base:not([href='/']), foreignObject, main script, img[src='x']"));
         Assert.DoesNotContain(page.All, part => part.Attributes.Any(said => said.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase)));
         Assert.DoesNotContain(page.All, part => new[] { "href", "src", "action" }.Any(name => part.GetAttribute(name)?.StartsWith("javascript:", StringComparison.OrdinalIgnoreCase) == true));
         Assert.Single(page.QuerySelectorAll("h1"));
