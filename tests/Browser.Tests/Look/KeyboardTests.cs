@@ -23,7 +23,8 @@ public class KeyboardTests(House house)
           }));
           if (!seen) faults.push('hidden or out of the window');
           const marked = part => { const s = getComputedStyle(part); return s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2 || s.boxShadow !== 'none'; };
-          if (!marked(on) && !marked(target)) faults.push('focus cannot be seen');
+          // In a frame, what has the focus is marked by the page inside, which is looked at by itself.
+          if (on.tagName !== 'IFRAME' && !marked(on) && !marked(target)) faults.push('focus cannot be seen');
           return { name, faults };
         }
         """;
