@@ -87,7 +87,8 @@ internal static class Report
             StartTemperature = Likely(outcome.StartCelsius),
             EndTemperature = Likely(outcome.EndCelsius),
             SettlesAt = outcome.SettlesAtCelsius is { } settles ? Temperature.FromCelsius(settles) : null,
-            Growth = outcome.Growth?.Central,
+            // A rise in which no gas was made at home is not known anywhere.
+            Growth = outcome.Growth is { } growth && double.IsFinite(growth.Central) ? growth.Central : null,
             HomeTime = homeMinutes is { } atHome && double.IsFinite(atHome.Central) ? Duration.FromMinutes(atHome.Central) : null,
             Cue = step.Cue,
             Words = step.Words,
