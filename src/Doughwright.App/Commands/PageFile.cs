@@ -1,5 +1,5 @@
-using Doughwright.Engine.Recipes;
 using System.Text;
+using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Pages;
 
 namespace Doughwright.App.Commands;

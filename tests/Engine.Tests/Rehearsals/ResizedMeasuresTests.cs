@@ -3,8 +3,8 @@ using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
-using Doughwright.Engine.TextForm;
 using Doughwright.Engine.Tests.House;
+using Doughwright.Engine.TextForm;
 
 namespace Doughwright.Engine.Tests.Rehearsals;
 
