@@ -7,7 +7,7 @@ namespace Doughwright.Browser.Tests.Journeys;
 [Trait("Category", "Slow")]
 public class LostDeskTests(House house)
 {
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task LostDesk_IsToldQuietly_AndThePageComesBackAsItWas()
     {
         var desk = await RunningDesk.Open();
@@ -31,7 +31,7 @@ public class LostDeskTests(House house)
         Assert.Equal(answer, await visit.Page.Locator(".answer").InnerTextAsync());
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task CtrlC_EndsQuickly_WithAPageOpen()
     {
         await using var desk = await RunningDesk.Open();

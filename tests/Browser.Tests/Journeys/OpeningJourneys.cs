@@ -10,7 +10,7 @@ public class OpeningJourneys(House house)
     /// <summary>Title of a recipe that tries to be more than text.</summary>
     private const string Hostile = "<script>window.ran = true</script><img src=x onerror='window.ran = true'> & \"rolls\"";
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task PastedRecipe_LiesOnTheShelf_AndWhatItSaysIsHarmless()
     {
         await using var desk = await RunningDesk.Open();
@@ -30,7 +30,7 @@ public class OpeningJourneys(House house)
         Assert.Equal(5, Directory.GetFiles(Path.Join(desk.Folder, "recipes"), "*.yaml").Length);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task TextThatIsNotUnderstood_StaysInTheField_WithEveryReason()
     {
         await using var visit = await house.Visit("/open");

@@ -9,7 +9,7 @@ public class RecipeJourneys(House house)
 {
     private const string Recipe = "/recipes/potato-rolls";
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task FromTheShelf_ToAnotherKitchen_AndTheSameAgainByItsAddress()
     {
         await using var visit = await house.Visit("/");
@@ -35,7 +35,7 @@ public class RecipeJourneys(House house)
         Assert.Empty(visit.Troubles);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task BackToHome_IsHomeAgain()
     {
         await using var visit = await house.Visit(Recipe);
@@ -48,7 +48,7 @@ public class RecipeJourneys(House house)
         await Assertions.Expect(visit.Page).Not.ToHaveURLAsync(new Regex("kitchen="));
     }
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [InlineData("900")]
     [InlineData("warm")]
     [InlineData("-300")]
@@ -75,7 +75,7 @@ public class RecipeJourneys(House house)
         await Assertions.Expect(room).Not.ToHaveAttributeAsync("aria-invalid", "true");
     }
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [InlineData("#field-air", "63F", "air=63F", "17.22")]
     [InlineData("#field-altitude", "1200ft", "altitude=1200ft", "366")]
     public async Task FastTyping_LosesNoKey(string field, string typed, string asked, string shown)
@@ -91,7 +91,7 @@ public class RecipeJourneys(House house)
         await Assertions.Expect(visit.Page.Locator(field)).ToHaveValueAsync(shown);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task WhatIsTypedBeforeThePageAnswers_StaysAndCounts()
     {
         await using var visit = await house.Visit(Recipe);
@@ -112,7 +112,7 @@ public class RecipeJourneys(House house)
         await Assertions.Expect(visit.Page).ToHaveURLAsync(new Regex("tap=9.5C"));
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task KeyboardAlone_GetsFromTheShelf_ToAnotherKitchensAnswer()
     {
         await using var visit = await house.Visit("/");
@@ -128,7 +128,7 @@ public class RecipeJourneys(House house)
         Assert.StartsWith("INPUT kitchen", await Focused(visit), StringComparison.Ordinal);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task SkipLink_LeadsToTheContent()
     {
         await using var visit = await house.Visit(Recipe);
@@ -138,7 +138,7 @@ public class RecipeJourneys(House house)
         Assert.Contains(Recipe, visit.Page.Url, StringComparison.Ordinal);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task MeasuresChosen_KeepWhatIsSet()
     {
         await using var visit = await house.Visit($"{Recipe}?kitchen=mountain");
@@ -148,7 +148,7 @@ public class RecipeJourneys(House house)
         Assert.Contains("°F", await visit.Page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task KitchenPickedBeforeThePageAnswers_IsKept()
     {
         await using var visit = await house.Visit(Recipe);
@@ -160,7 +160,7 @@ public class RecipeJourneys(House house)
         Assert.Empty(visit.Troubles);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task KitchensSideBySide_FollowWhatIsPicked()
     {
         await using var recipe = await house.Visit(Recipe);

@@ -9,7 +9,7 @@ public class FirstStartTests
 {
     private const int Starts = 5;
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task FirstByte_ComesWithinFiveSeconds()
     {
         var took = new List<TimeSpan>();

@@ -13,7 +13,7 @@ public class ListeningTests(House house)
     [Fact]
     public void Desk_ListensOnLoopbackOnly() => Assert.Equal([$"127.0.0.1:{house.Desk.Port}"], Listening(house.Desk.ProcessId));
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task Environment_OpensNoOtherAddress_AndTellsNoMoreOfFaults()
     {
         var other = RunningDesk.FreePort();
@@ -32,7 +32,7 @@ public class ListeningTests(House house)
         Assert.Equal(HttpStatusCode.OK, (await client.GetAsync(desk.Address, TestContext.Current.CancellationToken)).StatusCode);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task CtrlC_EndsTheDesk_QuicklyAndWell()
     {
         await using var desk = await RunningDesk.Open();
@@ -42,7 +42,7 @@ public class ListeningTests(House house)
         Assert.DoesNotContain("Exception", desk.Messages, StringComparison.Ordinal);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task TakenPort_IsToldWithAnotherOne()
     {
         var refused = await Assert.ThrowsAsync<InvalidOperationException>(() => RunningDesk.Open(house.Desk.Port));
@@ -51,7 +51,7 @@ public class ListeningTests(House house)
         Assert.DoesNotContain("   at ", refused.Message, StringComparison.Ordinal);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task Browser_IsOpenedOnTheAddress()
     {
         var folder = Directory.CreateTempSubdirectory("opener-").FullName;
@@ -68,7 +68,7 @@ public class ListeningTests(House house)
         Directory.Delete(folder, recursive: true);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task NoBrowser_IsNoFault()
     {
         await using var desk = await RunningDesk.Open([], null, null, [("PATH", "/nonexistent")]);
@@ -77,7 +77,7 @@ public class ListeningTests(House house)
         Assert.Equal("", desk.Messages);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task TwoDesks_OnOneFolder_BothAnswer()
     {
         await using var second = await RunningDesk.Open(folder: house.Desk.Folder);
@@ -88,7 +88,7 @@ public class ListeningTests(House house)
         }
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task OtherAddressesOfThisMachine_AreNotAnswered()
     {
         foreach (var address in Dns.GetHostAddresses(Dns.GetHostName()).Append(IPAddress.IPv6Loopback).Where(address => !IPAddress.Loopback.Equals(address)))

@@ -9,7 +9,7 @@ public class ShippedFilesTests(House house)
 {
     private static CancellationToken Ends => TestContext.Current.CancellationToken;
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task SheetsAndScripts_ComeCompressed_AndKeptForGood()
     {
         using var client = new HttpClient(new SocketsHttpHandler()) { BaseAddress = new(house.Desk.Address) };
@@ -33,7 +33,7 @@ public class ShippedFilesTests(House house)
         }
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task Pages_ComeCompressed()
     {
         using var client = new HttpClient { BaseAddress = new(house.Desk.Address) };
@@ -43,7 +43,7 @@ public class ShippedFilesTests(House house)
         Assert.Equal(["br"], answer.Content.Headers.ContentEncoding);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task Fonts_AreCompressedAlready()
     {
         using var client = new HttpClient { BaseAddress = new(house.Desk.Address) };

@@ -5,7 +5,7 @@ namespace Doughwright.Browser.Tests.Look;
 /// <summary>The browser has nothing to complain of: no fault, no file missing, no breach of the content policy.</summary>
 public class ConsoleTests(House house)
 {
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [ClassData(typeof(EveryPage))]
     public async Task Page_LeavesTheConsoleEmpty(string path)
     {
@@ -16,7 +16,7 @@ public class ConsoleTests(House house)
         Assert.DoesNotContain(visit.Troubles, trouble => path != Pages.Nothing || !trouble.Contains("404", StringComparison.Ordinal));
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task ForeignScript_IsNotRun_AndNoted()
     {
         await using var visit = await house.Visit(Pages.Shelf);
@@ -32,7 +32,7 @@ public class ConsoleTests(House house)
         Assert.Contains(visit.Troubles, trouble => trouble.Contains("Content Security Policy", StringComparison.Ordinal));
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task Form_OfTheDesk_NamesItsOrigin()
     {
         await using var visit = await house.Visit(Pages.Shelf);
@@ -48,7 +48,7 @@ public class ConsoleTests(House house)
         Assert.Equal(house.Desk.Address, await sent.HeaderValueAsync("origin"));
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task OtherPage_CannotReadTheDesk_NorFrameIt()
     {
         await using var other = await RunningDesk.Open();

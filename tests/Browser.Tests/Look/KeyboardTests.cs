@@ -40,7 +40,7 @@ public class KeyboardTests(House house)
         }
         """;
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [ClassData(typeof(EveryPage))]
     public async Task Focus_ReachesEverything_AndIsNeverHidden(string path)
     {

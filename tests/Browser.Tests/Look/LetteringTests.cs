@@ -8,15 +8,13 @@ public class LetteringTests(House house)
 {
     private static readonly string Measure = File.ReadAllText(Path.Join(AppContext.BaseDirectory, "Look", "Lettering.js"));
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [ClassData(typeof(EveryPage))]
     public async Task LetteringOfPictures_IsReadable(string path)
     {
         var faults = new List<string>();
-        foreach (var view in Pages.Views)
+        await foreach (var (visit, view) in Pages.Looks(house, path))
         {
-            await using var visit = await house.Visit(path, view);
-            await visit.OpenAll();
             var seen = await visit.Ask<Seen>(Measure);
             faults.AddRange(seen.Faults.Select(fault => $"{view}: {fault}"));
             Assert.True(seen.Looked > 0 || !Pages.HasPictures(path), $"{view}: no lettering was looked at.");

@@ -43,8 +43,20 @@ internal static class Pages
         .. Readers,
     ];
 
-    /// <summary>Widths and grounds at which every page is looked at.</summary>
-    public static IEnumerable<View> Views => from width in View.Widths from dark in new[] { false, true } select new View(width, dark);
+    /// <summary>A page at every width, light and then dark, with everything opened.</summary>
+    public static async IAsyncEnumerable<(Visit Visit, View View)> Looks(House house, string path)
+    {
+        foreach (var width in View.Widths)
+        {
+            var light = new View(width);
+            await using var visit = await house.Visit(path, light);
+            await visit.OpenAll();
+            yield return (visit, light);
+            var dark = light with { Dark = true };
+            await visit.Page.EmulateMediaAsync(new() { ColorScheme = dark.Scheme });
+            yield return (visit, dark);
+        }
+    }
 
     /// <summary>Whether a page answers to what is set on it without being loaded again.</summary>
     public static bool HasCircuit(string path) => HasPictures(path) && !IsForReaders(path) && !path.Contains("/place?", StringComparison.Ordinal);

@@ -48,7 +48,7 @@ public class PaintedPictureTests(House house)
         }
         """;
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [InlineData("strip", "light")]
     [InlineData("strip", "dark")]
     [InlineData("tall", "light")]

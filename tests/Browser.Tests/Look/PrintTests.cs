@@ -40,7 +40,7 @@ public partial class PrintTests(House house)
         }
         """;
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [ClassData(typeof(EveryPage))]
     public async Task Page_PrintsWhole(string path)
     {

@@ -18,7 +18,7 @@ public partial class ReaderPrintTests(House house)
           .map(([part, points]) => `${points.toFixed(2)} pt: ${part.outerHTML.slice(0, 80)}`)
         """;
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [InlineData("reader:potato-rolls", "A4", 595, 842)]
     [InlineData("reader:potato-rolls", "Letter", 612, 792)]
     [InlineData("reader:tin-loaf", "A4", 595, 842)]

@@ -23,7 +23,7 @@ public class ReflowTests(House house)
           .map(([part, box]) => `${part.outerHTML.slice(0, 100)}: ${box.height.toFixed(0)} px high`)
         """;
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [ClassData(typeof(EveryPage))]
     public async Task NothingScrollsSideways(string path)
     {
@@ -35,7 +35,7 @@ public class ReflowTests(House house)
         }
     }
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [ClassData(typeof(EveryPage))]
     public async Task Controls_AreHighEnoughForAFinger(string path)
     {
@@ -47,7 +47,7 @@ public class ReflowTests(House house)
         }
     }
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [ClassData(typeof(EveryPage))]
     public async Task WiderSpacedText_StaysWhole(string path)
     {

@@ -5,7 +5,7 @@ namespace Doughwright.Browser.Tests.Look;
 /// <summary>Without a script a page is complete: everything is there when it arrives.</summary>
 public class ScriptOffTests(House house)
 {
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [ClassData(typeof(EveryPage))]
     public async Task Page_SaysTheSame_WithoutScript(string path)
     {
@@ -23,7 +23,7 @@ public class ScriptOffTests(House house)
         Assert.Equal(await with.Page.Locator("svg").CountAsync(), await without.Page.Locator("svg").CountAsync());
     }
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [ClassData(typeof(EveryPage))]
     public async Task Page_IsOutlined_ByOneHeadOfThePage_AndHeadsInOrder(string path)
     {

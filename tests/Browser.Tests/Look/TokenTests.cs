@@ -21,7 +21,7 @@ public class TokenTests(House house)
         }
         """;
 
-    [Theory]
+    [Theory(Timeout = Visit.Patience)]
     [InlineData(false)]
     [InlineData(true)]
     public async Task EveryColourOfText_IsReadableOnEveryGround(bool dark)

@@ -10,7 +10,7 @@ public class MeasureTests(House house)
     private const int HeaviestPage = 250_000;
     private const int Keys = 30;
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task RecipePage_WeighsLessThan250Kilobytes()
     {
         await using var visit = await house.Visit("about:blank");
@@ -36,7 +36,7 @@ public class MeasureTests(House house)
         Assert.InRange(bytes.Values.Sum(), 60_000, HeaviestPage);
     }
 
-    [Fact]
+    [Fact(Timeout = Visit.Patience)]
     public async Task KeyInAField_IsANewPicture_WithinHalfASecond()
     {
         await using var visit = await house.Visit("/recipes/potato-rolls");

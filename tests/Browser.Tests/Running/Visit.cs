@@ -1,12 +1,18 @@
 using System.Collections.Concurrent;
 using System.Text.Json;
+using Deque.AxeCore.Commons;
 using Microsoft.Playwright;
+using Newtonsoft.Json;
+using Newtonsoft.Json.Linq;
 
 namespace Doughwright.Browser.Tests.Running;
 
 /// <summary>A window with one page in it; notes everything that goes wrong there.</summary>
 internal sealed class Visit : IAsyncDisposable
 {
+    /// <summary>After how long a test in the browser is given up, in milliseconds: what never comes must fail, not wait.</summary>
+    public const int Patience = 180_000;
+
     private readonly ConcurrentQueue<string> _troubles = new();
     private TaskCompletionSource _circuit = new();
 
@@ -75,6 +81,18 @@ internal sealed class Visit : IAsyncDisposable
     /// <summary>Asks the page by a script that gives an object.</summary>
     public async Task<T> Ask<T>(string script, object? argument = null) =>
         (await Page.EvaluateAsync<JsonElement?>(script, argument) is { } answer ? answer.Deserialize<T>(JsonSerializerOptions.Web) : default)!;
+
+    /// <summary>What axe finds on the page itself; a frame is a page by itself.</summary>
+    public async Task<AxeResult> Axe(AxeRunOptions rules)
+    {
+        if (!await Page.EvaluateAsync<bool>("() => 'axe' in window"))
+        {
+            await Page.EvaluateAsync(new BundledAxeScriptProvider().GetScript());
+        }
+
+        var found = await Page.EvaluateAsync<string>("rules => axe.run(document, JSON.parse(rules)).then(JSON.stringify)", JsonConvert.SerializeObject(rules));
+        return new(JObject.Parse(found));
+    }
 
     /// <summary>Opens everything that can be opened in place.</summary>
     public Task OpenAll() => Page.EvaluateAsync("() => document.querySelectorAll('details').forEach(part => part.open = true)");
