@@ -47,6 +47,8 @@ internal static class Believable
         var measured = step.Measured is null || (time is null && temperature is null) ? null : step.Measured with { Time = time, Temperature = temperature };
         return step with
         {
+            Hands = Kept<Duration>(step.Hands, Limits.Hands) ?? Duration.Zero,
+            Folds = step.Folds.All(Holds) ? step.Folds : [.. step.Folds.Where(Holds)],
             Measured = measured,
             End = Of(step.End),
             Depth = Kept(step.Depth, Limits.Depth),
@@ -55,6 +57,8 @@ internal static class Believable
                 : [.. step.Variants.Select(variant => variant with { Step = Of(variant.Step) })],
         };
     }
+
+    private static bool Holds(Fold fold) => Limits.Hands.Holds(fold.After) && Limits.Hands.Holds(fold.Hands);
 
     private static StepEnd? Of(StepEnd? end) => end switch
     {
