@@ -22,7 +22,7 @@ internal static class Believable
     public static LineWarmth Of(LineWarmth warmth) => warmth.Stated is { } stated && !Limits.Matter.Holds(stated) ? LineWarmth.AsTheRoom : warmth;
 
     /// <summary>What is so cold or hot that no model of matter holds gives way to what is usual.</summary>
-    private static Kitchen Of(Kitchen home)
+    public static Kitchen Of(Kitchen home)
     {
         var usual = new Kitchen { Air = AirProfile.Constant(UsualAir) };
         return home with

@@ -31,7 +31,7 @@ internal static class ResizedMeasures
 
         var home = HomeRun.Of(resized.Before, Rehearser.OrdinaryLanes);
         var after = resized.After! with { Recipe = Believable.Of(resized.Recipe) };
-        var here = Run.Of(new(after, resized.Recipe.Home, Request.Home, home.Priors, isHome: false), Variants.Anchors(home, Request.Home));
+        var here = Run.Of(new(after, after.Recipe.Home, Request.Home, home.Priors, isHome: false), Variants.Anchors(home, Request.Home));
         var measures = resized.Recipe.Steps
             .Where(step => step.Measured is not null)
             .SelectMany(step => Of(step, here.Find(step.Id)))
