@@ -16,10 +16,15 @@ public class LarderProbe
     /// <summary>How often the first hit is the row that was meant, of each.</summary>
     public static int TellHits()
     {
-        var all = LarderNames.Phrases;
+        Tell("first hit right", LarderNames.Phrases);
+        Tell("of phrases that neither was made for", LarderNames.Later);
+        return 0;
+    }
+
+    private static void Tell(string what, IReadOnlyList<(string Phrase, string Id)> all)
+    {
         var (search, distance) = (all.Count(each => Larder.Shipped.Search(each.Phrase, most: 1) is [var hit] && hit.Ingredient.Id == each.Id),
             all.Count(each => LarderNames.Nearest(each.Phrase, 1) is [var hit] && hit == each.Id));
-        Console.WriteLine(FormattableString.Invariant($"first hit right, of {all.Count}: search of the larder {search}, edit distance {distance}"));
-        return 0;
+        Console.WriteLine(FormattableString.Invariant($"{what}, of {all.Count}: search of the larder {search}, edit distance {distance}"));
     }
 }

@@ -3,11 +3,12 @@ using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Remedies;
 
 namespace Doughwright.App.Commands;
 
 /// <summary>A rehearsal as a command line asked for it: the recipe of its file in the kitchen of its options.</summary>
-internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal Rehearsal, IReadOnlyList<Finding> Findings)
+internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal Rehearsal, Judgement Findings)
 {
     /// <param name="more">Reads what else the command line says about the recipe. Faults of it are told with all others.</param>
     /// <param name="write">Writes the answer; with faults it is not written.</param>
@@ -51,7 +52,7 @@ internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal 
             return null;
         }
 
-        var all = FindingList.Of(file.Text, kitchenFindings, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
+        var all = FindingList.Judged(file.Text, recipe, kitchenFindings, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
         return new(recipe, request, rehearsal, all);
     }
 

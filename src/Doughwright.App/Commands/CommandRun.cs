@@ -1,6 +1,7 @@
 using Doughwright.App.Json;
 using Doughwright.App.Text;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
@@ -46,6 +47,9 @@ internal sealed class CommandRun(Given given, Options options, Stream input)
         Json ? "" : Voice.Say("not-understood") + "\n",
         ExitCode.NotUnderstood);
 
-    public static int CodeOf(IReadOnlyList<Finding> findings) =>
+    /// <summary>What is accepted does not count, and errors cannot be accepted.</summary>
+    public static int CodeOf(Judgement findings) => CodeOf(findings.Open);
+
+    private static int CodeOf(IReadOnlyList<Finding> findings) =>
         findings.Any(finding => finding.Grade == Grade.Error) ? ExitCode.Errors : ExitCode.Done;
 }

@@ -1,4 +1,5 @@
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 
 namespace Doughwright.App.Commands;
 
@@ -15,6 +16,13 @@ internal static class FindingList
             .ThenBy(finding => finding.Position.IsKnown ? finding.Position.Line : int.MaxValue)
             .ThenBy(finding => finding.Position.Column)
             .Select(finding => Quoted(finding, lines))];
+    }
+
+    /// <summary>The same, with what the author has accepted apart. A command that looks at a part of the recipe cannot say that an acceptance is not needed.</summary>
+    public static Judgement Judged(string text, Recipe recipe, params IReadOnlyList<Finding>[] lists)
+    {
+        var judged = Acceptances.JudgePart(Of(text, lists), recipe);
+        return judged with { Open = Of(text, judged.Open) };
     }
 
     /// <summary>Findings of rooms that see no text get their line quoted here. Such a text was understood, so its lines are safe to show.</summary>

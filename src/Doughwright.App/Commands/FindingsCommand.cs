@@ -32,11 +32,11 @@ internal static class FindingsCommand
         }
 
         var judged = Acceptances.Judge(all, recipe);
-        var open = FindingList.Of(file.Text, judged.Open);
+        judged = judged with { Open = FindingList.Of(file.Text, judged.Open) };
         var output = run.Json
-            ? FindingsJson.Write(Stamp.Of(recipe), recipe, open, judged.Accepted, run.Voice)
-            : FindingsText.Write(recipe.Title, open, run.Voice, quote: true, Offers.Of(open, recipe), judged.Accepted);
-        return new(output, "", CommandRun.CodeOf(open));
+            ? FindingsJson.Write(Stamp.Of(recipe), recipe, judged, run.Voice)
+            : FindingsText.Write(recipe.Title, judged.Open, run.Voice, quote: true, Offers.Of(judged.Open, recipe), judged.Accepted);
+        return new(output, "", CommandRun.CodeOf(judged));
     }
 
     private static Answer NotUnderstood(CommandRun run, IReadOnlyList<Engine.Recipes.Finding> findings) => run.Json

@@ -29,7 +29,7 @@ internal static class FormulaCommand
         }
 
         var formula = Formula.Balance(WeighedText.Over(reading.Recipe!, weighed), Larder.Shipped);
-        var all = FindingList.Of(file.Text, findings, RecipeChecks.Of(reading.Recipe!), formula.Findings);
+        var all = FindingList.Judged(file.Text, reading.Recipe!, findings, RecipeChecks.Of(reading.Recipe!), formula.Findings);
         var output = run.Json
             ? FormulaJson.Write(Stamp.Of(reading.Recipe!), formula, all, run.Voice)
             : FormulaText.Write(formula, all, run.Voice);

@@ -4,6 +4,7 @@ using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Recipes.Checks;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Pages;
 using Doughwright.Publishing.Wording;
 
@@ -11,7 +12,7 @@ namespace Doughwright.App.Commands;
 
 /// <summary>The page for readers of one recipe in one kitchen, the same bytes wherever it is asked for.</summary>
 /// <param name="Findings">Everything that is found on the way, in the order of the text.</param>
-internal sealed record MadePage(byte[] Bytes, IReadOnlyList<Finding> Findings, Stamp Stamp)
+internal sealed record MadePage(byte[] Bytes, Judgement Findings, Stamp Stamp)
 {
     /// <param name="text">The recipe's text.</param>
     /// <param name="found">What is wrong in it.</param>
@@ -19,9 +20,9 @@ internal sealed record MadePage(byte[] Bytes, IReadOnlyList<Finding> Findings, S
     public static MadePage Of(Recipe recipe, string text, IReadOnlyList<Finding> found, Kitchen? kitchen, IReadOnlyList<Finding> kitchenFindings, Voice voice)
     {
         var worked = PageRun.Of(recipe, Larder.Shipped, kitchen);
-        var all = FindingList.Of(text, kitchenFindings, found, RecipeChecks.Of(recipe), worked.Here.Formula.Findings, worked.Here.Findings);
+        var all = FindingList.Judged(text, recipe, kitchenFindings, found, RecipeChecks.Of(recipe), worked.Here.Formula.Findings, worked.Here.Findings);
         var stamp = Stamp.Of(recipe);
-        var page = ReaderPage.Write(worked, all, new(stamp.State, stamp.Engine, stamp.Larder), voice.Words, voice.Measures);
+        var page = ReaderPage.Write(worked, all.Open, new(stamp.State, stamp.Engine, stamp.Larder), voice.Words, voice.Measures);
         return new(Encoding.UTF8.GetBytes(page), all, stamp);
     }
 }

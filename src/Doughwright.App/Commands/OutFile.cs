@@ -37,39 +37,15 @@ internal sealed class OutFile
     /// <summary>False with a fault where it could not be written.</summary>
     public bool Write(byte[] bytes, Faults faults)
     {
-        var whole = System.IO.Path.GetFullPath(Path);
-        var beside = System.IO.Path.Join(System.IO.Path.GetDirectoryName(whole), $".{System.IO.Path.GetFileName(whole)}.{Environment.ProcessId}.part");
         try
         {
-            using (var stream = new FileStream(beside, FileMode.CreateNew, FileAccess.Write))
-            {
-                stream.Write(bytes);
-                stream.Flush(flushToDisk: true);
-            }
-
-            File.Move(beside, whole, overwrite: true);
+            WholeFile.Write(Path, bytes);
             return true;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException)
         {
             faults.Add("out-not-written", ("file", Path));
             return false;
-        }
-        finally
-        {
-            Tidy(beside);
-        }
-    }
-
-    private static void Tidy(string beside)
-    {
-        try
-        {
-            File.Delete(beside);
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            // It could not be written either, which is told already.
         }
     }
 }

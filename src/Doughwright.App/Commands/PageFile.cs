@@ -38,7 +38,7 @@ internal static class PageFile
                 return null;
             }
 
-            Replace(file, page);
+            WholeFile.Write(file, page);
             return file;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
@@ -63,25 +63,5 @@ internal static class PageFile
         var head = new byte[Head];
         var read = stream.ReadAtLeast(head, Head, throwOnEndOfStream: false);
         return Encoding.UTF8.GetString(head, 0, read).Contains($"<meta name=\"generator\" content=\"{ReaderPage.Generator} ", StringComparison.Ordinal);
-    }
-
-    /// <summary>Written beside it first: whoever opens the page meanwhile has the old one or the new one.</summary>
-    private static void Replace(string file, byte[] page)
-    {
-        var beside = $"{file}.{Environment.ProcessId}.part";
-        try
-        {
-            using (var stream = new FileStream(beside, FileMode.Create, FileAccess.Write))
-            {
-                stream.Write(page);
-                stream.Flush(flushToDisk: true);
-            }
-
-            File.Move(beside, file, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(beside);
-        }
     }
 }

@@ -1,6 +1,7 @@
 using Doughwright.App.Json;
 using Doughwright.App.Text;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Pictures.Files;
 
 namespace Doughwright.App.Commands;
@@ -18,15 +19,17 @@ internal static class PictureCommand
 
         if (MadePicture.Of(rehearsed.Rehearsal, asked.Wish, run.Options, run.Given.Faults) is not { } made)
         {
-            return run.Given.Faults.Any ? Answer.None : Write(run, rehearsed, null, 0, [MadePicture.NotKnown(asked.Wish), .. rehearsed.Findings]);
+            return run.Given.Faults.Any ? Answer.None : Write(run, rehearsed, null, 0, With([MadePicture.NotKnown(asked.Wish)], rehearsed.Findings));
         }
 
         return asked.Out.Write(made.Bytes, run.Given.Faults)
-            ? Write(run, rehearsed, (asked, made.File), made.Bytes.Length, [.. made.Findings, .. rehearsed.Findings])
+            ? Write(run, rehearsed, (asked, made.File), made.Bytes.Length, With(made.Findings, rehearsed.Findings))
             : Answer.None;
     }
 
-    private static Answer Write(CommandRun run, AskedRehearsal rehearsed, (PictureAsked Asked, PictureFile File)? made, int bytes, IReadOnlyList<Finding> findings) => new(
+    private static Judgement With(IReadOnlyList<Finding> ofPicture, Judgement findings) => findings with { Open = [.. ofPicture, .. findings.Open] };
+
+    private static Answer Write(CommandRun run, AskedRehearsal rehearsed, (PictureAsked Asked, PictureFile File)? made, int bytes, Judgement findings) => new(
         run.Json ? PictureJson.Write(Stamp.Of(rehearsed.Recipe), made, bytes, findings, run.Voice) : PictureText.Write(rehearsed.Rehearsal, made, bytes, findings, run.Voice),
         "",
         CommandRun.CodeOf(findings));

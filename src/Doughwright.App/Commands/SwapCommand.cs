@@ -50,7 +50,7 @@ internal static class SwapCommand
     private static Answer Offer(CommandRun run, InputFile file, Recipe recipe, IReadOnlyList<Finding> findings)
     {
         var offers = Swapping.Offer(recipe, Larder.Shipped);
-        var all = FindingList.Of(file.Text, findings);
+        var all = FindingList.Judged(file.Text, recipe, findings);
         return run.Json
             ? new(SwapJson.WriteOffers(Stamp.Of(recipe), recipe, offers, all, run.Voice), "", CommandRun.CodeOf(all))
             : new(SwapText.WriteOffers(recipe, offers, run.Voice), "", CommandRun.CodeOf(all));

@@ -4,6 +4,7 @@ using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Remedies;
 using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Commands;
@@ -12,7 +13,7 @@ namespace Doughwright.App.Commands;
 /// <param name="Text">The recipe with the swap carried through as a text; null when it was refused.</param>
 /// <param name="Times">The rises that take another time now, by what was measured before.</param>
 /// <param name="Findings">Those of the new text and of the swap; when it was refused, those of the old text and why.</param>
-internal sealed record SwappedRecipe(Swapped Swapped, string? Text, IReadOnlyList<RehearsedStep> Times, IReadOnlyList<Finding> Findings)
+internal sealed record SwappedRecipe(Swapped Swapped, string? Text, IReadOnlyList<RehearsedStep> Times, Judgement Findings)
 {
     // Minutes: less is lost in reading a rise.
     private const double WorthSaying = 2;
@@ -30,7 +31,7 @@ internal sealed record SwappedRecipe(Swapped Swapped, string? Text, IReadOnlyLis
         var swapped = Swapping.Swap(recipe, wishes, Larder.Shipped);
         if (swapped.Recipe is null)
         {
-            return new(swapped, null, [], FindingList.Of(text, ofText, swapped.Consequences));
+            return new(swapped, null, [], FindingList.Judged(text, recipe, ofText, swapped.Consequences));
         }
 
         var writing = RecipeText.Write(swapped.Recipe, reading.Document);
@@ -43,7 +44,7 @@ internal sealed record SwappedRecipe(Swapped Swapped, string? Text, IReadOnlyLis
 
         // What was found is told of the new text, with its lines.
         var formula = Formula.Balance(again.Recipe, Larder.Shipped);
-        var findings = FindingList.Of(writing.Text, ofBytes, again.Findings, writing.Findings, RecipeChecks.Of(again.Recipe), formula.Findings, swapped.Consequences);
+        var findings = FindingList.Judged(writing.Text, again.Recipe, ofBytes, again.Findings, writing.Findings, RecipeChecks.Of(again.Recipe), formula.Findings, swapped.Consequences);
         return new(swapped, writing.Text, TimesOf(recipe, swapped), findings);
     }
 

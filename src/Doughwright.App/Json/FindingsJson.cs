@@ -5,22 +5,14 @@ using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
 
-/// <summary>{ form, stamp, title, findings }, and the list of findings that every object carries.</summary>
+/// <summary>{ form, stamp, title, findings, accepted }, and the lists of findings that every object carries.</summary>
 internal static class FindingsJson
 {
-    public static string Write(
-        Stamp stamp, Recipe recipe, IReadOnlyList<Finding> findings, IReadOnlyList<(Finding Finding, string Reason)> accepted, Voice voice) => JsonText.Of(json =>
+    public static string Write(Stamp stamp, Recipe recipe, Judgement findings, Voice voice) => JsonText.Of(json =>
     {
         stamp.WriteTo(json);
         json.WriteString("title", recipe.Title);
-        WriteList(json, findings, recipe, voice);
-        json.Array("accepted", accepted, one =>
-        {
-            json.WriteString("id", one.Finding.Id);
-            json.WriteString("place", one.Finding.Place);
-            json.WriteString("message", FindingWords.Message(one.Finding, voice));
-            json.WriteString("reason", one.Reason);
-        });
+        WriteJudged(json, findings, recipe, voice);
     });
 
     /// <summary>{ form, findings }: a line was not understood, and nothing was computed.</summary>
@@ -30,9 +22,31 @@ internal static class FindingsJson
     public static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Voice voice, string name = "findings") =>
         WriteList(json, findings, null, voice, name);
 
+    /// <summary>"findings" without what can be done about them, and "accepted".</summary>
+    public static void WriteJudged(Utf8JsonWriter json, Judgement findings, Voice voice)
+    {
+        WriteList(json, findings.Open, voice);
+        WriteAccepted(json, findings, voice);
+    }
+
+    /// <summary>"findings", each with its ways out, and "accepted".</summary>
+    public static void WriteJudged(Utf8JsonWriter json, Judgement findings, Recipe recipe, Voice voice)
+    {
+        WriteList(json, findings.Open, recipe, voice);
+        WriteAccepted(json, findings, voice);
+    }
+
+    private static void WriteAccepted(Utf8JsonWriter json, Judgement findings, Voice voice) => json.Array("accepted", findings.Accepted, one =>
+    {
+        json.WriteString("id", one.Finding.Id);
+        json.WriteString("place", one.Finding.Place);
+        json.WriteString("message", FindingWords.Message(one.Finding, voice));
+        json.WriteString("reason", one.Reason);
+    });
+
     /// <summary>The findings, each with its ways out.</summary>
     /// <param name="recipe">Null when a line was not understood.</param>
-    public static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Recipe? recipe, Voice voice, string name = "findings") => json.Array(name, findings, finding =>
+    private static void WriteList(Utf8JsonWriter json, IReadOnlyList<Finding> findings, Recipe? recipe, Voice voice, string name = "findings") => json.Array(name, findings, finding =>
     {
         WriteOne(json, finding, voice);
         json.Array("remedies", Remedies.For(finding, recipe), remedy =>

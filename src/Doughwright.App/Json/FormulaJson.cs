@@ -2,6 +2,7 @@ using System.Text.Json;
 using Doughwright.App.Text;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
@@ -9,7 +10,7 @@ namespace Doughwright.App.Json;
 /// <summary>The object of "formula".</summary>
 internal static class FormulaJson
 {
-    public static string Write(Stamp stamp, Formula formula, IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json =>
+    public static string Write(Stamp stamp, Formula formula, Judgement findings, Voice voice) => JsonText.Of(json =>
     {
         stamp.WriteTo(json);
         json.WriteString("title", formula.Recipe.Title);
@@ -24,7 +25,7 @@ internal static class FormulaJson
         WriteBudget(json, "fat", formula.Fat);
         WriteYeast(json, formula.Yeast);
         json.Array("buy", formula.Buy, item => WriteBuy(json, item, voice));
-        FindingsJson.WriteList(json, findings, formula.Recipe, voice);
+        FindingsJson.WriteJudged(json, findings, formula.Recipe, voice);
     });
 
     private static void WritePercent(Utf8JsonWriter json, FormulaPercents percent)

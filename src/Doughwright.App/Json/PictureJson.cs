@@ -1,5 +1,5 @@
 using Doughwright.App.Commands;
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Pictures.Files;
 using Doughwright.Publishing.Wording;
 
@@ -9,13 +9,13 @@ namespace Doughwright.App.Json;
 internal static class PictureJson
 {
     /// <param name="made">Null when no picture could be drawn.</param>
-    public static string Write(Stamp stamp, (PictureAsked Asked, PictureFile File)? made, int bytes, IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json =>
+    public static string Write(Stamp stamp, (PictureAsked Asked, PictureFile File)? made, int bytes, Judgement findings, Voice voice) => JsonText.Of(json =>
     {
         stamp.WriteTo(json);
         json.WriteString("file", made?.Asked.Out.Path);
         json.Number("widthPixels", made?.File.WidthPixels);
         json.Number("heightPixels", made?.File.HeightPixels);
         json.Number("bytes", made is null ? null : bytes);
-        FindingsJson.WriteList(json, findings, voice);
+        FindingsJson.WriteJudged(json, findings, voice);
     });
 }

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Warming;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
@@ -10,7 +10,7 @@ namespace Doughwright.App.Json;
 /// <summary>The object of "place".</summary>
 internal static class PlaceJson
 {
-    public static string Write(Stamp stamp, Rehearsal rehearsal, PlaceAdvice advice, IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json =>
+    public static string Write(Stamp stamp, Rehearsal rehearsal, PlaceAdvice advice, Judgement findings, Voice voice) => JsonText.Of(json =>
     {
         stamp.WriteTo(json);
         json.WriteString("title", rehearsal.Recipe.Title);
@@ -29,7 +29,7 @@ internal static class PlaceJson
         WriteMiss(json, "doughTooCold", advice.DoughTooCold);
         WriteMiss(json, "doughTooWarm", advice.DoughTooWarm);
         json.Array("places", advice.Places, place => WritePlace(json, place));
-        FindingsJson.WriteList(json, findings, voice);
+        FindingsJson.WriteJudged(json, findings, voice);
     });
 
     private static void WritePlace(Utf8JsonWriter json, PlaceAnswer place)

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using Doughwright.Engine.Baking;
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
@@ -10,7 +10,7 @@ namespace Doughwright.App.Json;
 /// <summary>The object of "rehearse".</summary>
 internal static class RehearsalJson
 {
-    public static string Write(Stamp stamp, Rehearsal rehearsal, IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json =>
+    public static string Write(Stamp stamp, Rehearsal rehearsal, Judgement findings, Voice voice) => JsonText.Of(json =>
     {
         stamp.WriteTo(json);
         json.WriteString("title", rehearsal.Recipe.Title);
@@ -23,7 +23,7 @@ internal static class RehearsalJson
         json.Array("components", rehearsal.Components, component => WriteComponent(json, component));
         json.Array("solve", rehearsal.Solutions, solution => WriteSolution(json, solution));
         json.Array("steps", rehearsal.Steps, step => WriteStep(json, step, rehearsal, voice));
-        FindingsJson.WriteList(json, findings, rehearsal.Recipe, voice);
+        FindingsJson.WriteJudged(json, findings, rehearsal.Recipe, voice);
     });
 
     private static void WriteKitchen(Utf8JsonWriter json, Rehearsal rehearsal)

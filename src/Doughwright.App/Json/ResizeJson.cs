@@ -1,6 +1,6 @@
 using System.Text.Json;
 using Doughwright.Engine.Formulas.Resizing;
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
@@ -8,7 +8,7 @@ namespace Doughwright.App.Json;
 /// <summary>The object of "resize".</summary>
 internal static class ResizeJson
 {
-    public static string Write(Stamp stamp, Resized resized, string? text, IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json =>
+    public static string Write(Stamp stamp, Resized resized, string? text, Judgement findings, Voice voice) => JsonText.Of(json =>
     {
         stamp.WriteTo(json);
         json.WriteString("title", resized.Before.Recipe.Title);
@@ -28,7 +28,7 @@ internal static class ResizeJson
         json.Array("choices", resized.Choices, choice => WriteChoice(json, choice));
         json.Array("fits", resized.Fits, fit => WriteFit(json, fit));
         json.Array("measures", resized.Measures, measure => WriteMeasure(json, measure));
-        FindingsJson.WriteList(json, findings, voice);
+        FindingsJson.WriteJudged(json, findings, voice);
     });
 
     private static void WriteLine(Utf8JsonWriter json, ResizedLine line)

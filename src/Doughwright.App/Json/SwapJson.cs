@@ -2,6 +2,7 @@ using System.Text.Json;
 using Doughwright.Engine.Formulas.Swaps;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
@@ -10,7 +11,7 @@ namespace Doughwright.App.Json;
 internal static class SwapJson
 {
     public static string Write(
-        Stamp stamp, Recipe recipe, Swapped swapped, string? text, IReadOnlyList<RehearsedStep> times, IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json =>
+        Stamp stamp, Recipe recipe, Swapped swapped, string? text, IReadOnlyList<RehearsedStep> times, Judgement findings, Voice voice) => JsonText.Of(json =>
     {
         stamp.WriteTo(json);
         json.WriteString("title", recipe.Title);
@@ -24,10 +25,10 @@ internal static class SwapJson
             json.Number("minutesLow", step.Time?.Low.Minutes);
             json.Number("minutesHigh", step.Time?.High?.Minutes);
         });
-        FindingsJson.WriteList(json, findings, voice);
+        FindingsJson.WriteJudged(json, findings, voice);
     });
 
-    public static string WriteOffers(Stamp stamp, Recipe recipe, IReadOnlyList<SwapOffer> offers, IReadOnlyList<Finding> findings, Voice voice) => JsonText.Of(json =>
+    public static string WriteOffers(Stamp stamp, Recipe recipe, IReadOnlyList<SwapOffer> offers, Judgement findings, Voice voice) => JsonText.Of(json =>
     {
         stamp.WriteTo(json);
         json.WriteString("title", recipe.Title);
@@ -40,7 +41,7 @@ internal static class SwapJson
             json.WriteString("words", offer.Allowed?.Words ?? offer.Without?.Words);
             WriteCost(json, offer.Result, voice);
         });
-        FindingsJson.WriteList(json, findings, recipe, voice);
+        FindingsJson.WriteJudged(json, findings, recipe, voice);
     });
 
     private static void WriteCost(Utf8JsonWriter json, Swapped swapped, Voice voice)

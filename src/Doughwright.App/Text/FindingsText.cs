@@ -1,5 +1,6 @@
 using Doughwright.App.Commands;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
@@ -22,13 +23,7 @@ internal static class FindingsText
         var page = new Page();
         page.Paragraph(title is null ? Count(findings, voice) : voice.Say("findings-of", ("title", title), ("count", Count(findings, voice))));
         WriteList(page, findings, voice, quote, offers);
-        foreach (var (finding, reason) in accepted ?? [])
-        {
-            page.Gap();
-            page.Paragraph(Head(finding, voice), 2);
-            page.Paragraph(FindingWords.Message(finding, voice), 4);
-            page.Paragraph(voice.Say("accepted-line", ("reason", reason)), 4);
-        }
+        WriteAccepted(page, accepted ?? [], voice);
 
         if (offers is { All.Count: > 0 })
         {
@@ -43,6 +38,24 @@ internal static class FindingsText
     {
         page.Heading(voice.Say("findings-head", ("count", Count(findings, voice))));
         WriteList(page, findings, voice, quote: false);
+    }
+
+    /// <summary>What stands, and behind it what the author has accepted.</summary>
+    public static void WriteSection(Page page, Judgement findings, Voice voice)
+    {
+        WriteSection(page, findings.Open, voice);
+        WriteAccepted(page, findings.Accepted, voice);
+    }
+
+    private static void WriteAccepted(Page page, IReadOnlyList<(Finding Finding, string Reason)> accepted, Voice voice)
+    {
+        foreach (var (finding, reason) in accepted)
+        {
+            page.Gap();
+            page.Paragraph(Head(finding, voice), 2);
+            page.Paragraph(FindingWords.Message(finding, voice), 4);
+            page.Paragraph(voice.Say("accepted-line", ("reason", reason)), 4);
+        }
     }
 
     private static void WriteList(Page page, IReadOnlyList<Finding> findings, Voice voice, bool quote, Offers? offers = null)

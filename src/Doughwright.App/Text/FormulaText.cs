@@ -1,6 +1,6 @@
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
@@ -14,7 +14,7 @@ internal sealed class FormulaText
 
     private FormulaText(Formula formula, Voice voice) => (this.formula, this.voice) = (formula, voice);
 
-    public static string Write(Formula formula, IReadOnlyList<Finding> findings, Voice voice)
+    public static string Write(Formula formula, Judgement findings, Voice voice)
     {
         var text = new FormulaText(formula, voice);
         text.WriteHead();

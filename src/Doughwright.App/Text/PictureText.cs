@@ -1,6 +1,7 @@
 using Doughwright.App.Commands;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Pictures.Files;
 using Doughwright.Publishing.Wording;
 
@@ -12,11 +13,11 @@ internal static class PictureText
     private const string OfPictures = "picture-";
     private const int BytesPerKilobyte = 1000;
 
-    public static string Write(Rehearsal rehearsal, (PictureAsked Asked, PictureFile File)? made, int bytes, IReadOnlyList<Finding> findings, Voice voice)
+    public static string Write(Rehearsal rehearsal, (PictureAsked Asked, PictureFile File)? made, int bytes, Judgement findings, Voice voice)
     {
         if (made is not { } picture)
         {
-            return FindingsText.Write(rehearsal.Recipe.Title, findings, voice, quote: false);
+            return FindingsText.Write(rehearsal.Recipe.Title, findings.Open, voice, quote: false, accepted: findings.Accepted);
         }
 
         var page = new Page();
@@ -27,7 +28,7 @@ internal static class PictureText
             ("width", picture.File.WidthPixels),
             ("height", picture.File.HeightPixels),
             ("size", (bytes + BytesPerKilobyte - 1) / BytesPerKilobyte)));
-        var told = findings.Where(finding => finding.Grade == Grade.Error || finding.Kind.StartsWith(OfPictures, StringComparison.Ordinal)).ToList();
+        var told = findings.Open.Where(finding => finding.Grade == Grade.Error || finding.Kind.StartsWith(OfPictures, StringComparison.Ordinal)).ToList();
         if (told.Count > 0)
         {
             page.Gap();

@@ -1,7 +1,7 @@
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Warming;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
@@ -17,7 +17,7 @@ internal sealed class PlaceText
     private PlaceText(Rehearsal rehearsal, PlaceAdvice advice, Voice voice) =>
         (this.advice, this.voice, words) = (advice, voice, new(rehearsal, advice, voice));
 
-    public static string Write(Rehearsal rehearsal, PlaceAdvice advice, IReadOnlyList<Finding> findings, Voice voice)
+    public static string Write(Rehearsal rehearsal, PlaceAdvice advice, Judgement findings, Voice voice)
     {
         var text = new PlaceText(rehearsal, advice, voice);
         text.page.Paragraph(text.words.Title());

@@ -1,6 +1,7 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
@@ -15,7 +16,7 @@ internal sealed class RehearsalText
     private RehearsalText(Rehearsal rehearsal, Voice voice) => (this.rehearsal, this.voice) = (rehearsal, voice);
 
     /// <param name="why">Ids of the steps whose reasons are asked for.</param>
-    public static string Write(Rehearsal rehearsal, Request request, IReadOnlyList<Finding> findings, IReadOnlyList<string> why, Voice voice)
+    public static string Write(Rehearsal rehearsal, Request request, Judgement findings, IReadOnlyList<string> why, Voice voice)
     {
         var text = new RehearsalText(rehearsal, voice);
         text.WriteHead();

@@ -1,5 +1,5 @@
 using Doughwright.Engine.Formulas.Resizing;
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
@@ -14,7 +14,7 @@ internal sealed class ResizeText
 
     private ResizeText(Resized resized, Voice voice) => (this.resized, this.voice, words) = (resized, voice, new(resized, voice));
 
-    public static string Write(Resized resized, IReadOnlyList<Finding> findings, Voice voice)
+    public static string Write(Resized resized, Judgement findings, Voice voice)
     {
         var text = new ResizeText(resized, voice);
         if (resized.Recipe is { } recipe)

@@ -93,13 +93,13 @@ public sealed class Larder
     /// <param name="region">Where the words were written; it decides what a cup, a pint, a sachet or a large egg is. Null means the larder's own.</param>
     public MeasureMatch MeasureOf(Ingredient ingredient, string unit, Region? region = null) => measures.Find(ingredient, unit, region ?? Region);
 
-    /// <summary>Finds what a person means by a name, with the conditions written beside it: "potato" and "boiled". It never guesses.</summary>
+    /// <summary>Finds what a person means by a name, with the conditions written beside it: "potato" and "boiled". It never guesses, and "vegan butter" is no butter.</summary>
     /// <param name="region">Where the name was written; it decides where a name means different things in different places. Null means the larder's own.</param>
     public LarderMatch Find(string phrase, IReadOnlyCollection<string> conditions, Region? region = null)
     {
         region ??= Region;
         var words = Phrase.Words(phrase);
-        if (own.TryGetValue(string.Join(' ', words), out var mine))
+        if (own.TryGetValue(string.Join(' ', words), out var mine) && OwnMeans(mine, words, conditions))
         {
             return new(MatchKind.Exact, mine, [], []);
         }
@@ -118,7 +118,7 @@ public sealed class Larder
         }
 
         // One word alone fits too much: "cream" is no cream cheese.
-        var holding = words.Length > 1 ? names.WithAllWords(words, region) : [];
+        var holding = words.Length > 1 ? names.WithAllWords(words, Exclusion.In(words, conditions), region) : [];
         return holding.Count switch
         {
             1 => new(MatchKind.ReadAs, holding[0], [], []),
@@ -129,7 +129,7 @@ public sealed class Larder
 
     /// <summary>
     /// Rows whose names are like a phrase, the likest first: for a person to choose from. Slips of the finger, other word orders and words about packs and
-    /// preparation are forgiven; whether something is raw or cooked counts.
+    /// preparation are forgiven; whether something is raw or cooked counts. Of "gluten-free flour" only names that say "gluten-free" are given.
     /// </summary>
     public IReadOnlyList<LarderHit> Search(string phrase, Region? region = null, int most = 10)
     {
@@ -137,6 +137,10 @@ public sealed class Larder
         var mine = own.Count == 0 ? [] : new NameSearch([.. own.Values.Select(each => LarderName.Of(each.Name, each, [], [], ""))]).Find(phrase, region, most);
         return [.. mine.Concat(search.Find(phrase, region, most)).OrderByDescending(hit => hit.Likeness).Take(most)];
     }
+
+    // An author's own "butter" is no match for "butter, vegan": such a row says in its name what it is not.
+    private static bool OwnMeans(Ingredient mine, string[] words, IReadOnlyCollection<string> conditions) =>
+        Exclusion.In(words, conditions).All(Exclusion.In(Phrase.Words(mine.Name)).Contains);
 
     private string[] Nearest(string phrase, Region? region) => [.. Search(phrase, region, MostNearest).Where(hit => hit.Likeness >= LeastNearest).Select(hit => hit.Name)];
 

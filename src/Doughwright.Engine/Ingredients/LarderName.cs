@@ -6,7 +6,7 @@ namespace Doughwright.Engine.Ingredients;
 /// <param name="When">Conditions that choose the row, in normal form.</param>
 /// <param name="StandsAlone">Whether the name means the row when no condition chooses.</param>
 /// <param name="Regions">Where it means this row, when it means another elsewhere; empty means everywhere.</param>
-/// <param name="Note">What to know of the name; empty when nothing.</param>
+/// <param name="Note">What to know of the name, such as what butter may hold by law; empty when nothing. Source: butter-law-us, butter-law-eu.</param>
 internal sealed record LarderName(
     string Name, string Normal, string[] Words, Ingredient Ingredient, string[] When, bool StandsAlone, Region[] Regions, string Note)
 {

@@ -46,14 +46,15 @@ internal sealed class NameIndex
         }
 
         chosen = false;
-        return entries?.Where(entry => entry.Holds(region)).ToArray() is { Length: > 0 } here ? Choose(here, [.. said], out chosen) : [];
+        var excluded = Exclusion.In(words, conditions);
+        return entries?.Where(entry => entry.Holds(region) && Exclusion.IsIn(entry, excluded)).ToArray() is { Length: > 0 } here ? Choose(here, [.. said], out chosen) : [];
     }
 
-    /// <summary>The rows that have a name with every word in it.</summary>
-    public IReadOnlyList<Ingredient> WithAllWords(string[] words, Region? region) =>
+    /// <summary>The rows that have a name with every word in it, and with everything that the words exclude.</summary>
+    public IReadOnlyList<Ingredient> WithAllWords(string[] words, IReadOnlyList<string> excluded, Region? region) =>
     [
         .. With(words[0])
-            .Where(entry => entry.Holds(region) && words.All(word => entry.Words.Contains(word)))
+            .Where(entry => entry.Holds(region) && Exclusion.IsIn(entry, excluded) && words.All(word => entry.Words.Contains(word)))
             .Select(entry => entry.Ingredient)
             .Distinct(),
     ];

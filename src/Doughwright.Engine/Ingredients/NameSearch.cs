@@ -65,6 +65,9 @@ internal sealed class NameSearch
             return [];
         }
 
+        var excluded = Exclusion.In(Phrase.Words(phrase));
+        // "Imitation vanilla" is no answer to "imitation butter".
+        HashSet<string> subject = excluded.Count == 0 ? [] : [.. asked.Except(excluded.SelectMany(claim => claim.Split(' ')))];
         var like = asked.Select(Likenesses).ToArray();
         var askedWeights = asked.Select((word, i) => WeightOf(word, like[i])).ToArray();
         var total = askedWeights.Sum();
@@ -74,7 +77,7 @@ internal sealed class NameSearch
         foreach (var i in like.SelectMany(each => each.Keys).SelectMany(word => namesOfWord[word]).Distinct())
         {
             var name = names[i];
-            if (!name.Holds(region))
+            if (!name.Holds(region) || !Exclusion.IsIn(name, excluded) || (excluded.Count > 0 && !subject.Overlaps(name.Words)))
             {
                 continue;
             }

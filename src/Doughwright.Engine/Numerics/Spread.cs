@@ -3,6 +3,9 @@ namespace Doughwright.Engine.Numerics;
 /// <summary>The central answer and how far it may be off. An infinite <paramref name="High"/> says the range is open upwards.</summary>
 internal readonly record struct Spread(double Central, double Low, double High)
 {
+    /// <summary>The range is open when more than one lane in so many never ends.</summary>
+    public const int MostEndless = 10;
+
     public bool IsOpenHigh => double.IsPositiveInfinity(High);
 
     /// <summary>
@@ -19,7 +22,7 @@ internal readonly record struct Spread(double Central, double Low, double High)
 
         var endless = lanes.Count(double.PositiveInfinity);
         var low = Percentile.Of(lanes[1..], 0.1);
-        var high = endless * 10 > lanes.Length ? double.PositiveInfinity : Percentile.Of(lanes[1..], 0.9);
+        var high = endless * MostEndless > lanes.Length ? double.PositiveInfinity : Percentile.Of(lanes[1..], 0.9);
         return new(central, Math.Min(low, central), Math.Max(high, central));
     }
 }

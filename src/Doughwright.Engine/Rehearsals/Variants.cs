@@ -30,8 +30,11 @@ internal static class Variants
                 continue;
             }
 
-            var own = variant.Step.Measured is null ? null : OwnAnchor(home, step, variant);
-            var anchor = own ?? CarriedOver(step, variant.Step, anchors.GetValueOrDefault(step.Id));
+            var written = anchors.GetValueOrDefault(step.Id);
+            var own = variant.Step.Measured is not null ? OwnAnchor(home, step, variant, [])
+                : StatesTime(step, variant.Step) ? OwnAnchor(home, step, variant, RateOf(step, written))
+                : null;
+            var anchor = own ?? CarriedOver(step, variant.Step, written);
             anchors.Remove(step.Id);
             if (anchor is not null)
             {
@@ -70,13 +73,20 @@ internal static class Variants
         return met;
     }
 
+    /// <summary>Whether a variant says itself how long it takes: at home it takes that long, and elsewhere until it has come as far.</summary>
+    private static bool StatesTime(Step step, Step variant) => variant.End is StepEnd.AfterTime or StepEnd.ByCue && variant.End != step.End;
+
+    /// <summary>How fast the dough rises does not hang on how long it is left.</summary>
+    private static Dictionary<string, Anchor> RateOf(Step step, Anchor? written) =>
+        step.Kind == StepKind.Bulk && written?.Scale is not null ? new() { [step.Id] = written with { Growth = [], HomeMinutes = null } } : [];
+
     /// <summary>The author's kitchen with this one step done in the other way.</summary>
-    private static Anchor? OwnAnchor(HomeRun home, Step step, StepVariant variant)
+    private static Anchor? OwnAnchor(HomeRun home, Step step, StepVariant variant, Dictionary<string, Anchor> known)
     {
         var recipe = home.Formula.Recipe;
         var made = recipe with { Steps = [.. recipe.Steps.Select(other => other.Id == step.Id ? variant.Step : other)] };
         var stage = new Stage(home.Formula with { Recipe = made }, recipe.Home, Request.Home, home.Priors, isHome: true);
-        return Run.Of(stage, new Dictionary<string, Anchor>()).Find(step.Id)?.Anchor;
+        return Run.Of(stage, known).Find(step.Id)?.Anchor;
     }
 
     private static Anchor? CarriedOver(Step step, Step variant, Anchor? anchor)

@@ -30,7 +30,13 @@ public static class Acceptances
     }
 
     /// <summary>Sorts findings into what stands and what is accepted, and says of every acceptance that does not hold why.</summary>
-    public static Judgement Judge(IReadOnlyList<Finding> findings, Recipe recipe)
+    /// <param name="findings">All that can be found about the recipe as its author made it.</param>
+    public static Judgement Judge(IReadOnlyList<Finding> findings, Recipe recipe) => Judge(findings, recipe, isWhole: true);
+
+    /// <summary>As <see cref="Judge(IReadOnlyList{Finding}, Recipe)"/>, of some of the findings: what is accepted and not among them may stand among the others.</summary>
+    public static Judgement JudgePart(IReadOnlyList<Finding> findings, Recipe recipe) => Judge(findings, recipe, isWhole: false);
+
+    private static Judgement Judge(IReadOnlyList<Finding> findings, Recipe recipe, bool isWhole)
     {
         if (recipe.Accepted.Count == 0)
         {
@@ -44,6 +50,11 @@ public static class Acceptances
             var found = findings.FirstOrDefault(finding => finding.Id == one.FindingId);
             if (found is null)
             {
+                if (!isWhole)
+                {
+                    continue;
+                }
+
                 open.Add(About(one, "acceptance-not-needed", Grade.Hint));
             }
             else if (Refusal(found) is { } refusal)

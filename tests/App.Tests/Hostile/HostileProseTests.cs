@@ -35,7 +35,7 @@ public class HostileProseTests
     [MemberData(nameof(Prose))]
     public void HostileWords_StayWordsInJson(string prose)
     {
-        var text = With(prose);
+        var text = HostileRecipe.With(prose);
         foreach (var command in new[] { "findings", "formula", "rehearse" })
         {
             var run = Tests.Run.WithInput(text, command, "-", "--json");
@@ -49,7 +49,7 @@ public class HostileProseTests
     [MemberData(nameof(Prose))]
     public void HostileWords_StayWordsInPictures(string prose)
     {
-        var run = Rehearser.Rehearse(RecipeText.Read(With(prose)).Recipe!, Larder.Shipped);
+        var run = Rehearser.Rehearse(RecipeText.Read(HostileRecipe.With(prose)).Recipe!, Larder.Shipped);
         var pictures = run.Steps.Select(step => run.HeatOf(step.Id)).OfType<Engine.Rehearsals.Courses.HeatBalance>().Select(heat => HeatPicture.Draw(heat, run, Voice, "h"))
             .Concat(run.Course().Rises.Select(rise => RisePicture.Draw(rise, run.FindStep(rise.Step)!, [], Voice, "r")))
             .Append(BalancePicture.Draw(run.Formula.Makeup()!, run.Formula, Voice, "b"));
@@ -67,7 +67,7 @@ public class HostileProseTests
         var folder = Directory.CreateTempSubdirectory("doughwright-page").FullName;
         try
         {
-            var run = Tests.Run.WithInput(With(prose), "page", "-", "--out", folder);
+            var run = Tests.Run.WithInput(HostileRecipe.With(prose), "page", "-", "--out", folder);
             Assert.True(run.ExitCode is 0 or 1, run.Messages);
             var page = File.ReadAllText(Assert.Single(Directory.GetFiles(folder, "*.html", SearchOption.AllDirectories)));
             var parsed = new HtmlParser().ParseDocument(page);
@@ -91,11 +91,11 @@ public class HostileProseTests
     [InlineData('\u001b')]
     public void HiddenMarks_AreRefused_AndNotRepeated(char mark)
     {
-        var run = Tests.Run.WithInput(With($"a{mark}b"), "findings", "-", "--json");
+        var run = Tests.Run.WithInput(HostileRecipe.With($"a{mark}b"), "findings", "-", "--json");
         Assert.Equal(3, run.ExitCode);
         using var json = JsonDocument.Parse(run.Output);
         Assert.All(Strings(json.RootElement), words => Assert.DoesNotContain(mark, words));
-        Assert.DoesNotContain(mark, Tests.Run.WithInput(With($"a{mark}b"), "findings", "-").Output);
+        Assert.DoesNotContain(mark, Tests.Run.WithInput(HostileRecipe.With($"a{mark}b"), "findings", "-").Output);
     }
 
     private static IEnumerable<string> Strings(JsonElement json) => json.ValueKind switch
@@ -105,18 +105,4 @@ public class HostileProseTests
         JsonValueKind.Object => json.EnumerateObject().SelectMany(entry => Strings(entry.Value).Prepend(entry.Name)),
         _ => [],
     };
-
-    /// <summary>The potato rolls with the prose in every place that takes free words.</summary>
-    private static string With(string prose)
-    {
-        var quoted = '"' + prose.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + '"';
-        return File.ReadAllText(House.PotatoRolls)
-            .Replace("title: Potato rolls", $"title: {quoted}", StringComparison.Ordinal)
-            .Replace("name: Ropewalk, winter term", $"name: {quoted}", StringComparison.Ordinal)
-            .Replace("name: Mix by hand", $"name: {quoted}", StringComparison.Ordinal)
-            .Replace("name: Final proof", $"name: {quoted}", StringComparison.Ordinal)
-            .Replace("cue: golden all over", $"cue: {quoted}", StringComparison.Ordinal)
-            .Replace("words: Mash it with", $"words: |\n      {prose}\n      Mash it with", StringComparison.Ordinal)
-            .Replace("  - tape\n", $"  - {quoted}\n", StringComparison.Ordinal);
-    }
 }

@@ -42,15 +42,16 @@ internal static class SpoiledText
         Assert.True(RecipeText.Read(RecipeText.Write(recipe)).Understood, "The canonical text is not understood.");
         var stamp = Stamp.Of(recipe);
         var formula = Formula.Balance(recipe, Larder.Shipped);
-        var found = FindingList.Of(text, reading.Findings, RecipeChecks.Of(recipe), formula.Findings);
-        Holds(text, FormulaJson.Write(stamp, formula, found, Voice));
+        IReadOnlyList<Finding> found = [.. reading.Findings, .. RecipeChecks.Of(recipe), .. formula.Findings];
+        var judged = FindingList.Judged(text, recipe, found);
+        Holds(text, FormulaJson.Write(stamp, formula, judged, Voice));
         if (depth == Reached.Formula)
         {
             return Reached.Formula;
         }
 
         var rehearsal = Rehearser.Rehearse(formula, Larder.Shipped, Request.Home, lanes: 4);
-        IReadOnlyList<Finding> all = FindingList.Of(text, found, rehearsal.Findings);
+        var all = FindingList.Judged(text, recipe, found, rehearsal.Findings);
         Holds(text, RehearsalJson.Write(stamp, rehearsal, all, Voice));
         Holds(text, RehearsalText.Write(rehearsal, Request.Home, all, [.. recipe.Steps.Select(step => step.Id)], Voice));
         if (depth == Reached.Rehearsal)
@@ -60,8 +61,8 @@ internal static class SpoiledText
 
         var sized = SizedRecipe.Of(reading, new(new ResizeWish.Dough(Mass.FromGrams(1234))), text, found);
         Holds(text, ResizeJson.Write(stamp, sized.Resized, sized.Text, sized.Findings, Voice));
-        Holds(text, SwapJson.WriteOffers(stamp, recipe, Swapping.Offer(recipe, Larder.Shipped), found, Voice));
-        Holds(text, ReaderPage.Write(PageRun.Of(recipe, Larder.Shipped, null), all, new(stamp.State, stamp.Engine, stamp.Larder), Voice.Words, Voice.Measures));
+        Holds(text, SwapJson.WriteOffers(stamp, recipe, Swapping.Offer(recipe, Larder.Shipped), judged, Voice));
+        Holds(text, ReaderPage.Write(PageRun.Of(recipe, Larder.Shipped, null), all.Open, new(stamp.State, stamp.Engine, stamp.Larder), Voice.Words, Voice.Measures));
         return Reached.Page;
     }
 

@@ -34,8 +34,8 @@ public class SchemaTests
     [Fact]
     public void Rehearsal_Fits()
     {
-        Fits("rehearse", RehearsalJson.Write(Stamp.Of(Samples.Recipe), Samples.Rehearsal, Samples.Findings, Voice));
-        Fits("rehearse", RehearsalJson.Write(Stamp.Of(Samples.Recipe), Samples.Home, [], Voice));
+        Fits("rehearse", RehearsalJson.Write(Stamp.Of(Samples.Recipe), Samples.Rehearsal, new(Samples.Findings, [(Samples.Findings[1], "seen")]), Voice));
+        Fits("rehearse", RehearsalJson.Write(Stamp.Of(Samples.Recipe), Samples.Home, new([], []), Voice));
     }
 
     [Fact]
@@ -47,10 +47,10 @@ public class SchemaTests
     }
 
     [Fact]
-    public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), Samples.Recipe, Samples.Findings, [(Samples.Findings[1], "seen")], Voice));
+    public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), Samples.Recipe, new(Samples.Findings, [(Samples.Findings[1], "seen")]), Voice));
 
     [Fact]
-    public void Page_Fits() => Fits("page", PageJson.Write(Stamp.Of(Samples.Recipe), "x", "x.html", 1, Samples.Findings, Voice));
+    public void Page_Fits() => Fits("page", PageJson.Write(Stamp.Of(Samples.Recipe), "x", "x.html", 1, new(Samples.Findings, []), Voice));
 
     [Fact]
     public void NotUnderstood_Fits() =>

@@ -27,13 +27,13 @@ public class GoldenTests
 
     [Fact]
     public void RehearsalAway() =>
-        Checked("rehearsal-away", RehearsalText.Write(Samples.Rehearsal, Samples.Request, Samples.Findings, ["bulk"], Metric));
+        Checked("rehearsal-away", RehearsalText.Write(Samples.Rehearsal, Samples.Request, new(Samples.Findings, []), ["bulk"], Metric));
 
     [Fact]
-    public void RehearsalAtHome() => Checked("rehearsal-home", RehearsalText.Write(Samples.Home, new(), [], [], Metric));
+    public void RehearsalAtHome() => Checked("rehearsal-home", RehearsalText.Write(Samples.Home, new(), new([], []), [], Metric));
 
     [Fact]
-    public void RehearsalInUsMeasures() => Checked("rehearsal-away-us", RehearsalText.Write(Samples.Rehearsal, Samples.Request, [], [], Us));
+    public void RehearsalInUsMeasures() => Checked("rehearsal-away-us", RehearsalText.Write(Samples.Rehearsal, Samples.Request, new([], []), [], Us));
 
     /// <summary>The pages of the first recipe as it is computed: home, the cold kitchen put right, the hot one as it settles.</summary>
     [Theory]

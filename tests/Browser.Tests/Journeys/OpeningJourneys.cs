@@ -27,7 +27,7 @@ public class OpeningJourneys(House house)
         await Assertions.Expect(visit.Page.GetByText(Hostile).First).ToBeVisibleAsync();
         Assert.False(await visit.Page.EvaluateAsync<bool>("() => 'ran' in window"));
         Assert.Empty(visit.Troubles);
-        Assert.Equal(4, Directory.GetFiles(Path.Join(desk.Folder, "recipes"), "*.yaml").Length);
+        Assert.Equal(5, Directory.GetFiles(Path.Join(desk.Folder, "recipes"), "*.yaml").Length);
     }
 
     [Fact]

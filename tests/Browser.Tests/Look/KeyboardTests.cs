@@ -15,8 +15,10 @@ public class KeyboardTests(House house)
           const name = `${on.tagName.toLowerCase()} "${(on.textContent.trim() || on.value || on.getAttribute('aria-label') || '').slice(0, 40)}"`;
           const faults = [];
           const target = on.type === 'radio' || on.type === 'checkbox' ? on.closest('label') ?? on.labels?.[0] ?? on : on;
+          // What is taller than the window is seen where it lies in it.
           const seen = [...target.getClientRects()].some(box => [[0.5, 0.5], [0.1, 0.5], [0.9, 0.5]].some(([x, y]) => {
-            const hit = document.elementFromPoint(box.left + box.width * x, box.top + box.height * y);
+            const [top, bottom] = [Math.max(box.top, 0), Math.min(box.bottom, innerHeight)];
+            const hit = top < bottom && document.elementFromPoint(box.left + box.width * x, top + (bottom - top) * y);
             return hit && target.contains(hit);
           }));
           if (!seen) faults.push('hidden or out of the window');
@@ -63,7 +65,8 @@ public class KeyboardTests(House house)
                 faults.AddRange(stop.Faults.Select(fault => $"{width} px: {stop.Name}: {fault}"));
             }
 
-            Assert.InRange(stops, 3, 399);
+            // A page for readers has next to nothing to press: its tables are what a key must reach.
+            Assert.InRange(stops, path.StartsWith('/') ? 3 : 1, 399);
             faults.AddRange((await visit.Page.EvaluateAsync<string[]>(NotReached)).Select(part => $"{width} px: not reached: {part}"));
         }
 

@@ -20,9 +20,13 @@ internal static class SoundAndFaulty
 
     private static readonly Lazy<IReadOnlyList<PlantedFault>> TheFaults = new(() => PlantedFault.ReadAll(Texts.Read($"{Folder}/faults.txt"), TheSound.Value));
 
+    private static readonly Lazy<IReadOnlyList<PlantedFault>> TheLaterFaults = new(() => PlantedFault.ReadAll(Texts.Read($"{Folder}/faults-of-later-keys.txt"), TheSound.Value));
+
     public static IReadOnlyDictionary<string, string> Sound => TheSound.Value;
 
     public static IReadOnlyList<PlantedFault> Faults => TheFaults.Value;
+
+    public static IReadOnlyList<PlantedFault> LaterFaults => TheLaterFaults.Value;
 
     /// <summary>As the command "findings" does it: from the text to the rehearsal at home, what is accepted apart.</summary>
     public static Judgement Judge(string text)

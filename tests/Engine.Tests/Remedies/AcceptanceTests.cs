@@ -45,6 +45,14 @@ public class AcceptanceTests
         SoundAndFaulty.FindingsIn(Accepted(Salty, Id).Replace("salt: 40 g", "salt: 7 g", StringComparison.Ordinal)), finding => finding.Kind == "acceptance-not-needed");
 
     [Fact]
+    public void Acceptance_OfWhatAnotherCommandFinds_IsLeftAlone()
+    {
+        var recipe = RecipeText.Read(Accepted(Salty, Id)).Recipe!;
+        Assert.Empty(Acceptances.JudgePart([], recipe).Open);
+        Assert.NotEmpty(Acceptances.Judge([], recipe).Open);
+    }
+
+    [Fact]
     public void SafetyAndErrors_CannotBeAccepted()
     {
         var safety = new Finding { Kind = "warm-for-long", Grade = Grade.Hint, Safety = true, Place = "steps.mash" };

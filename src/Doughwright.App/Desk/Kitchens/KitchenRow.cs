@@ -5,13 +5,15 @@ using Microsoft.AspNetCore.WebUtilities;
 namespace Doughwright.App.Desk.Kitchens;
 
 /// <summary>A kitchen that is kept.</summary>
+/// <param name="Id">Of its head on the page; names of files may have signs that no id has.</param>
 /// <param name="Name">Name of its file.</param>
 /// <param name="Said">The kitchen in words, or that its text is not understood.</param>
 /// <param name="Shelf">Address of the recipes in it.</param>
 /// <param name="Text">Address of the page with its text.</param>
-internal sealed record KitchenRow(string Name, string Title, string Said, string Shelf, string Text)
+internal sealed record KitchenRow(string Id, string Name, string Title, string Said, string Shelf, string Text)
 {
-    public static IReadOnlyList<KitchenRow> All(ShelfFolder folder, Voice voice) => [.. KitchenOnShelf.All(folder).Select(kitchen => new KitchenRow(
+    public static IReadOnlyList<KitchenRow> All(ShelfFolder folder, Voice voice) => [.. KitchenOnShelf.All(folder).Select((kitchen, index) => new KitchenRow(
+        FormattableString.Invariant($"kitchen-{index + 1}"),
         kitchen.Name,
         kitchen.Shown,
         kitchen.Kitchen is { } known ? KitchenSentence.Of(known, voice) : voice.Words["kitchens.not-understood"],

@@ -17,8 +17,13 @@ internal static class TakenAway
             return false;
         }
 
-        // An older one of the name, taken away before, is the one that a new one replaces.
-        File.Move(folder.FileOf(name), folder.FileOf(name) + Ending, overwrite: true);
+        // An older one of the name, taken away before, steps back: the newest is the one that comes back.
+        if (File.Exists(folder.FileOf(name) + Ending))
+        {
+            File.Move(folder.FileOf(name) + Ending, Free(folder.FileOf(name) + Ending));
+        }
+
+        File.Move(folder.FileOf(name), folder.FileOf(name) + Ending);
         return true;
     }
 
@@ -36,5 +41,16 @@ internal static class TakenAway
 
         File.Move(folder.FileOf(name) + Ending, folder.FileOf(name), overwrite: false);
         return true;
+    }
+
+    private static string Free(string file)
+    {
+        var number = 1;
+        while (Path.Exists(FormattableString.Invariant($"{file}-{number}")))
+        {
+            number++;
+        }
+
+        return FormattableString.Invariant($"{file}-{number}");
     }
 }

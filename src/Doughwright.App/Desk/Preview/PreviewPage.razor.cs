@@ -66,7 +66,7 @@ public sealed partial class PreviewPage
         Lettering = HeadView.LetteringOf(Title);
         var kitchen = asked.Read.Kitchen.Name;
         Facts = Voice.Say(kitchen.Length > 0 ? "preview.facts" : "preview.facts-unnamed", ("kitchen", kitchen), ("size", PageCommand.Size(made.Page.Bytes.Length, Voice)));
-        Findings = FindingView.All(made.Page.Findings, recipe, Voice);
+        Findings = FindingView.All(made.Page.Findings.Open, recipe, Voice);
         Note = Findings.Count == 0 ? Voice.Words["recipe.count.none"] : Voice.Words["preview.findings-note"];
     }
 }

@@ -34,7 +34,7 @@ internal sealed record SizeView(
             [.. resized.Choices.Select(choice => new SizeChoice(Capital.Of(words.Choice(choice)), [.. choice.Options.Select(option => new SizeOption(words.Shift(choice, option, "sizes.option"), voice.Say("sizes.take", ("count", option.Count), ("name", choice.Name)), take(words.Taken(choice), option.Count)))]))],
             [.. resized.Fits.Select(words.Fit)],
             [.. resized.Measures.Select(measure => new SizeMeasure(measure.Name, words.Was(measure), words.NowOf(measure), words.Range(measure), words.Stands(measure)))],
-            FindingView.All([.. findings.Where(finding => !file.Findings.Any(known => known.Id == finding.Id))], file.Recipe, voice));
+            FindingView.All([.. findings.Open.Where(finding => !file.Findings.Any(known => known.Id == finding.Id))], file.Recipe, voice));
     }
 
     /// <summary>By its pieces; by its dough where the word for a piece was written for another number of them.</summary>

@@ -52,7 +52,7 @@ internal sealed record SwapView(
             .ToHashSet();
         var told = swapped.Consequences.Where(finding => !IsThirst(finding))
             .OrderByDescending(finding => finding.Grade)
-            .Concat(findings.Where(finding => !known.Contains((finding.Kind, finding.Place))));
+            .Concat(findings.Open.Where(finding => !known.Contains((finding.Kind, finding.Place))));
         return new(
             new SwapAnswer(recipe, swapped, voice).Said(),
             SwapAnswer.TitleOf(recipe, wishes, voice),

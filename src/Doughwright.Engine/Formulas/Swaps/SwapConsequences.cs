@@ -15,6 +15,7 @@ internal static class SwapConsequences
         TraitNotes.Of,
         EggNotes.Of,
         MethodNotes.Of,
+        LeftOverEntries.Of,
     ];
 
     public static IEnumerable<Finding> Of(SwapChange change) =>

@@ -32,12 +32,6 @@ internal sealed class SwapRun(Formula before, IReadOnlyList<Wish> wishes)
             return Refused();
         }
 
-        var tidied = CarriedOut.TakenOut(before, after, found);
-        if (tidied != recipe)
-        {
-            (recipe, after) = (tidied, Formula.Balance(tidied, before.Larder));
-        }
-
         var change = new SwapChange(before, after, plan, edits);
         return new()
         {

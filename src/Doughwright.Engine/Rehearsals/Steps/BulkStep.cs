@@ -32,7 +32,8 @@ internal static class BulkStep
         var history = Rising.Drift(input, phase.Body, phase.Start, step, steps).History;
         var folds = RiseFolds.AtMinutes(input.Lanes, [.. input.Step.Folds.Select(fold => fold.After.Minutes)]);
         var findings = new List<Finding>();
-        var scale = new PerLane(input.Stage.Priors.Rise.Scale);
+        // The same dough done in another way has the rate that it was measured to have.
+        var scale = input.Anchor?.Scale ?? new PerLane(input.Stage.Priors.Rise.Scale);
         var isPossible = true;
         if (target is { } growth)
         {
@@ -50,7 +51,7 @@ internal static class BulkStep
         return outcome with
         {
             Growth = reached,
-            Anchor = isPossible ? new(scale, [.. phase.FoldGrowth(folds), reached], minutes) : null,
+            Anchor = isPossible ? new(scale, [.. phase.FoldGrowth(folds), phase.Risen(state)], minutes) : null,
             Findings = findings,
             Rise = new(phase, scale, folds, minutes, reached),
             Why = () => Reason.Leaf("measured-by-author", authors, "min"),
@@ -64,18 +65,20 @@ internal static class BulkStep
         var scale = anchor?.Scale ?? new PerLane(input.Stage.Priors.Rise.Scale);
         var growth = anchor?.Growth is [.., var reached] ? reached : PerLane.Same((input.Step.End as StepEnd.AtGrowth)?.Times ?? 2, lanes);
         // Folds at other times than the author's own have no growth of their own.
+        var until = RisePhase.Reachable(growth, scale);
         var folds = anchor is null || anchor.Growth.Count - 1 != input.Step.Folds.Count
             ? RiseFolds.AtMinutes(lanes, [.. input.Step.Folds.Select(fold => fold.After.Minutes)])
-            : RiseFolds.AtGrowth([.. anchor.Growth.SkipLast(1).SelectMany(fold => fold.Values)], lanes);
+            : RiseFolds.AtGrowth([.. anchor.Growth.SkipLast(1).SelectMany(fold => RisePhase.Reachable(fold, scale).Values)], lanes);
         var state = phase.Begin(scale);
-        Rising.Until(phase, state, RiseStage.ToGrowth(growth.Values, folds));
-        var minutes = new PerLane([.. state.StoppedMinutes]);
+        Rising.Until(phase, state, RiseStage.ToGrowth(until.Values, folds));
+        var minutes = RisePhase.MinutesOf(state);
         var outcome = phase.Outcome(state, scale, minutes, folds, Basis.Computed);
         return outcome with
         {
             Growth = growth,
-            Rise = new(phase, scale, folds, minutes, growth),
-            Why = () => RiseReasons.Of("bulk-minutes", phase, anchor, minutes.Central, InHomeAir(phase, scale, growth, folds)),
+            Rise = new(phase, scale, folds, minutes, RisePhase.Told(growth, scale)),
+            Findings = [.. RiseFindings.OfLanes(input.Step, until, state)],
+            Why = () => RiseReasons.Of("bulk-minutes", phase, anchor, minutes.Central, InHomeAir(phase, scale, until, folds)),
         };
     }
 

@@ -76,7 +76,7 @@ internal static class OvenSteps
             return Outcome(input, after, dial, start, target, read, AuthorsBasis(step), new(scale, [target.Share], null)) with
             {
                 Way = () => piece.Way(fourier[0], read.Central),
-                Findings = [.. PaceFindings(step, scale.Central), .. CoreTarget.Unusual(step, stage)],
+                Findings = [.. PaceFindings(step, scale.Central, stage.Recipe), .. CoreTarget.Unusual(step, stage)],
             };
         }
 
@@ -132,9 +132,27 @@ internal static class OvenSteps
     private static Dial? DialOf(Step step, Stage stage) =>
         step.Oven is { } oven ? DialPairs.Of(oven.Dial, stage.WrittenModeOf(oven), stage.ModeOf(oven)) : null;
 
-    private static Finding[] PaceFindings(Step step, double pace)
+    /// <summary>A flat piece that bakes fast is no news: the pace is that of a piece as round as it was shaped, and says nothing of another.</summary>
+    private static Finding[] PaceFindings(Step step, double pace, Recipe recipe)
     {
+        if (pace > 1 && GoesInFlat(step, recipe))
+        {
+            return [];
+        }
+
         var spreads = Elementary.Log(pace) / OvenPiece.PaceSpread;
         return Math.Abs(spreads) > StepFindings.FarFromPrior ? [StepFindings.About(step, "bake-pace-unusual", Grade.Warning, false, ("factor", Math.Round(pace > 1 ? pace : 1 / pace, 1)))] : [];
+    }
+
+    /// <summary>
+    /// Whether the pieces are shaped, stand, and are shaped once more right before the bake: then they are rolled or stretched out, and heat
+    /// reaches their middle from two near faces. A loaf is shaped before its last stand and goes in as it rose.
+    /// </summary>
+    private static bool GoesInFlat(Step bake, Recipe recipe)
+    {
+        var before = recipe.Steps.TakeWhile(step => step.Id != bake.Id)
+            .Where(step => step.Component == bake.Component && step.Kind is (StepKind.Shape or StepKind.Rest or StepKind.Bulk or StepKind.Proof))
+            .Reverse().ToArray();
+        return before is [{ Kind: StepKind.Shape }, { Kind: not StepKind.Shape }, ..] && before.Skip(1).Any(step => step.Kind == StepKind.Shape);
     }
 }

@@ -49,7 +49,7 @@ internal static class ProofStep
         return phase.Outcome(state, scale, minutes, folds, input.Step.Measured?.Time is null ? Basis.Stated : Basis.Measured) with
         {
             Growth = growth,
-            Anchor = new(null, [growth], minutes),
+            Anchor = new(null, [phase.Risen(state)], minutes),
             Rise = new(phase, scale, folds, minutes, growth),
             Why = () => Reason.Leaf("measured-by-author", authors, "min"),
         };
@@ -61,13 +61,14 @@ internal static class ProofStep
         var scale = phase.Before.Dough?.Scale ?? new PerLane(input.Stage.Priors.Rise.Scale);
         var state = phase.Begin(scale);
         var folds = RiseFolds.AtMinutes(input.Lanes);
-        Rising.Until(phase, state, RiseStage.ToGrowth(growth.Values, folds));
-        var minutes = new PerLane([.. state.StoppedMinutes]);
+        var until = RisePhase.Reachable(growth, scale);
+        Rising.Until(phase, state, RiseStage.ToGrowth(until.Values, folds));
+        var minutes = RisePhase.MinutesOf(state);
         return phase.Outcome(state, scale, minutes, folds, Basis.Computed) with
         {
             Growth = growth,
-            Rise = new(phase, scale, folds, minutes, growth),
-            Findings = minutes.Central <= 0 ? [StepFindings.About(input.Step, "proof-passed", Grade.Warning)] : [],
+            Rise = new(phase, scale, folds, minutes, RisePhase.Told(growth, scale)),
+            Findings = minutes.Central <= 0 ? [StepFindings.About(input.Step, "proof-passed", Grade.Warning)] : [.. RiseFindings.OfLanes(input.Step, until, state)],
             Why = () => RiseReasons.Of("proof-minutes", phase, anchor, minutes.Central),
         };
     }

@@ -63,6 +63,33 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
     public RiseState Begin(PerLane scale) => Before.Dough?.State.Copy()
         ?? new RiseState(Dough, Input.Stage.Priors.Rise, scale.Values, Rising.Pascals(Input.Stage), Start.Values);
 
+    /// <summary>
+    /// Where each lane ends. A lane that no rate brings to what was measured (<see cref="RiseAnchor"/>) never ends, which opens the range: what
+    /// it reached at home is no growth of this dough, and it would be there at once.
+    /// </summary>
+    public static PerLane Reachable(PerLane growth, PerLane scale) => growth.With(scale, (reached, rate) => rate > 0 ? reached : double.PositiveInfinity);
+
+    /// <summary>
+    /// Minutes to the end of the step. A lane that is there before it begins, where the likely one is not, knows no time: it counts as one that
+    /// does not end, and never as one that ends at once.
+    /// </summary>
+    public static PerLane MinutesOf(RiseState state) => state.StoppedMinutes[0] > 0
+        ? new([.. state.StoppedMinutes.Select(minutes => minutes > 0 ? minutes : double.PositiveInfinity)])
+        : new([.. state.StoppedMinutes]);
+
+    /// <summary>
+    /// What each lane reached at home, as it is to be reached elsewhere. A lane in which the dough made no gas did not rise at all, which is not what
+    /// the author saw: it never ends elsewhere, or else it would be there at once.
+    /// </summary>
+    public PerLane Risen(RiseState state)
+    {
+        var before = Before.Dough?.State.Moles;
+        return new([.. state.Growth.Select((growth, lane) => state.Moles[lane] > (before?[lane] ?? 0) ? growth : double.PositiveInfinity)]);
+    }
+
+    /// <summary>What each lane is to reach, for showing; a lane that never gets there goes for the likely one's growth.</summary>
+    public static PerLane Told(PerLane growth, PerLane scale) => growth.With(scale, (reached, rate) => rate > 0 && double.IsFinite(reached) ? reached : growth.Central);
+
     /// <summary>Growth at each fold, fold by fold.</summary>
     public IEnumerable<PerLane> FoldGrowth(RiseFolds folds) => Enumerable.Range(0, folds.Count)
         .Select(fold => new PerLane(folds.Growth.AsSpan(fold * folds.Lanes, folds.Lanes).ToArray()));

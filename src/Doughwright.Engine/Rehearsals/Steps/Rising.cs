@@ -70,18 +70,31 @@ internal static class Rising
         return new(new(start.Values, mean, step));
     }
 
-    /// <summary>Lets the dough of a phase drift and rise until every lane has met the end of the stage, or patience ends.</summary>
+    /// <summary>Lets the dough of a phase drift and rise until every lane that has an end has met the end of the stage, or patience ends.</summary>
     public static void Until(RisePhase phase, RiseState state, RiseStage stage)
     {
         var (input, step) = (phase.Input, phase.StepLength);
         var body = Bodies.Drift(input, phase.Body, phase.Start, step);
         state.Begin(stage);
         var mean = new double[StepsAtATime * input.Lanes];
-        for (var taken = 0; step * taken < phase.Patience && !state.AllStopped; taken += StepsAtATime)
+        for (var taken = 0; step * taken < phase.Patience && IsGoing(state, stage); taken += StepsAtATime)
         {
             Advance(body, input, step * taken, step, StepsAtATime, mean);
             state.Advance(mean, step);
         }
+    }
+
+    private static bool IsGoing(RiseState state, RiseStage stage)
+    {
+        for (var lane = 0; lane < state.Lanes; lane++)
+        {
+            if (double.IsFinite(stage.UntilGrowth[lane]) && !double.IsFinite(state.StoppedMinutes[lane]))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Pressure of the air, the same in every lane.</summary>

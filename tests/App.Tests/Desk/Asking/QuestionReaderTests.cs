@@ -27,7 +27,7 @@ public sealed class QuestionReaderTests : IDisposable
         var read = bench.Read(query);
         Assert.Empty(read.Refusals);
         var here = Rehearser.Rehearse(Bench.Rolls, Larder.Shipped, read.Request);
-        var mine = JsonNode.Parse(RehearsalJson.Write(Stamp.Of(Bench.Rolls), here, [], new(Words.Shipped, MeasureSystem.Metric)))!.AsObject();
+        var mine = JsonNode.Parse(RehearsalJson.Write(Stamp.Of(Bench.Rolls), here, new([], []), new(Words.Shipped, MeasureSystem.Metric)))!.AsObject();
         var theirs = JsonNode.Parse(Run.Of(["rehearse", House.PotatoRolls, "--json", .. options]).Output)!.AsObject();
         mine.Remove("findings");
         theirs.Remove("findings");

@@ -75,7 +75,7 @@ public sealed class KitchensTests
         await using var desk = await LiveDesk.On(scratch.Data);
         var page = await desk.Page("/kitchens");
         Assert.Equal(scratch.Folder.Kitchens.Count, page.QuerySelectorAll("main h2").Length);
-        Assert.Contains("1,200\u00a0m above the sea", page.QuerySelector("section[aria-labelledby=kitchen-mountain]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("1,200\u00a0m above the sea", page.QuerySelectorAll("main section").First(kitchen => kitchen.QuerySelector("button[value=mountain]") is not null).TextContent, StringComparison.Ordinal);
 
         var bytes = scratch.Folder.Kitchen("mountain");
         var away = await Move(desk, page, ("away", "mountain"));
@@ -98,6 +98,20 @@ public sealed class KitchensTests
         await File.WriteAllTextAsync(file, "mine", TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Move(desk, back, ("back", "mountain"))).Status);
         Assert.Equal("mine", await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task KitchenTakenAwayAgain_LosesNoneOfTheName()
+    {
+        using var scratch = Scratch.WithTheShipped();
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var file = scratch.Folder.KitchenTexts.FileOf("mountain");
+        var first = scratch.Folder.Kitchen("mountain")!;
+        await Move(desk, await desk.Page("/kitchens"), ("away", "mountain"));
+        await File.WriteAllBytesAsync(file, [.. first, (byte)'\n'], TestContext.Current.CancellationToken);
+        await Move(desk, await desk.Page("/kitchens"), ("away", "mountain"));
+        var kept = Directory.GetFiles(scratch.Data.Kitchens, "mountain*").Select(File.ReadAllBytes).Select(bytes => bytes.Length).Order();
+        Assert.Equal([first.Length, first.Length + 1], kept);
     }
 
     [Theory]
