@@ -8,6 +8,7 @@ namespace Doughwright.App.Text;
 internal sealed class ResizeWords(Resized resized, Voice voice)
 {
     private const double ShownError = 0.005;
+    private const double ShownOff = 0.05;
 
     /// <summary>The size, what it makes, and how it was rounded; only where it was not refused.</summary>
     public IReadOnlyList<string> Head()
@@ -19,7 +20,10 @@ internal sealed class ResizeWords(Resized resized, Voice voice)
             said.Add(voice.Say("resize.makes", ("pieces", make.Pieces), ("what", make.What), ("piece", make.PieceMass)));
         }
 
-        said.Add(voice.Say("resize.rounded", ("scale", resized.Scale)));
+        var off = (after.Dough - (resized.Before.Dough * resized.Factor!.Value)).Grams;
+        said.Add(Math.Abs(off) < ShownOff
+            ? voice.Say("resize.rounded", ("scale", resized.Scale))
+            : voice.Say("resize.rounded-off", ("scale", resized.Scale), ("off", Signed(off, 1, "\u00a0g"))));
         return said;
     }
 
@@ -37,7 +41,7 @@ internal sealed class ResizeWords(Resized resized, Voice voice)
     /// <param name="key">What is shifted, in words with the same figures.</param>
     public string Shift(WholeChoice choice, WholeOption option, string key = "resize.option") => voice.Say(
         key,
-        ("line", choice.Line),
+        ("line", Taken(choice)),
         ("count", option.Count),
         ("mass", option.Mass),
         ("dough", Signed(option.Shift.Dough.Grams, 0, "\u00a0g")),
@@ -46,6 +50,10 @@ internal sealed class ResizeWords(Resized resized, Voice voice)
         ("fat", Points(option.Shift.TrueFat)),
         ("hydration", Points(option.Shift.Hydration)),
         ("whole", option.WholeDough));
+
+    /// <summary>The line as it is taken in pieces: with its part where it stands in several.</summary>
+    public string Taken(WholeChoice choice) =>
+        resized.Before.Components.Count(part => part.Lines.Any(line => line.Id == choice.Line)) > 1 ? $"{choice.Line}@{choice.Component}" : choice.Line;
 
     public string Fit(Fit fit) => voice.Say(
         $"resize.fit-{Voice.Kebab(fit.Kind.ToString())}.{Voice.Kebab(fit.Verdict.ToString())}",

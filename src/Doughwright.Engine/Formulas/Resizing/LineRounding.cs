@@ -18,6 +18,7 @@ internal sealed class LineRounding(Mass scale)
     private const double FineRounding = 0.05;
 
     private readonly OunceScale ounces = OunceScale.For(scale);
+    private readonly bool showsOunces = OunceScale.IsOf(scale);
 
     public void Round(IReadOnlyList<ScaledLine> lines)
     {
@@ -34,7 +35,7 @@ internal sealed class LineRounding(Mass scale)
         }
 
         var weighed = lines.Where(line => line.Typed is null).ToList();
-        foreach (var group in weighed.GroupBy(line => (line.Inside ? "" : line.Component.Id, OunceScale.IsMeant(line.Source.Typed))).ToList())
+        foreach (var group in weighed.GroupBy(line => (line.Inside ? "" : line.Component.Id, IsInOunces(line))).ToList())
         {
             RoundTogether([.. group], group.Key.Item2);
         }
@@ -75,15 +76,22 @@ internal sealed class LineRounding(Mass scale)
         }
     }
 
+    /// <summary>What is weighed for the first time is written as the scale shows it.</summary>
+    private bool IsInOunces(ScaledLine line) => OunceScale.IsMeant(line.Source.Typed) || (showsOunces && line.Source.Household is not null);
+
     private void Write(ScaledLine line, long units, bool inOunces)
     {
+        var isNew = line.Source.Household is not null;
         if (inOunces)
         {
-            line.Write(ounces.Text(units), LineForm.Ounces);
+            line.Write(ounces.Text(units), isNew ? LineForm.HouseholdToGrams : LineForm.Ounces);
         }
         else
         {
-            line.Write(Grams(NumberText.ToDouble(units * (decimal)scale.Grams), line), line.Source.Household is null ? LineForm.Scale : LineForm.HouseholdToGrams);
+            // A step in ounces is no plain number of grams; what was typed in grams stays in grams, to a tenth.
+            var grams = units * (decimal)scale.Grams;
+            grams = showsOunces ? Math.Round(grams, 1, MidpointRounding.AwayFromZero) : grams;
+            line.Write(Grams(NumberText.ToDouble(grams), line), isNew ? LineForm.HouseholdToGrams : LineForm.Scale);
         }
     }
 

@@ -18,6 +18,9 @@ internal sealed record OunceScale(int Hundredths)
     public static OunceScale For(Mass scale) =>
         new(Steps.FirstOrDefault(step => step * GramsPerOunce / PerOunce >= scale.Grams, Steps[^1]));
 
+    /// <summary>Whether a scale shows ounces: no step of theirs is a whole number of milligrams.</summary>
+    public static bool IsOf(Mass scale) => Math.Abs((scale.Grams * 1000) - Math.Round(scale.Grams * 1000, MidpointRounding.AwayFromZero)) > 1e-6;
+
     public static bool IsMeant(string typed) => typed.Contains("oz", StringComparison.Ordinal) || typed.Contains("lb", StringComparison.Ordinal);
 
     /// <summary>"6 oz", "1 lb 12 oz", "2 lb".</summary>

@@ -9,14 +9,15 @@ internal static class ResizeChecks
     /// <summary>One part stirred into nine parts of water: ten times the mass to weigh.</summary>
     private const double Dilution = 10;
 
-    // No kitchen, and far beyond the limit that is told; the arithmetic of units of a scale ends a little above.
+    // No kitchen; the arithmetic of units of a scale ends a little above.
     private const double MostGrams = 1e9;
 
-    /// <summary>More or less than anything can be written for, so that no recipe is made of it.</summary>
+    /// <summary>No dough that can be made, or more of a part than can be written, so that no recipe is made of it.</summary>
     public static Finding? Beyond(Formula before, double factor)
     {
         var heaviest = before.Components.SelectMany(component => component.Lines).Select(line => line.Mass.Grams).DefaultIfEmpty(0).Max();
-        return factor > 0 && double.IsFinite(factor) && heaviest * factor <= MostGrams && before.Dough.Grams * factor <= MostGrams
+        var isDough = before.Dough <= Mass.Zero || Limits.Dough.Holds(before.Dough * factor);
+        return factor > 0 && double.IsFinite(factor) && heaviest * factor <= MostGrams && isDough
             ? null
             : Outside(Mass.FromGrams(double.IsFinite(factor) ? Math.Min(before.Dough.Grams * factor, double.MaxValue) : 0));
     }
@@ -26,6 +27,7 @@ internal static class ResizeChecks
         .. DoughLimits(resized.After!),
         .. PieceLimits(resized),
         .. BelowScale(resized),
+        .. RoundingChecks.Of(resized),
         .. Household(resized),
         .. resized.Choices.Select(choice => Choice(choice, resized)),
         .. resized.Fits.SelectMany(fit => Fits(fit, resized)),
@@ -96,7 +98,7 @@ internal static class ResizeChecks
             PositionOf(resized, line.Component, line.Line),
             ("name", line.Name),
             ("typed", typed),
-            ("mass", line.After));
+            ("mass", OunceScale.IsMeant(line.Typed) ? line.Typed.Replace(' ', '\u00a0') : line.After));
 
     private static Finding Choice(WholeChoice choice, Resized resized) => Report.Make(
         "resize-not-whole",

@@ -1,5 +1,6 @@
 using Doughwright.Engine.Formulas.Checks;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Formulas.Swaps;
@@ -31,7 +32,7 @@ internal static class SwapRefusals
             var (names, share) = scopes.MaxBy(scope => scope.Share);
             if (share > MostUnknown)
             {
-                yield return swap.About("swap-composition-not-known", Grade.Error, ("names", names), ("share", Quantities.Percent.FromFraction(share)));
+                yield return swap.About("swap-composition-not-known", Grade.Error, ("names", names), ("share", Percent.FromFraction(share)));
             }
         }
     }
@@ -61,6 +62,7 @@ internal static class SwapRefusals
         yield return Held(swap);
         yield return Sets(swap);
         yield return Emptied(formula, plan, swap);
+        yield return Dry(formula, plan, swap);
         yield return swap.By is { } by && Slug.Of(by.Name) is var id && id != swap.Component.Id && formula.FindComponent(id) is not null
             ? swap.About("swap-name-is-part", Grade.Error)
             : null;
@@ -71,7 +73,8 @@ internal static class SwapRefusals
         { Match.Kind: MatchKind.NotClear or MatchKind.RawOrCookedNotSaid } by =>
             swap.About("swap-stand-in-not-clear", Grade.Error, ("candidates", by.Match.Candidates.Select(row => row.Name).ToArray())),
         { Match.Kind: MatchKind.Unknown, Match.Nearest.Count: > 0 } by =>
-            swap.About("swap-stand-in-not-known", Grade.Warning, ("nearest", by.Match.Nearest)),
+            swap.About("swap-stand-in-not-known", Grade.Error, ("nearest", by.Match.Nearest)),
+        { Match.Kind: MatchKind.Unknown } => swap.About("swap-stand-in-not-known-at-all", Grade.Error),
         _ => null,
     };
 
@@ -100,6 +103,22 @@ internal static class SwapRefusals
             ? swap.About("swap-icing-stands-by-fat", Grade.Error)
             : swap.About("swap-filling-stands-by-fat", Grade.Error);
     }
+
+    /// <summary>Without any water or liquid flour is no dough.</summary>
+    private static Finding? Dry(Formula formula, IReadOnlyList<PlannedSwap> plan, PlannedSwap swap)
+    {
+        if (swap.By is not null || !IsWet(swap.Line) || swap.Component.ShareInDough <= 0 || formula.Flour <= Mass.Zero)
+        {
+            return null;
+        }
+
+        var stays = formula.Lines()
+            .Where(at => at.Component.ShareInDough > 0 && at.Line.Mass > Mass.Zero && IsWet(at.Line))
+            .Any(at => !plan.Any(other => other.By is null && other.Component.Id == at.Component.Id && other.Line.Source.Id == at.Line.Source.Id));
+        return stays ? null : swap.About("swap-leaves-no-liquid", Grade.Error);
+    }
+
+    private static bool IsWet(LineFormula line) => line.Source.Uses is null && line.Role is (Role.Water or Role.Liquid);
 
     private static Finding? Emptied(Formula formula, IReadOnlyList<PlannedSwap> plan, PlannedSwap swap)
     {
