@@ -81,7 +81,7 @@ public partial class ResizeCommandTests
         var run = Resize(options.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         Assert.Equal(2, run.ExitCode);
         Assert.Empty(run.Output);
-        Assert.Contains(said, run.Messages.Replace('\u00a0', ' '), StringComparison.Ordinal);
+        Assert.Contains(said, string.Join(' ', run.Messages.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
     }
 
     [Fact]

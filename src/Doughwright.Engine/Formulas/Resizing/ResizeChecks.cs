@@ -84,31 +84,44 @@ internal static class ResizeChecks
             PositionOf(resized, line.Component, line.Line),
             ("name", line.Name),
             ("mass", line.After),
-            ("scale", resized.Scale),
+            ("scale", resized.ScaleShown),
             ("dilution", line.After * Dilution));
 
-    private static IEnumerable<Finding> Household(Resized resized) =>
-        from line in resized.Lines
-        where line.Form == LineForm.HouseholdToGrams
-        let typed = resized.Before.Recipe.FindComponent(line.Component)!.Lines.First(source => source.Id == line.Line).Typed
-        select Report.Make(
-            "resize-measure-to-grams",
-            Grade.Hint,
-            Report.PlaceOf(line.Component, line.Line),
-            PositionOf(resized, line.Component, line.Line),
-            ("name", line.Name),
-            ("typed", typed),
-            ("mass", OunceScale.IsMeant(line.Typed) ? line.Typed.Replace(' ', '\u00a0') : line.After));
+    /// <summary>All in one. What comes in pieces is told with its choices.</summary>
+    private static IEnumerable<Finding> Household(Resized resized)
+    {
+        var lines = resized.Lines
+            .Where(line => line.Form == LineForm.HouseholdToGrams && !resized.Choices.Any(choice => choice.Component == line.Component && choice.Line == line.Line))
+            .ToArray();
+        if (lines.Length > 0)
+        {
+            yield return Report.Make(
+                "resize-measure-to-grams",
+                Grade.Hint,
+                Report.PlaceOf(lines[0].Component, lines[0].Line),
+                PositionOf(resized, lines[0].Component, lines[0].Line),
+                ("lines", lines.Select(line => $"{line.Name} {line.Typed.Replace(' ', '\u00a0')}").ToArray()),
+                ("typed", lines.Select(line => resized.Before.Recipe.FindComponent(line.Component)!.Lines.First(source => source.Id == line.Line).Typed.Replace(' ', '\u00a0')).ToArray()));
+        }
+    }
 
-    private static Finding Choice(WholeChoice choice, Resized resized) => Report.Make(
-        "resize-not-whole",
-        Grade.Hint,
-        Report.PlaceOf(choice.Component, choice.Line),
-        PositionOf(resized, choice.Component, choice.Line),
-        ("name", choice.Name),
-        ("needed", choice.Needed),
-        ("piece", choice.Piece),
-        ("mass", choice.Piece * choice.Needed));
+    private static Finding Choice(WholeChoice choice, Resized resized)
+    {
+        var component = resized.Before.FindComponent(choice.Component)!;
+        var written = component.Lines.First(line => line.Id == choice.Line);
+        var isEgg = written.Ingredient?.Allergens.Contains("egg") ?? false;
+        (string, object)[] arguments =
+        [
+            ("name", choice.Name),
+            ("part", component.Name),
+            ("needed", choice.Needed),
+            ("piece", choice.Piece),
+            ("mass", choice.Piece * choice.Needed),
+            ("typed", written.Source.Household is null ? "" : written.Source.Typed.Replace(' ', '\u00a0')),
+        ];
+        var (place, position) = (Report.PlaceOf(choice.Component, choice.Line), PositionOf(resized, choice.Component, choice.Line));
+        return isEgg ? Report.Make("resize-egg-not-whole", Grade.Hint, place, position, arguments) : Report.Make("resize-not-whole", Grade.Hint, place, position, arguments);
+    }
 
     private static IEnumerable<Finding> Fits(Fit fit, Resized resized)
     {

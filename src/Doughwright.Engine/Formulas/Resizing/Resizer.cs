@@ -99,11 +99,14 @@ internal static class Resizer
     }
 
     /// <summary>In another tin or on another tray, whose weight nobody has said.</summary>
-    private static Step WithNewVessel(Step step, ResizeWish wish) => (step.Vessel?.Shape, wish) switch
+    private static Step WithNewVessel(Step step, ResizeWish wish) => step with
     {
-        (VesselShape.Tin, ResizeWish.Tin(var size, _)) => step with { Vessel = step.Vessel! with { Size = size, Mass = null } },
-        (VesselShape.Tray, ResizeWish.Tray(var size, _)) when step.Kind is StepKind.Proof or StepKind.Bake =>
-            step with { Vessel = step.Vessel! with { Size = size, Mass = null } },
-        _ => step,
+        Vessel = (step.Vessel?.Shape, wish) switch
+        {
+            (VesselShape.Tin, ResizeWish.Tin(var size, _)) => step.Vessel! with { Size = size, Mass = null },
+            (VesselShape.Tray, ResizeWish.Tray(var size, _)) when step.Kind is StepKind.Proof or StepKind.Bake => step.Vessel! with { Size = size, Mass = null },
+            _ => step.Vessel,
+        },
+        Variants = [.. step.Variants.Select(variant => variant with { Step = WithNewVessel(variant.Step, wish) })],
     };
 }

@@ -31,7 +31,7 @@ internal static class RoundingChecks
                 Report.PlaceOf(line.Component, line.Line),
                 written.Source.Position,
                 ("name", line.Name),
-                ("scale", resized.Scale),
+                ("scale", resized.ScaleShown),
                 ("error", line.ErrorPercent!.Value),
                 ("shift", shift is { } points ? Math.Round(points, 1, MidpointRounding.AwayFromZero) : ""),
                 ("finer", Finer(line.Exact)));

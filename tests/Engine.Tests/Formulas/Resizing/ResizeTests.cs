@@ -167,7 +167,8 @@ public class ResizeTests
     {
         var eggs = RecipeBuilder.Recipe(
             Dough(Of("strong white flour", 500), Of("water", 150), Of("egg", 150)),
-            Dough(Of("egg", 50)) with { Id = "wash", Name = "wash", Kind = ComponentKind.Wash }) with { Make = new(10, "rolls", Grams(80)) };
+            Part("wash", ComponentKind.Wash, Of("egg", 50)));
+        eggs = eggs with { Make = new(10, "rolls", Grams(80)) };
         Resized With(params (string, int)[] take) => eggs.To(new ResizeWish.Pieces(15), take);
         Assert.Equal(["resize-take-not-offered"], With(("egg", 2)).Kinds());
         Assert.Equal(["resize-take-not-offered", "resize-take-not-offered"], With(("egg", 99)).Kinds());
@@ -217,7 +218,7 @@ public class ResizeTests
         var half = recipe.To(new ResizeWish.Pieces(15));
         Assert.Equal(LineForm.HouseholdToGrams, half.The("dough", "instant-yeast").Form);
         Assert.Equal([1, 2], half.Choices[0].Options.Select(option => option.Count));
-        Assert.Contains("resize-measure-to-grams", half.Kinds());
+        Assert.Contains("resize-not-whole", half.Kinds());
     }
 
     [Theory]
