@@ -14,8 +14,8 @@ internal sealed record Corrector(LineFormula? Line, Composition Composition, dou
 internal static class Correctors
 {
     // A line that gives or takes stays the line it was: between half and double.
-    private const double Least = 0.5;
-    private const double Most = 2;
+    public const double Least = 0.5;
+    public const double Most = 2;
 
     public static IReadOnlyList<Corrector> Of(ComponentFormula component, IReadOnlyList<PlannedSwap> swaps, Ingredient? water)
     {
