@@ -74,8 +74,8 @@ public class PageTests
     public void Weights_StandInBothSystems_TheReadersFirst()
     {
         var text = MadePages.TextOf("potato-rolls");
-        Assert.Equal(["80\u00a0g", "2 3/4\u00a0oz"], Cells(MadePages.Of(text).Document));
-        Assert.Equal(["2 3/4\u00a0oz", "80\u00a0g"], Cells(MadePages.Of(text, measures: MeasureSystem.Us).Document));
+        Assert.Equal(["80\u00a0g", "2¾\u00a0oz"], Cells(MadePages.Of(text).Document));
+        Assert.Equal(["2¾\u00a0oz", "80\u00a0g"], Cells(MadePages.Of(text, measures: MeasureSystem.Us).Document));
 
         static string[] Cells(IParentNode page) => [.. page.QuerySelector(".ing tbody tr")!.QuerySelectorAll("td").Select(cell => cell.TextContent)];
     }
