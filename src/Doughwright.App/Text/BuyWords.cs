@@ -20,7 +20,7 @@ internal static class BuyWords
                 : voice.Words[$"buy.{name}.unknown"]);
         }
 
-        if (item.Pieces is { } pieces)
+        if (item is { Pieces: { } pieces, Eggs: null })
         {
             notes.Add(voice.Say("buy.pieces", ("pieces", Show.Number(pieces, pieces == Math.Floor(pieces) ? 0 : 1))));
         }

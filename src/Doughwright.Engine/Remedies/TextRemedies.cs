@@ -23,6 +23,7 @@ internal static class TextRemedies
         ["negative-quantity"] = finding => Word(finding, "typed") is ['-', .. var rest] typed ? Instead(finding, typed, rest.Trim()) : [],
         ["clock-time"] = Clock,
         ["fraction"] = Fraction,
+        ["measure-not-clear"] = Measures,
         ["more-than-a-quantity"] = finding => Word(finding, "piece") is { } piece ? Line(finding, Verbs.PutComma, piece, line => Replace(line, 1, " " + piece, ", " + piece)) : [],
         ["warmth-twice"] = finding => Word(finding, "words") is { } words ? Line(finding, Verbs.TakeOutWords, words, line => TakeOut(finding, line, words)) : [],
         ["order-twice"] = finding => Word(finding, "line") is { } words ? Line(finding, Verbs.TakeOutWords, words, line => TakeOut(finding, line, words)) : [],
@@ -81,6 +82,12 @@ internal static class TextRemedies
         var (large, small) = (first.TrimStart('0').PadLeft(1, '0'), second.TrimStart('0').PadLeft(1, '0'));
         return [.. Instead(finding, typed, $"{large} h {small} min"), .. Instead(finding, typed, $"{large} min {small} s")];
     }
+
+    /// <summary>Each measure that "1 cup" can be of this ingredient.</summary>
+    private static IEnumerable<Remedy> Measures(Finding finding) =>
+        Word(finding, "typed") is { } typed && MixedNumber.Lead(typed) is var (_, length) && Word(finding, "known") is { } known
+            ? known.Split(", ").SelectMany(unit => Instead(finding, typed, $"{typed[..length]} {unit}"))
+            : [];
 
     /// <summary>"1/2 lb" is 0.5 lb; only fractions that end within three decimals.</summary>
     private static IEnumerable<Remedy> Fraction(Finding finding)

@@ -89,9 +89,9 @@ public class LiveNameTests
     public void SeveralSlipsInOneStep_AreAllTold_EachWithItsOwnName()
     {
         var text = Texts.PotatoRolls.Replace(
-            "about [bulk time]", "about [bulk tme], at [oven temperature], with [buter in dough], [piece wieght], [flour], [boilingpoint], [oven] and [see page 3]", StringComparison.Ordinal);
+            "about [bulk time]", "about [bulk tme], at [oven temperature], with [buter in dough], [piece wieght], [flour], [boilingpoint], [oven temprature], [oven] and [see page 3]", StringComparison.Ordinal);
         Assert.Equal(
-            ["bulk tme: bulk time", "oven temperature: oven", "buter in dough: butter in dough", "piece wieght: piece weight", "flour: strong white flour", "boilingpoint: boiling point"],
+            ["bulk tme: bulk time", "oven temperature: oven", "buter in dough: butter in dough", "piece wieght: piece weight", "flour: strong white flour", "boilingpoint: boiling point", "oven temprature: oven"],
             RecipeChecks.Of(RecipeText.Read(text).Recipe!).Where(finding => finding.Kind == "live-value-nearly").Select(finding => $"{finding.Arguments["name"]}: {finding.Arguments["nearest"]}"));
     }
 

@@ -17,7 +17,7 @@ internal static class LiveNameNear
         return words.Length == 0 ? null
             : WordByWord(words, known)
             ?? known.FirstOrDefault(one => Words(one) is var longer && longer.Length > words.Length && (longer.AsSpan().EndsWith(words) || IsPlaced(words, longer)))
-            ?? known.FirstOrDefault(one => words.Length > 1 && WhatOf.Contains(words[^1]) && Words(one).AsSpan().SequenceEqual(words.AsSpan(0, words.Length - 1)))
+            ?? known.FirstOrDefault(one => words.Length > 1 && WhatOf.Any(what => IsNear(words[^1], what)) && Words(one).AsSpan().SequenceEqual(words.AsSpan(0, words.Length - 1)))
             // A space too many or too few.
             ?? known.Select(one => (Name: one, Slips: Nearest.Distance(name, one)))
                 .Where(one => one.Slips <= MostSlipsOfAll && one.Slips * 3 <= name.Length)
@@ -36,7 +36,7 @@ internal static class LiveNameNear
                 continue;
             }
 
-            var slips = meant.Zip(words, (right, written) => (Slips: Nearest.Distance(written, right), Most: Math.Max(1, Math.Min(written.Length, right.Length) / 3))).ToArray();
+            var slips = meant.Zip(words, (right, written) => (Slips: Nearest.Distance(written, right), Most: Most(written, right))).ToArray();
             if (slips.All(word => word.Slips <= word.Most) && slips.Sum(word => word.Slips) is var all && all < fewest)
             {
                 (best, fewest) = (one, all);
@@ -48,6 +48,10 @@ internal static class LiveNameNear
 
     /// <summary>"strong white flour" where two parts have it: it has to be said in which.</summary>
     private static bool IsPlaced(string[] words, string[] longer) => longer.AsSpan().StartsWith(words) && longer[words.Length] == LiveNames.In;
+
+    private static bool IsNear(string written, string right) => Nearest.Distance(written, right) <= Most(written, right);
+
+    private static int Most(string written, string right) => Math.Max(1, Math.Min(written.Length, right.Length) / 3);
 
     private static string[] Words(string name) => Slug.Of(name).Split('-', StringSplitOptions.RemoveEmptyEntries);
 }
