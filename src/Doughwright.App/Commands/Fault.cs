@@ -3,4 +3,4 @@ namespace Doughwright.App.Commands;
 /// <summary>Something wrong with a command line, in words.</summary>
 /// <param name="Message">What is the case.</param>
 /// <param name="WayOut">What to do.</param>
-internal sealed record Fault(string Message, string WayOut);
+public sealed record Fault(string Message, string WayOut);

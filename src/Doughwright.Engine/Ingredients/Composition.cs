@@ -32,16 +32,19 @@ public sealed record Composition(
         var total = parts.Sum(part => part.Mass);
         double? Share(Func<Composition, double?> constituent) =>
             parts.Where(part => part.Mass > 0).Aggregate((double?)0, (sum, part) => sum + (part.Mass / total * constituent(part.Composition)));
-        return new(
-            Share(c => c.Water),
-            Share(c => c.Protein),
-            Share(c => c.Fat),
-            Share(c => c.Carbohydrate),
-            Share(c => c.Sugars),
-            Share(c => c.Fibre),
-            Share(c => c.Ash),
-            Share(c => c.Salt),
-            Share(c => c.Lactose),
-            Share(c => c.Alcohol));
+        return Of(Share);
     }
+
+    /// <summary>A composition of which every constituent is found in the same way.</summary>
+    internal static Composition Of(Func<Func<Composition, double?>, double?> found) => new(
+        found(c => c.Water),
+        found(c => c.Protein),
+        found(c => c.Fat),
+        found(c => c.Carbohydrate),
+        found(c => c.Sugars),
+        found(c => c.Fibre),
+        found(c => c.Ash),
+        found(c => c.Salt),
+        found(c => c.Lactose),
+        found(c => c.Alcohol));
 }

@@ -29,6 +29,7 @@ internal static class Pages
         "/recipes/hearth-loaf?kitchen=winter-cottage&measures=us",
         "/recipes/tin-loaf?kitchen=summer&air=900C",
         "/recipes/pilot-ring?kitchen=summer",
+        "/recipes/slipped-rolls",
         "/recipes/potato-rolls/kitchens?second=mountain",
         "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
         "/recipes/potato-rolls/size?pieces=24",

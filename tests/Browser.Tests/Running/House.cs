@@ -20,6 +20,7 @@ public sealed class House : IAsyncLifetime
     {
         var chromium = Chromium.Path;
         _desk = await RunningDesk.Open();
+        File.Copy(ReaderPages.TextOf("slipped-rolls"), Path.Join(_desk.Folder, "recipes", "slipped-rolls.yaml"));
         using (var client = new HttpClient())
         {
             // The shelf of a new folder shows its rows one after the other; from now on they are kept.

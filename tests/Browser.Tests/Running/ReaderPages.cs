@@ -26,7 +26,8 @@ internal sealed class ReaderPages : IDisposable
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
-    private static string TextOf(string name)
+    /// <summary>File of a text of the demo or of the tests.</summary>
+    public static string TextOf(string name)
     {
         var root = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Join(root.FullName, "Doughwright.slnx")))

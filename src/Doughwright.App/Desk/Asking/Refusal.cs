@@ -7,5 +7,7 @@ namespace Doughwright.App.Desk.Asking;
 /// <param name="Typed">What was typed for it.</param>
 public sealed record Refusal(string Option, string Typed, string Message, string WayOut)
 {
+    internal Fault Fault => new(Message, WayOut);
+
     internal static Refusal Of(Asked asked, Fault fault) => new(asked.Name, asked.Value, fault.Message, fault.WayOut);
 }

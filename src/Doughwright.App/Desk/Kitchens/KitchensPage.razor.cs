@@ -1,8 +1,6 @@
 using Doughwright.App.Desk.Layout;
-using Doughwright.App.Desk.Shelf;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.WebUtilities;
 
 namespace Doughwright.App.Desk.Kitchens;
@@ -13,20 +11,9 @@ public sealed partial class KitchensPage
     private const string AwayName = "away";
     private const string BackName = "back";
 
-    [CascadingParameter]
-    private HttpContext Context { get; set; } = null!;
-
-    [Inject]
-    private Speaker Speaker { get; set; } = null!;
-
-    [Inject]
-    private ShelfFolder Folder { get; set; } = null!;
-
     /// <summary>Name of the kitchen that was taken away just now.</summary>
     [SupplyParameterFromQuery]
     private string? Taken { get; set; }
-
-    private Voice Voice => Speaker.Voice;
 
     private IReadOnlyList<KitchenRow> Rows { get; set; } = [];
 
@@ -46,15 +33,14 @@ public sealed partial class KitchensPage
     /// <summary>Carries out what a button asks and leads on, so that loading the page again repeats nothing.</summary>
     private async Task Move()
     {
-        var form = await Context.Request.ReadFormAsync(Context.RequestAborted);
+        var form = await Form();
         var (away, back) = (form[AwayName].ToString(), form[BackName].ToString());
         var name = away.Length > 0 ? away : back;
         try
         {
             if (away.Length > 0 ? TakenAway.Take(Folder.KitchenTexts, away) : TakenAway.BringBack(Folder.KitchenTexts, back))
             {
-                Context.Response.StatusCode = StatusCodes.Status303SeeOther;
-                Context.Response.Headers.Location = Speaker.To(away.Length > 0 ? QueryHelpers.AddQueryString("/kitchens", "taken", away) : "/kitchens");
+                SeeThere(Speaker.To(away.Length > 0 ? QueryHelpers.AddQueryString("/kitchens", "taken", away) : "/kitchens"));
                 return;
             }
 
@@ -65,6 +51,6 @@ public sealed partial class KitchensPage
             Said = Voice.Say("kitchens.not-carried", ("folder", Folder.KitchenTexts.Path), ("reason", problem.Message));
         }
 
-        Context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        Refuse();
     }
 }

@@ -1,6 +1,5 @@
 using System.Text;
 using Doughwright.App.Desk.Asking;
-using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Mending;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
@@ -14,15 +13,6 @@ namespace Doughwright.App.Desk.Opening;
 /// <summary>Opens a recipe file or a pasted text; shows one of the folder that was not understood. Nothing that was typed is lost.</summary>
 public sealed partial class OpenPage
 {
-    [CascadingParameter]
-    private HttpContext Context { get; set; } = null!;
-
-    [Inject]
-    private Speaker Speaker { get; set; } = null!;
-
-    [Inject]
-    private ShelfFolder Folder { get; set; } = null!;
-
     /// <summary>Name of a recipe in the folder.</summary>
     [SupplyParameterFromQuery]
     private string? Name { get; set; }
@@ -34,8 +24,6 @@ public sealed partial class OpenPage
     /// <summary>Name of the text as it was before the desk changed it just now.</summary>
     [SupplyParameterFromQuery]
     private string? Written { get; set; }
-
-    private Voice Voice => Speaker.Voice;
 
     private OpenAnswer? Answer { get; set; }
 
@@ -98,7 +86,7 @@ public sealed partial class OpenPage
 
     private async Task Take()
     {
-        var form = await Context.Request.ReadFormAsync(Context.RequestAborted);
+        var form = await Form();
         var typed = OpenedText.AsTyped(form["text"].ToString());
         var file = form.Files.GetFile("file");
         Text = typed;
@@ -112,19 +100,18 @@ public sealed partial class OpenPage
 
         if (await Given(file, typed, form["shown"].ToString()) is not { } given)
         {
-            Context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+            Refuse();
             return;
         }
 
         Answer = Opener.Take(given, Folder, Voice);
         if (Answer.Address is { } address)
         {
-            Context.Response.StatusCode = StatusCodes.Status303SeeOther;
-            Context.Response.Headers.Location = address;
+            SeeThere(address);
             return;
         }
 
-        Context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        Refuse();
         Text = given.FileName is null ? typed : Answer.Text;
         NotTaken = Text.Length > 0 ? NotTaken : Voice.Words["open.not-taken-file"];
     }

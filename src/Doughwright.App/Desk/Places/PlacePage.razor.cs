@@ -1,12 +1,11 @@
+using Doughwright.App.Commands;
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Kitchens;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Recipes.State;
-using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Http;
 
 namespace Doughwright.App.Desk.Places;
 
@@ -16,25 +15,8 @@ public sealed partial class PlacePage
     /// <summary>So long the page waits for the answer before it is sent without. A browser without script then has it too.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(1500);
 
-    [Parameter]
-    public string Recipe { get; set; } = "";
-
-    [CascadingParameter]
-    private HttpContext Context { get; set; } = null!;
-
-    [Inject]
-    private Speaker Speaker { get; set; } = null!;
-
-    [Inject]
-    private ShelfFolder Folder { get; set; } = null!;
-
     [Inject]
     private PlaceAnswers Answers { get; set; } = null!;
-
-    [Inject]
-    private NavigationManager Navigation { get; set; } = null!;
-
-    private Voice Voice => Speaker.Voice;
 
     private RecipeFile? File { get; set; }
 
@@ -47,11 +29,12 @@ public sealed partial class PlacePage
 
     private string Facts { get; set; } = "";
 
-    private string Path => $"/recipes/{Uri.EscapeDataString(Recipe)}/place";
+    /// <summary>What of the question is refused, and what of the address is not used.</summary>
+    private IReadOnlyList<Fault> Refusals => [.. Ask!.Refused, .. Ask.Refusals.Select(refusal => refusal.Fault)];
 
-    private string Query => Context.Request.QueryString.Value ?? "";
+    private string Path => $"{Home}/place";
 
-    private string Back => $"/recipes/{Uri.EscapeDataString(Recipe)}{Ask!.Read.Accepted.Query()}";
+    private string Back => $"{Home}{Ask!.Read.Accepted.Query()}";
 
     /// <summary>What the form carries on beside its own two fields.</summary>
     private IEnumerable<Asked> Carried => Question.Of(Query, PlaceAsk.ToName, PlaceAsk.StepName, Question.Proof).Items;

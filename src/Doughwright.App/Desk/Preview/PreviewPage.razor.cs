@@ -1,36 +1,16 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Asking;
-using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Recipes.Views;
-using Doughwright.App.Desk.Shelf;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Http;
 
 namespace Doughwright.App.Desk.Preview;
 
 /// <summary>The page for readers as "page" writes it, looked at before it is given away.</summary>
 public sealed partial class PreviewPage
 {
-    [Parameter]
-    public string Recipe { get; set; } = "";
-
-    [CascadingParameter]
-    private HttpContext Context { get; set; } = null!;
-
-    [Inject]
-    private Speaker Speaker { get; set; } = null!;
-
-    [Inject]
-    private ShelfFolder Folder { get; set; } = null!;
-
     [Inject]
     private Words Words { get; set; } = null!;
-
-    [Inject]
-    private NavigationManager Navigation { get; set; } = null!;
-
-    private Voice Voice => Speaker.Voice;
 
     private PageAsked? Asked { get; set; }
 
@@ -46,10 +26,13 @@ public sealed partial class PreviewPage
 
     private string Note { get; set; } = "";
 
+    /// <summary>What of the address is not used, and why.</summary>
+    private IReadOnlyList<Fault> Refusals => [.. Asked!.Refusals.Select(refusal => refusal.Fault)];
+
     /// <summary>What of the address is used.</summary>
     private Question Question => Asked!.Read.Accepted;
 
-    private string Back => $"/recipes/{Uri.EscapeDataString(Recipe)}{Question.Query()}";
+    private string Back => $"{Home}{Question.Query()}";
 
     protected override void OnInitialized()
     {

@@ -8,6 +8,9 @@ namespace Doughwright.App.Desk.Shelf;
 /// <summary>Writes a recipe that came of another one down as a recipe of its own. The other stays as it is.</summary>
 internal static class OwnRecipe
 {
+    /// <summary>Field of a form that holds the title.</summary>
+    public const string TitleName = "title";
+
     /// <summary>Letters of a title that still fits on a page.</summary>
     public const int LongestTitle = 100;
 

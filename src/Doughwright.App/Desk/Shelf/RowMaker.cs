@@ -30,12 +30,12 @@ internal static class RowMaker
         var recipe = reading.Recipe!;
         var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped, new Request { Kitchen = kitchen }, LikelyLane);
         var drawable = Drawable.Of(rehearsal);
-        var all = FindingList.Of(file.Text, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
+        var open = FindingList.Judged(file.Text, recipe, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings).Open;
         var row = new KeptRow
         {
             Title = recipe.Title,
             Facts = RowFacts.Of(rehearsal.Formula, voice),
-            Findings = [.. Enum.GetValues<MarkShape>().Select(mark => new KeptCount(mark.ToString(), all.Count(finding => FindingShape.Of(finding) == mark))).Where(count => count.Count > 0)],
+            Findings = [.. Enum.GetValues<MarkShape>().Select(mark => new KeptCount(mark.ToString(), open.Count(finding => FindingShape.Of(finding) == mark))).Where(count => count.Count > 0)],
             Total = rehearsal.Total?.Likely.Minutes,
             Hands = rehearsal.Hands.Minutes,
             MostPixelsPerGram = ShelfStrips.ScaleOf(drawable),

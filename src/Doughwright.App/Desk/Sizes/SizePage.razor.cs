@@ -2,9 +2,6 @@ using Doughwright.App.Commands;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
-using Doughwright.Publishing.Wording;
-using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.WebUtilities;
 
 namespace Doughwright.App.Desk.Sizes;
@@ -12,23 +9,6 @@ namespace Doughwright.App.Desk.Sizes;
 /// <summary>A recipe in another size: asked in a sentence, answered with what it changes, and written down as a recipe of its own.</summary>
 public sealed partial class SizePage
 {
-    [Parameter]
-    public string Recipe { get; set; } = "";
-
-    [CascadingParameter]
-    private HttpContext Context { get; set; } = null!;
-
-    [Inject]
-    private Speaker Speaker { get; set; } = null!;
-
-    [Inject]
-    private ShelfFolder Folder { get; set; } = null!;
-
-    [Inject]
-    private NavigationManager Navigation { get; set; } = null!;
-
-    private Voice Voice => Speaker.Voice;
-
     private RecipeFile? File { get; set; }
 
     private SizeAsk Ask { get; set; } = null!;
@@ -41,11 +21,9 @@ public sealed partial class SizePage
 
     private IReadOnlyList<Fault> Refused { get; set; } = [];
 
-    private string Path => $"/recipes/{Uri.EscapeDataString(Recipe)}/size";
+    private string Path => $"{Home}/size";
 
-    private string Query => Context.Request.QueryString.Value ?? "";
-
-    private string Back => Speaker.To($"/recipes/{Uri.EscapeDataString(Recipe)}");
+    private string Back => Speaker.To(Home);
 
     protected override void OnInitialized()
     {
@@ -77,17 +55,16 @@ public sealed partial class SizePage
 
     private async Task Keep()
     {
-        var form = await Context.Request.ReadFormAsync(Context.RequestAborted);
-        Title = form["title"].ToString().Trim();
+        var form = await Form();
+        Title = form[OwnRecipe.TitleName].ToString().Trim();
         var faults = new Faults(Voice);
         if (Sized?.Resized.Recipe is { } recipe && OwnRecipe.Lay(recipe, Title, File!.Reading.Document, Folder, faults) is { } address)
         {
-            Context.Response.StatusCode = StatusCodes.Status303SeeOther;
-            Context.Response.Headers.Location = Speaker.To(address);
+            SeeThere(Speaker.To(address));
             return;
         }
 
         Refused = faults.All;
-        Context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        Refuse();
     }
 }

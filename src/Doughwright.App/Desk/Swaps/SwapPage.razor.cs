@@ -4,9 +4,6 @@ using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Formulas.Swaps;
 using Doughwright.Engine.Ingredients;
-using Doughwright.Publishing.Wording;
-using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.WebUtilities;
 
 namespace Doughwright.App.Desk.Swaps;
@@ -14,23 +11,6 @@ namespace Doughwright.App.Desk.Swaps;
 /// <summary>A recipe with something swapped: asked in sentences, answered with what it costs, and written down as a recipe of its own.</summary>
 public sealed partial class SwapPage
 {
-    [Parameter]
-    public string Recipe { get; set; } = "";
-
-    [CascadingParameter]
-    private HttpContext Context { get; set; } = null!;
-
-    [Inject]
-    private Speaker Speaker { get; set; } = null!;
-
-    [Inject]
-    private ShelfFolder Folder { get; set; } = null!;
-
-    [Inject]
-    private NavigationManager Navigation { get; set; } = null!;
-
-    private Voice Voice => Speaker.Voice;
-
     private RecipeFile? File { get; set; }
 
     private SwapAsk Ask { get; set; } = null!;
@@ -45,16 +25,15 @@ public sealed partial class SwapPage
 
     private IReadOnlyList<Fault> Refused { get; set; } = [];
 
-    private bool IsRefused => Ask.Faults.Count > 0 || View is { Reasons.Count: > 0 };
+    /// <summary>Why what is asked was not understood, or is not done.</summary>
+    private IReadOnlyList<Fault> Refusals => [.. Ask.Faults, .. (View?.Reasons ?? []).Select(reason => new Fault(reason.Message, reason.WayOut))];
 
     /// <summary>Everything that could stand in, for the field to offer.</summary>
     private IEnumerable<string> Names => File!.Formula!.Larder.Ingredients.Select(row => row.Name).Distinct().Order(StringComparer.OrdinalIgnoreCase);
 
-    private string Path => $"/recipes/{Uri.EscapeDataString(Recipe)}/swaps";
+    private string Path => $"{Home}/swaps";
 
-    private string Query => Context.Request.QueryString.Value ?? "";
-
-    private string Back => Speaker.To($"/recipes/{Uri.EscapeDataString(Recipe)}");
+    private string Back => Speaker.To(Home);
 
     protected override void OnInitialized()
     {
@@ -111,17 +90,16 @@ public sealed partial class SwapPage
 
     private async Task Keep()
     {
-        var form = await Context.Request.ReadFormAsync(Context.RequestAborted);
-        Title = form["title"].ToString().Trim();
+        var form = await Form();
+        Title = form[OwnRecipe.TitleName].ToString().Trim();
         var faults = new Faults(Voice);
         if (Made?.Swapped.Recipe is { } recipe && OwnRecipe.Lay(recipe, Title, File!.Reading.Document, Folder, faults) is { } address)
         {
-            Context.Response.StatusCode = StatusCodes.Status303SeeOther;
-            Context.Response.Headers.Location = Speaker.To(address);
+            SeeThere(Speaker.To(address));
             return;
         }
 
         Refused = faults.All;
-        Context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        Refuse();
     }
 }

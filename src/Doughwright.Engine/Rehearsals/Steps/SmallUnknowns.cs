@@ -17,18 +17,7 @@ internal static class SmallUnknowns
     public static Composition Of(ComponentFormula component)
     {
         var whole = component.Composition;
-        double? Share(Func<Composition, double?> constituent) => constituent(whole) ?? OfKnown(component.Lines, line => constituent(line.Composition));
-        return new(
-            Share(c => c.Water),
-            Share(c => c.Protein),
-            Share(c => c.Fat),
-            Share(c => c.Carbohydrate),
-            Share(c => c.Sugars),
-            Share(c => c.Fibre),
-            Share(c => c.Ash),
-            Share(c => c.Salt),
-            Share(c => c.Lactose),
-            Share(c => c.Alcohol));
+        return Composition.Of(constituent => constituent(whole) ?? OfKnown(component.Lines, line => constituent(line.Composition)));
     }
 
     /// <summary>The water of a part as bakers count it, as the rehearsal takes it.</summary>
