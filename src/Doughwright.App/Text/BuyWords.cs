@@ -20,12 +20,24 @@ internal static class BuyWords
                 : voice.Words[$"buy.{name}.unknown"]);
         }
 
-        if (item.Pieces is { } pieces)
+        if (item is { Pieces: { } pieces, Eggs: null })
         {
             notes.Add(voice.Say("buy.pieces", ("pieces", Show.Number(pieces, pieces == Math.Floor(pieces) ? 0 : 1))));
         }
 
-        if (item.TogetherFromEggs is { } eggs)
+        if (item.Eggs is { } inAll)
+        {
+            var (count, part) = inAll.YolkOnly > 0 ? (inAll.YolkOnly, "yolk") : (inAll.WhiteOnly, "white");
+            notes.Add(count == 0
+                ? voice.Say("buy.eggs.both", ("all", inAll.All))
+                : voice.Say($"buy.eggs.{part}{(count == 1 ? "" : "s")}", ("all", inAll.All), ("count", count)));
+        }
+
+        if (item.IsInEggs)
+        {
+            notes.Add(voice.Words["buy.from-the-eggs"]);
+        }
+        else if (item.TogetherFromEggs is { } eggs)
         {
             notes.Add(voice.Say("buy.from-eggs", ("eggs", Show.Number(eggs, eggs == Math.Floor(eggs) ? 0 : 1))));
         }

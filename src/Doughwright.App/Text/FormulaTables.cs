@@ -14,7 +14,7 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
     /// <summary>One column pair: weights and percentages by row key.</summary>
     private sealed record Block(string Head, IReadOnlyDictionary<string, Cell> Cells);
 
-    /// <param name="Typed">The household measure it was typed in, of one line alone; null for weights and sums.</param>
+    /// <param name="Typed">What was typed in another measure than that of the table, of one line alone; null for sums.</param>
     private sealed record Cell(double Grams, double? Percent, string? Typed = null);
 
     /// <summary>Names of the rows by key, in the order of the recipe; parts after ingredients.</summary>
@@ -67,14 +67,14 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
             cells[key] = new(
                 (before?.Grams ?? 0) + line.Mass.Grams,
                 line.Percent is { } percent ? (before?.Percent ?? 0) + percent.Value : null,
-                before is null && line.Source.Household is not null ? line.Source.Typed : null);
+                before is null ? TypedMeasure.Of(line, voice.Measures) : null);
         }
 
         return new(component.Name, cells);
     }
 
     private static string Key(LineFormula line) =>
-        line.Source.Uses is { } part ? "part " + part : "line " + (line.Ingredient?.Id ?? line.Name);
+        line.Source.Uses is { } part ? "part " + part : "line " + line.Kind;
 
     private void Write(Page page, IReadOnlyList<Block> blocks)
     {

@@ -14,11 +14,12 @@ internal static class Balancer
         var report = new Report();
         var graph = new PartGraph(recipe, larder, report);
         var totals = new DoughTotals(graph.Parts);
+        var kinds = KindNames.Of(graph.Parts);
         var formula = new Formula
         {
             Recipe = recipe,
             Larder = larder,
-            Components = [.. graph.Parts.Select(part => Result(part, totals.Flour))],
+            Components = [.. graph.Parts.Select(part => Result(part, totals.Flour, kinds))],
             Flour = totals.Flour,
             Dough = totals.Dough,
             Percent = totals.Percents,
@@ -26,13 +27,13 @@ internal static class Balancer
             Water = totals.Water.Build(),
             Sugar = totals.Sugar.Build(),
             Fat = totals.Fat.Build(),
-            Buy = new BuyList(larder, report).Of(graph.Parts),
+            Buy = new BuyList(larder, report, kinds).Of(graph.Parts),
             Findings = [],
         };
         return formula with { Findings = [.. report.Findings, .. FormulaChecks.Of(formula)] };
     }
 
-    private static ComponentFormula Result(Part part, Mass flour)
+    private static ComponentFormula Result(Part part, Mass flour, KindNames kinds)
     {
         var basis = part.Base;
         var waterBasis = part.Component.Base is null && part.Flour > Mass.Zero ? part.Flour : basis;
@@ -48,11 +49,11 @@ internal static class Balancer
             WaterPercent = part.Water is { } water ? On(waterBasis, water) : null,
             ShareInDough = part.ShareInDough,
             Composition = part.Composition,
-            Lines = [.. part.Lines.Select(line => Result(part, line, basis, flour))],
+            Lines = [.. part.Lines.Select(line => Result(part, line, basis, flour, kinds))],
         };
     }
 
-    private static LineFormula Result(Part part, PartLine line, Mass basis, Mass flour) => new()
+    private static LineFormula Result(Part part, PartLine line, Mass basis, Mass flour, KindNames kinds) => new()
     {
         Id = line.Source.Id,
         Name = line.Source.Name,
@@ -64,6 +65,7 @@ internal static class Balancer
         Ingredient = line.Ingredient,
         Composition = line.Composition,
         Source = line.Source,
+        Kind = kinds.Of(line.Ingredient, line.Source.Name),
         UsesComponent = line.Uses?.Component.Id,
     };
 

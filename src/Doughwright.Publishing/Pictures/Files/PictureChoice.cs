@@ -4,6 +4,7 @@ using Doughwright.Engine.Rehearsals.Courses;
 using Doughwright.Engine.Rehearsals.Warming;
 using Doughwright.Publishing.Pictures.Balance;
 using Doughwright.Publishing.Pictures.Heat;
+using Doughwright.Publishing.Pictures.Keys;
 using Doughwright.Publishing.Pictures.Rise;
 using Doughwright.Publishing.Pictures.Warming;
 using Doughwright.Publishing.Wording;
@@ -41,8 +42,8 @@ internal sealed class PictureChoice(Rehearsal rehearsal, Rehearsal? home, Voice 
     /// <summary>The picture as markup for a page; null where what it shows is not known.</summary>
     public string? Draw(PictureKind kind, string? step = null) => kind switch
     {
-        PictureKind.Strip => rehearsal.Steps.Count == 0 ? null : Strips.Strips.Wide(rehearsal, course.Value, voice, new() { Id = Id }),
-        PictureKind.Tall => rehearsal.Steps.Count == 0 ? null : Strips.Strips.Tall(rehearsal, course.Value, voice, new() { Id = Id }),
+        PictureKind.Strip => rehearsal.Steps.Count == 0 ? null : KeyedPicture.Of(Strips.Strips.Wide(rehearsal, course.Value, voice, new() { Id = Id }), voice),
+        PictureKind.Tall => rehearsal.Steps.Count == 0 ? null : KeyedPicture.Of(Strips.Strips.Tall(rehearsal, course.Value, voice, new() { Id = Id }), voice),
         PictureKind.Rise => Rise(step ?? UsualStep(kind)),
         PictureKind.Heat => (step ?? UsualStep(kind)) is { } mix && rehearsal.HeatOf(mix) is { } balance ? HeatPicture.Draw(balance, rehearsal, voice, Id) : null,
         PictureKind.Balance => rehearsal.Formula.Makeup() is { } makeup ? BalancePicture.Draw(makeup, rehearsal.Formula, voice, Id) : null,
