@@ -1,5 +1,6 @@
 using Doughwright.Engine.Formulas.Resizing;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
@@ -15,7 +16,7 @@ public class ResizedMeasuresTests
 
     private static Resized To(ResizeWish wish) => Resizing.Resize(Rolls, Larder.Shipped, new(wish));
 
-    private static ResizedMeasure Of(Resized resized, string step) => resized.Measures.Single(measure => measure.Step == step);
+    private static ResizedMeasure Of(Resized resized, string step) => resized.Measures.Single(measure => measure.Step == step && measure.Variant is null);
 
     [Fact]
     public void TwiceTheRolls_BulkProofAndBakeStand_AndTheScaldDoesNot()
@@ -49,6 +50,29 @@ public class ResizedMeasuresTests
         Assert.Null(step.Measured);
         Assert.Equal(Math.Round(bake.NewTime!.Value.Minutes), Assert.IsType<StepEnd.ByCue>(step.End).Estimate.Minutes);
         Assert.Equal(Basis.Stated, Rehearser.Rehearse(resized.Recipe, Larder.Shipped).Steps.Single(each => each.Id == "bake").Basis);
+    }
+
+    /// <summary>Another way of a step was measured in the old size too, and is worked out by itself: its own time grows as the author's does.</summary>
+    [Fact]
+    public void MeasurementsOfVariants_AreSettledLikeTheOthers()
+    {
+        var recipe = Rolls with
+        {
+            Steps = [.. Rolls.Steps.Select(step => step.Id != "bake" ? step : step with
+            {
+                Variants = [new("static", step with { Oven = new(Temperature.FromCelsius(190), OvenMode.Static), Measured = step.Measured! with { Time = Duration.FromMinutes(23) } })],
+            })],
+        };
+        var heavier = Resizing.Resize(recipe, Larder.Shipped, new(new ResizeWish.PieceMass(Mass.FromGrams(160))));
+        var variant = heavier.Measures.Single(measure => measure.Variant == "static");
+        Assert.Equal(("bake", "Bake (static)", false), (variant.Step, variant.Name, variant.Stands));
+        Assert.True(variant.NewTime > variant.Time);
+        var step = heavier.Recipe!.FindStep("bake")!.FindVariant("static")!.Step;
+        Assert.Null(step.Measured);
+        Assert.Equal(Math.Round(variant.NewTime!.Value.Minutes), Assert.IsType<StepEnd.ByCue>(step.End).Estimate.Minutes);
+        var more = Resizing.Resize(recipe, Larder.Shipped, new(new ResizeWish.Pieces(20)));
+        Assert.True(more.Measures.Single(measure => measure.Variant == "static").Stands);
+        Assert.Equal(23, more.Recipe!.FindStep("bake")!.FindVariant("static")!.Step.Measured!.Time!.Value.Minutes);
     }
 
     /// <summary>What stands is met at home to the digit, as in every recipe.</summary>

@@ -33,7 +33,7 @@ internal sealed class SwapAnswer(Recipe recipe, Swapped swapped, Voice voice)
     private string Balance()
     {
         bool Tells(string kind) => swapped.Consequences.Any(finding => finding.Kind.StartsWith(kind, StringComparison.Ordinal));
-        if (Tells("swap-not-made-good"))
+        if (Tells("swap-not-made-good") || Tells("swap-part-not-made-good"))
         {
             return "not-made-good";
         }

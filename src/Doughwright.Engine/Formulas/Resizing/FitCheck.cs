@@ -30,13 +30,20 @@ internal static class FitCheck
     /// <summary>No more trays at once than the recipe uses, and fewer where fewer do.</summary>
     public static Recipe WithTrays(Recipe recipe, IReadOnlyList<Fit> fits)
     {
-        if (fits.FirstOrDefault(fit => fit.Kind == FitKind.Tray)?.Needed is not { } needed || recipe.Steps.All(step => step.Trays is null || step.Trays <= needed))
+        if (fits.FirstOrDefault(fit => fit.Kind == FitKind.Tray)?.Needed is not { } needed
+            || recipe.Steps.SelectMany(step => step.Variants.Select(variant => variant.Step).Prepend(step)).All(step => step.Trays is null || step.Trays <= needed))
         {
             return recipe;
         }
 
-        return recipe with { Steps = [.. recipe.Steps.Select(step => step.Trays > needed ? step with { Trays = needed } : step)] };
+        return recipe with { Steps = [.. recipe.Steps.Select(step => WithTrays(step, needed))] };
     }
+
+    private static Step WithTrays(Step step, int needed) => step with
+    {
+        Trays = step.Trays > needed ? needed : step.Trays,
+        Variants = [.. step.Variants.Select(variant => variant with { Step = WithTrays(variant.Step, needed) })],
+    };
 
     /// <summary>Bowls, each once, at the step where it is fullest. How much water somebody boils a thing in is theirs.</summary>
     private static IEnumerable<Fit> Bowls(Formula before, Formula after)

@@ -10,6 +10,7 @@ internal static class SwapConsequences
         AllergenNotes.Of,
         SafetyNotes.Of,
         BalanceNotes.Of,
+        SaltNotes.Of,
         FlourNotes.Of,
         YeastNotes.Of,
         TraitNotes.Of,

@@ -31,6 +31,15 @@ internal enum Trait
 
     /// <summary>Makes a web that holds gas.</summary>
     Gluten,
+
+    /// <summary>Makes gas of its own: soda, baking powder.</summary>
+    Raises,
+
+    /// <summary>Makes its gas only with something sour.</summary>
+    NeedsAcid,
+
+    /// <summary>So fine that it dissolves in a cold cream or glaze.</summary>
+    Fine,
 }
 
 /// <summary>The table of traits. Source: swap-traits.</summary>

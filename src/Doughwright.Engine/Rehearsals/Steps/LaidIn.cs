@@ -44,7 +44,7 @@ internal static class LaidIn
         {
             var component = input.Stage.Component(id);
             var portion = input.Parts.GetValueOrDefault(id) ?? (component.Mass > Mass.Zero ? Matter.Raw(id, input.Stage) : null);
-            if (portion is { Celsius: not null } && component.Lines.All(line => Matter.IsHeatKnown(line) || SmallUnknowns.IsSmall(line, component.Lines))
+            if (portion is { Celsius: not null } && component.Lines.All(line => Matter.IsHeatKnown(line, input.Parts) || SmallUnknowns.IsSmall(line, component.Lines))
                 && ThermalProperties.Of(SmallUnknowns.Of(component), Temperature.FromCelsius(25)) is not null)
             {
                 known.Add(portion);
