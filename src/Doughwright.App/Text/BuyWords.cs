@@ -22,7 +22,7 @@ internal static class BuyWords
 
         if (item is { Pieces: { } pieces, Eggs: null })
         {
-            notes.Add(voice.Say("buy.pieces", ("pieces", Show.Number(pieces, pieces == Math.Floor(pieces) ? 0 : 1))));
+            notes.Add(voice.Say("buy.pieces", ("pieces", Count(pieces))));
         }
 
         if (item.Eggs is { } inAll)
@@ -39,9 +39,12 @@ internal static class BuyWords
         }
         else if (item.TogetherFromEggs is { } eggs)
         {
-            notes.Add(voice.Say("buy.from-eggs", ("eggs", Show.Number(eggs, eggs == Math.Floor(eggs) ? 0 : 1))));
+            notes.Add(voice.Say("buy.from-eggs", ("eggs", Count(eggs))));
         }
 
         return string.Join(voice.Words["list-comma"], notes);
     }
+
+    /// <summary>A tenth of an egg is said, and "2.0" is not.</summary>
+    private static string Count(double pieces) => Show.Number(pieces, Math.Abs(pieces - Math.Round(pieces)) < 0.05 ? 0 : 1);
 }

@@ -15,7 +15,8 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
     private sealed record Block(string Head, IReadOnlyDictionary<string, Cell> Cells);
 
     /// <param name="Typed">What was typed in another measure than that of the table, of one line alone; null for sums.</param>
-    private sealed record Cell(double Grams, double? Percent, string? Typed = null);
+    /// <param name="IsKnown">Whether what was typed could be weighed.</param>
+    private sealed record Cell(double Grams, double? Percent, string? Typed = null, bool IsKnown = true);
 
     /// <summary>Names of the rows by key, in the order of the recipe; parts after ingredients.</summary>
     private readonly Dictionary<string, string> names = [];
@@ -67,7 +68,8 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
             cells[key] = new(
                 (before?.Grams ?? 0) + line.Mass.Grams,
                 line.Percent is { } percent ? (before?.Percent ?? 0) + percent.Value : null,
-                before is null ? TypedMeasure.Of(line, voice.Measures) : null);
+                before is null ? TypedMeasure.Of(line, voice.Measures) : null,
+                line.Source.Household is null || line.Source.Mass is not null);
         }
 
         return new(component.Name, cells);
@@ -92,7 +94,7 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
             var (percents, percentTotal) = Percents(block);
             foreach (var row in rows)
             {
-                cells[row].Add(block.Cells.GetValueOrDefault(row)?.Typed is { } typed ? voice.Say("row-typed", ("typed", typed), ("weight", grams[row])) : grams.GetValueOrDefault(row, ""));
+                cells[row].Add(block.Cells.GetValueOrDefault(row) is { Typed: { } typed } cell ? voice.Say("row-typed", ("typed", typed), ("weight", cell.IsKnown ? grams[row] : voice.Words["not-known"])) : grams.GetValueOrDefault(row, ""));
                 cells[row].Add(percents.GetValueOrDefault(row, ""));
             }
 

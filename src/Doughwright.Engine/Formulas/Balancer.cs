@@ -14,12 +14,11 @@ internal static class Balancer
         var report = new Report();
         var graph = new PartGraph(recipe, larder, report);
         var totals = new DoughTotals(graph.Parts);
-        var kinds = KindNames.Of(graph.Parts);
         var formula = new Formula
         {
             Recipe = recipe,
             Larder = larder,
-            Components = [.. graph.Parts.Select(part => Result(part, totals.Flour, kinds))],
+            Components = [.. graph.Parts.Select(part => Result(part, totals.Flour))],
             Flour = totals.Flour,
             Dough = totals.Dough,
             Percent = totals.Percents,
@@ -27,13 +26,13 @@ internal static class Balancer
             Water = totals.Water.Build(),
             Sugar = totals.Sugar.Build(),
             Fat = totals.Fat.Build(),
-            Buy = new BuyList(larder, report, kinds).Of(graph.Parts),
+            Buy = new BuyList(larder, report).Of(graph.Parts),
             Findings = [],
         };
         return formula with { Findings = [.. report.Findings, .. FormulaChecks.Of(formula)] };
     }
 
-    private static ComponentFormula Result(Part part, Mass flour, KindNames kinds)
+    private static ComponentFormula Result(Part part, Mass flour)
     {
         var basis = part.Base;
         var waterBasis = part.Component.Base is null && part.Flour > Mass.Zero ? part.Flour : basis;
@@ -49,11 +48,11 @@ internal static class Balancer
             WaterPercent = part.Water is { } water ? On(waterBasis, water) : null,
             ShareInDough = part.ShareInDough,
             Composition = part.Composition,
-            Lines = [.. part.Lines.Select(line => Result(part, line, basis, flour, kinds))],
+            Lines = [.. part.Lines.Select(line => Result(part, line, basis, flour))],
         };
     }
 
-    private static LineFormula Result(Part part, PartLine line, Mass basis, Mass flour, KindNames kinds) => new()
+    private static LineFormula Result(Part part, PartLine line, Mass basis, Mass flour) => new()
     {
         Id = line.Source.Id,
         Name = line.Source.Name,
@@ -65,7 +64,7 @@ internal static class Balancer
         Ingredient = line.Ingredient,
         Composition = line.Composition,
         Source = line.Source,
-        Kind = kinds.Of(line.Ingredient, line.Source.Name),
+        Kind = KindNames.Of(line.Ingredient, line.Source.Name),
         UsesComponent = line.Uses?.Component.Id,
     };
 

@@ -5,7 +5,7 @@ using Doughwright.Engine.Recipes;
 namespace Doughwright.Engine.Formulas;
 
 /// <summary>Goes back from what is used to what is bought: cooked, peeled, as bought.</summary>
-internal sealed class BuyList(Larder larder, Report report, KindNames kinds)
+internal sealed class BuyList(Larder larder, Report report)
 {
     private const string Egg = "egg-whole";
     private const string Yolk = "egg-yolk";
@@ -31,7 +31,7 @@ internal sealed class BuyList(Larder larder, Report report, KindNames kinds)
 
     private void Add(Component component, PartLine line)
     {
-        var key = kinds.Of(line.Ingredient, line.Source.Name);
+        var key = KindNames.Of(line.Ingredient, line.Source.Name);
         var steps = Steps(line);
         var toBuy = steps.Aggregate((Mass?)line.Mass, (mass, step) => step.Factor is { } factor ? mass / factor : null);
         steps.Reverse();

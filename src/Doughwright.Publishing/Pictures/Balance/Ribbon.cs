@@ -76,7 +76,7 @@ internal static class Ribbon
     public static IEnumerable<string> Edges(Way way, double unlaid, double right)
     {
         var bend = (unlaid + right) / 2;
-        return new[] { 0, way.Thickness }.Select(down => $"M{Svg.Number(unlaid)} {Svg.Number(way.Top + down)}{Curve(bend, way.Top + down, way.End + down, right)}");
+        return new[] { 0, way.Thickness }.Select(down => $"M{Svg.Number(unlaid - Overlap)} {Svg.Number(way.Top + down)}L{Svg.Number(unlaid)} {Svg.Number(way.Top + down)}{Curve(bend, way.Top + down, way.End + down, right)}");
     }
 
     private static (double X, double Y, bool IsFront) At(Way way, double share, double left, double unlaid)

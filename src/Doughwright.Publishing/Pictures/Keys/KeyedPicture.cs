@@ -9,10 +9,11 @@ internal static class KeyedPicture
 {
     private const string Box = "viewBox=\"0 0 ";
     private const string End = "</svg>";
-    private const double Room = 24;
+    private const double Room = 28;
     private const double ChipWidth = 12;
     private const double ChipHeight = 9;
     private const double Gap = 8;
+    private const double UnderChips = 6;
 
     /// <summary>From the top of the chips to the line the figures stand on.</summary>
     private const double Drop = 8.5;
@@ -22,7 +23,7 @@ internal static class KeyedPicture
         var (from, to) = (picture.IndexOf(Box, StringComparison.Ordinal) + Box.Length, picture.IndexOf('"', picture.IndexOf(Box, StringComparison.Ordinal) + Box.Length));
         var size = picture[from..to].Split(' ');
         var height = double.Parse(size[1], CultureInfo.InvariantCulture);
-        return $"{picture[..from]}{size[0]} {Svg.Number(height + Room)}{picture[to..^End.Length]}{Key(voice, height + Room - ChipHeight - 2)}{End}";
+        return $"{picture[..from]}{size[0]} {Svg.Number(height + Room)}{picture[to..^End.Length]}{Key(voice, height + Room - ChipHeight - UnderChips)}{End}";
     }
 
     private static string Key(Voice voice, double top)
