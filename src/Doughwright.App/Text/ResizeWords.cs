@@ -71,7 +71,7 @@ internal sealed class ResizeWords(Resized resized, Voice voice)
     public string Taken(WholeChoice choice) => IsInSeveral(choice) ? $"{choice.Line}@{choice.Component}" : choice.Line;
 
     public string Fit(Fit fit) => voice.Say(
-        $"resize.fit-{Voice.Kebab(fit.Kind.ToString())}.{Voice.Kebab(fit.Verdict.ToString())}",
+        $"resize.fit-{Voice.Kebab(fit.Kind.ToString())}{(fit is { Kind: FitKind.Tin, Needed: null } ? "-all" : "")}.{Voice.Kebab(fit.Verdict.ToString())}",
         ("step", fit.Name),
         ("held", fit.HeldBefore),
         ("holds", fit.HoldsNow),
