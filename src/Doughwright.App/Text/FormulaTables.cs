@@ -14,8 +14,9 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
     /// <summary>One column pair: weights and percentages by row key.</summary>
     private sealed record Block(string Head, IReadOnlyDictionary<string, Cell> Cells);
 
-    /// <param name="Typed">The household measure it was typed in, of one line alone; null for weights and sums.</param>
-    private sealed record Cell(double Grams, double? Percent, string? Typed = null);
+    /// <param name="Typed">What was typed in another measure than that of the table, of one line alone; null for sums.</param>
+    /// <param name="IsKnown">Whether what was typed could be weighed.</param>
+    private sealed record Cell(double Grams, double? Percent, string? Typed = null, bool IsKnown = true);
 
     /// <summary>Names of the rows by key, in the order of the recipe; parts after ingredients.</summary>
     private readonly Dictionary<string, string> names = [];
@@ -67,14 +68,15 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
             cells[key] = new(
                 (before?.Grams ?? 0) + line.Mass.Grams,
                 line.Percent is { } percent ? (before?.Percent ?? 0) + percent.Value : null,
-                before is null && line.Source.Household is not null ? line.Source.Typed : null);
+                before is null ? TypedMeasure.Of(line, voice.Measures) : null,
+                line.Source.Household is null || line.Source.Mass is not null);
         }
 
         return new(component.Name, cells);
     }
 
     private static string Key(LineFormula line) =>
-        line.Source.Uses is { } part ? "part " + part : "line " + (line.Ingredient?.Id ?? line.Name);
+        line.Source.Uses is { } part ? "part " + part : "line " + line.Kind;
 
     private void Write(Page page, IReadOnlyList<Block> blocks)
     {
@@ -92,7 +94,7 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
             var (percents, percentTotal) = Percents(block);
             foreach (var row in rows)
             {
-                cells[row].Add(block.Cells.GetValueOrDefault(row)?.Typed is { } typed ? voice.Say("row-typed", ("typed", typed), ("weight", grams[row])) : grams.GetValueOrDefault(row, ""));
+                cells[row].Add(block.Cells.GetValueOrDefault(row) is { Typed: { } typed } cell ? voice.Say("row-typed", ("typed", typed), ("weight", cell.IsKnown ? grams[row] : voice.Words["not-known"])) : grams.GetValueOrDefault(row, ""));
                 cells[row].Add(percents.GetValueOrDefault(row, ""));
             }
 

@@ -20,14 +20,40 @@ public static class DialPairs
 
     private const int FanStep = 20;
 
-    /// <summary>The dial and its equals, for a setting in degrees Celsius.</summary>
+    private const int DialStep = 5;
+    private const double Exact = 1e-6;
+
+    /// <summary>The dial and its equals, for a setting as somebody wrote it: 375 °F is 190 °C on another dial, and not 191.</summary>
     public static Dial Of(Temperature dial, OvenMode written, OvenMode here)
     {
-        var celsius = (int)Math.Round(dial.Celsius, MidpointRounding.AwayFromZero);
+        var (celsius, typed) = InCelsius(dial);
         var fixedCelsius = written == OvenMode.Static ? celsius : celsius + FanStep;
-        var still = new DialSetting(OvenMode.Static, fixedCelsius, Fahrenheit(fixedCelsius));
-        var fan = new DialSetting(OvenMode.Fan, fixedCelsius - FanStep, Fahrenheit(fixedCelsius - FanStep));
+        var still = Setting(OvenMode.Static, fixedCelsius);
+        var fan = Setting(OvenMode.Fan, fixedCelsius - FanStep);
         return here == OvenMode.Static ? new(still, [fan]) : new(fan, [still]);
+
+        DialSetting Setting(OvenMode mode, int degrees) => new(mode, degrees, mode == written && typed is { } fahrenheit ? fahrenheit : Fahrenheit(degrees));
+    }
+
+    /// <summary>Degrees Celsius on a dial, and the figure that was written in °F.</summary>
+    private static (int Celsius, int? Typed) InCelsius(Temperature dial)
+    {
+        var celsius = (int)Math.Round(dial.Celsius, MidpointRounding.AwayFromZero);
+        var fahrenheit = (int)Math.Round(dial.Fahrenheit, MidpointRounding.AwayFromZero);
+        if (Math.Abs(dial.Celsius - celsius) < Exact || Math.Abs(dial.Fahrenheit - fahrenheit) > Exact || fahrenheit % DialStep != 0)
+        {
+            return (celsius, null);
+        }
+
+        foreach (var row in Rows)
+        {
+            if (row.StaticFahrenheit == fahrenheit)
+            {
+                return (row.StaticCelsius, fahrenheit);
+            }
+        }
+
+        return ((int)Math.Round(dial.Celsius / DialStep, MidpointRounding.AwayFromZero) * DialStep, fahrenheit);
     }
 
     /// <summary>The Fahrenheit figure that stands beside a Celsius figure on dials: the customary pair, else the nearest 5 °F.</summary>

@@ -56,9 +56,9 @@ internal sealed class DoughTotals
         var share = part.ShareInDough;
         var grams = line.Mass.Grams * share;
         doughGrams += grams;
-        Water.Add(part, line, line.Water?.Grams * share);
-        Sugar.Add(part, line, line.Amount(line.Composition.Sugars)?.Grams * share);
-        Fat.Add(part, line, line.Amount(line.Composition.Fat)?.Grams * share);
+        Water.Add(part, line, line.Water?.Grams * share, grams);
+        Sugar.Add(part, line, line.Amount(line.Composition.Sugars)?.Grams * share, grams);
+        Fat.Add(part, line, line.Amount(line.Composition.Fat)?.Grams * share, grams);
         if (line.Role is not { } role)
         {
             return;

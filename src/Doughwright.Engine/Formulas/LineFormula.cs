@@ -38,6 +38,9 @@ public sealed record LineFormula
     /// <summary>The line of the recipe.</summary>
     public required Line Source { get; init; }
 
+    /// <summary>The same for all lines that are added up as one thing; flaky salt is another thing than salt.</summary>
+    public required string Kind { get; init; }
+
     /// <summary>Id of the part it uses; null for an ingredient, and when that part does not exist.</summary>
     public required string? UsesComponent { get; init; }
 }

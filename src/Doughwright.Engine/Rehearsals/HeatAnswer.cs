@@ -83,7 +83,7 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
     {
         var indices = bowl.IndicesOf(free);
         var others = bowl.With(free.ToDictionary(line => line, _ => 0.0));
-        if (indices.Length == 0 || !others.IsKnown)
+        if (!indices.Any(index => bowl.Lines[index].Mass > Mass.Zero) || !others.IsKnown)
         {
             return new(new(free, null, [], false), null);
         }

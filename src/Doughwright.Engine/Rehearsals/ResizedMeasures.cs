@@ -32,7 +32,7 @@ internal static class ResizedMeasures
         var home = HomeRun.Of(resized.Before, Rehearser.OrdinaryLanes);
         var after = resized.After! with { Recipe = Believable.Of(resized.Recipe) };
         RunResult RunOf(Request request) =>
-            Run.Of(new(Changes.Apply(after, larder, request), resized.Recipe.Home, request, home.Priors, isHome: false), Variants.Anchors(home, request));
+            Run.Of(new(Changes.Apply(after, larder, request), after.Recipe.Home, request, home.Priors, isHome: false), Variants.Anchors(home, request));
         var here = RunOf(Request.Home);
         var measures = resized.Recipe.Steps.SelectMany(step => Of(step, null, here).Concat(step.Variants.Where(variant => variant.Step.Measured is not null).SelectMany(
             variant => Of(variant.Step, variant.Id, RunOf(new() { Variants = new Dictionary<string, string> { [step.Id] = variant.Id } }))))).ToList();

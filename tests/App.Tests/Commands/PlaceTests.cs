@@ -44,4 +44,45 @@ public class PlaceTests
         using var json = JsonDocument.Parse(Run.Of("place", House.PotatoRolls, "--to", "30C", "--step", "proof", "--json").Output);
         Assert.Equal(["oven", "cupboard"], json.RootElement.GetProperty("places").EnumerateArray().Select(place => place.GetProperty("kind").GetString()!).Order().Reverse());
     }
+
+    private static string Place(params string[] options) => string.Join(' ', Run.Of(["place", .. options]).Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    [Fact]
+    public void CooledPlace_IsToldInWordsForCooling()
+    {
+        var told = Place(House.PotatoRolls, "--to", "26C", "--air", "32C");
+        Assert.Contains("so that the walls are cool", told, StringComparison.Ordinal);
+        Assert.Contains("add cold water", told, StringComparison.Ordinal);
+        Assert.Contains("Or warmer and quicker", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("walls are warm", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("add hot water", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("colder and slower", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WarmedPlace_IsToldInWordsForWarming()
+    {
+        var told = Place(House.PotatoRolls, "--to", "26C", "--air", "17C");
+        Assert.Contains("so that the walls are warm", told, StringComparison.Ordinal);
+        Assert.Contains("Or colder and slower", told, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("26C", "17C")]
+    [InlineData("26C", "32C")]
+    [InlineData("38C", "8C")]
+    public void UsMeasures_HoldNoMetricTemperature(string target, string air)
+    {
+        var told = Place(House.PotatoRolls, "--to", target, "--air", air, "--measures", "us");
+        Assert.DoesNotContain("°C", told, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\d\s*l of water", told);
+    }
+
+    [Fact]
+    public void JugAndBath_AreWarnedAboutEachInItsOwnWords()
+    {
+        var told = Place(House.PotatoRolls, "--to", "38C", "--air", "8C");
+        Assert.Contains("The jug must not touch the bowl", told, StringComparison.Ordinal);
+        Assert.Contains("This bath is never hotter than 40 °C", told, StringComparison.Ordinal);
+    }
 }

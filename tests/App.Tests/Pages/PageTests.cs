@@ -63,6 +63,15 @@ public class PageTests
         Assert.All(page.QuerySelectorAll("[href^='#']"), link => Assert.Contains(link.GetAttribute("href")![1..], ids));
     }
 
+    /// <summary>Printed as they were by default, the ring of seventeen steps needed a third sheet and the rolls did not.</summary>
+    [Fact]
+    public void OnlyALongPage_IsSetCloserOnPaper()
+    {
+        Assert.Equal("reader", MadePages.Named("potato-rolls").Document.Body!.ClassName);
+        Assert.Equal("reader long method-long", MadePages.Of(MadePages.TextOf("pilot-ring")).Document.Body!.ClassName);
+        Assert.Contains(".reader.long", MadePages.Of(MadePages.TextOf("pilot-ring")).Html, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Oven_IsToldAsPeopleDialIt()
     {
@@ -74,8 +83,8 @@ public class PageTests
     public void Weights_StandInBothSystems_TheReadersFirst()
     {
         var text = MadePages.TextOf("potato-rolls");
-        Assert.Equal(["80\u00a0g", "2 3/4\u00a0oz"], Cells(MadePages.Of(text).Document));
-        Assert.Equal(["2 3/4\u00a0oz", "80\u00a0g"], Cells(MadePages.Of(text, measures: MeasureSystem.Us).Document));
+        Assert.Equal(["80\u00a0g", "2¾\u00a0oz"], Cells(MadePages.Of(text).Document));
+        Assert.Equal(["2¾\u00a0oz", "80\u00a0g"], Cells(MadePages.Of(text, measures: MeasureSystem.Us).Document));
 
         static string[] Cells(IParentNode page) => [.. page.QuerySelector(".ing tbody tr")!.QuerySelectorAll("td").Select(cell => cell.TextContent)];
     }
@@ -128,7 +137,7 @@ public class PageTests
         Assert.Contains("of olive oil for 50\u00a0g", swaps[0], StringComparison.Ordinal);
         Assert.Contains("Baked so on 3 May", swaps[0], StringComparison.Ordinal);
         Assert.Contains("has not baked it so", swaps[1], StringComparison.Ordinal);
-        Assert.Equal("In a box at room temperature: 2\u00a0d.", page.QuerySelector(".keeping li")!.TextContent);
+        Assert.Equal("In a box at room temperature: 2\u00a0days.", page.QuerySelector(".keeping li")!.TextContent);
         Assert.Contains("machine", Step(page, "Mix by hand").TextContent, StringComparison.Ordinal);
     }
 

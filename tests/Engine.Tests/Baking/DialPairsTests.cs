@@ -40,6 +40,26 @@ public class DialPairsTests
         Assert.Equal(fan, Of(fan, OvenMode.Fan, OvenMode.Fan).Here.Celsius);
     }
 
+    /// <summary>The same pairs, from the other dial: who writes 375 °F has 190 °C on another oven, not 191.</summary>
+    [Theory]
+    [InlineData(225, 110)]
+    [InlineData(325, 160)]
+    [InlineData(350, 180)]
+    [InlineData(375, 190)]
+    [InlineData(425, 220)]
+    [InlineData(450, 230)]
+    public void WrittenInFahrenheit_StaysAsWritten_BesideItsPair(int fahrenheit, int celsius)
+    {
+        var dial = DialPairs.Of(Temperature.FromFahrenheit(fahrenheit), OvenMode.Static, OvenMode.Static);
+        Assert.Equal(new(OvenMode.Static, celsius, fahrenheit), dial.Here);
+        Assert.Equal(celsius - 20, dial.Others[0].Celsius);
+        Assert.Equal(new(OvenMode.Fan, celsius, fahrenheit), DialPairs.Of(Temperature.FromFahrenheit(fahrenheit), OvenMode.Fan, OvenMode.Fan).Here);
+    }
+
+    [Fact]
+    public void AnOddFahrenheitDial_IsToTheNearestStepInCelsius() =>
+        Assert.Equal(new(OvenMode.Static, 170, 340), DialPairs.Of(Temperature.FromFahrenheit(340), OvenMode.Static, OvenMode.Static).Here);
+
     [Fact]
     public void ThereAndBack_IsTheSameDial()
     {

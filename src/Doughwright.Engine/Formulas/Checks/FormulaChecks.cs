@@ -22,7 +22,6 @@ internal static class FormulaChecks
         WaterWindow.Check,
         FillingShare.Check,
         EatenRaw.Check,
-        LeftOut.Check,
         TinTooSmall.Check,
         Allergens.Check,
         RawFlourAndEgg.Check,

@@ -176,7 +176,7 @@ internal static class ResizeChecks
     /// <summary>The author's word for one piece does not fit several, nor the other way round.</summary>
     private static IEnumerable<Finding> OneOrMany(Resized resized)
     {
-        if (resized.Before.Recipe.Make is { } was && resized.Recipe!.Make is { } now && (was.Pieces == 1) != (now.Pieces == 1))
+        if (resized.Before.Recipe.Make is { } was && resized.Recipe!.Make is { } now && (was.Pieces == 1) != (now.Pieces == 1) && was.What == now.What)
         {
             yield return Report.Make("resize-one-or-many", Grade.Hint, "make", Position.None, ("pieces", now.Pieces), ("what", now.What));
         }

@@ -38,7 +38,7 @@ internal static class RichDough
 
             foreach (var filling in run.Graph.FillingsAt(index))
             {
-                var holds = isRich ? RisesTo : HeatAnswer.YeastBears;
+                var holds = FillingTo(run.Stage);
                 if (WarmthOf(run, index, filling) is { } warmth && warmth > holds)
                 {
                     yield return StepFindings.About(
@@ -53,6 +53,9 @@ internal static class RichDough
             }
         }
     }
+
+    /// <summary>What is laid into this dough is no warmer.</summary>
+    public static Temperature FillingTo(Stage stage) => ButterOf(stage).Value >= RichFrom.Value ? RisesTo : HeatAnswer.YeastBears;
 
     /// <summary>Butter on the flour of the dough.</summary>
     private static Percent ButterOf(Stage stage)

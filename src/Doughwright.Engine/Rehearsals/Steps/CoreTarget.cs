@@ -37,13 +37,14 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
             return new(PerLane.Same(double.NaN, stage.Lanes), refusal);
         }
 
-        if (stated is { } low && start.Central >= low.Celsius)
+        var (core, boils) = stated is { } known ? (PerLane.Same(known.Celsius, stage.Lanes), stage.Boils) : (Drawn(stage), BoilsAtTheSea);
+        if (start.Central >= core.Central)
         {
-            var refusal = StepFindings.About(step, "core-not-above-dough", Grade.Error, false, ("core", low), ("dough", Temperature.FromCelsius(start.Central)));
+            var refusal = StepFindings.About(
+                step, "core-not-above-dough", Grade.Error, false, ("core", Temperature.FromCelsius(core.Central)), ("dough", Temperature.FromCelsius(start.Central)));
             return new(PerLane.Same(double.NaN, stage.Lanes), refusal);
         }
 
-        var (core, boils) = stated is { } known ? (PerLane.Same(known.Celsius, stage.Lanes), stage.Boils) : (Drawn(stage), BoilsAtTheSea);
         return new(core.With(start, (celsius, from) => (celsius - from) / (boils.Celsius - from)), null);
     }
 
