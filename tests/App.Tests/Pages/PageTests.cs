@@ -115,6 +115,16 @@ public class PageTests
         Assert.Contains("local rules", page.QuerySelector(".cautions li:last-child")!.TextContent, StringComparison.Ordinal);
     }
 
+    /// <summary>A swap that can hurt somebody says so to who reads it, and one that cannot be worked out says why, once.</summary>
+    [Fact]
+    public void AllowedSwaps_SayWhomTheyHurt_AndOnceWhyTheyCannotBeWorkedOut()
+    {
+        var text = MadePages.TextOf("tin-loaf") + "swaps:\n  - sugar by honey, not tried\n  - milk by oat drink, not tried\n";
+        var swaps = MadePages.Of(text).Document.QuerySelectorAll(".swaps li").Select(item => item.TextContent).ToArray();
+        Assert.Contains("under one year", swaps[0], StringComparison.Ordinal);
+        Assert.Equal(2, swaps[1].Split("The composition of oat drink").Length);
+    }
+
     [Fact]
     public void WhatTheRecipeAdvises_StandsOnThePage()
     {

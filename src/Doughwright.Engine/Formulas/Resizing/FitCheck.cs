@@ -73,6 +73,7 @@ internal static class FitCheck
         let holds = after.FindComponent(step.Component)!.Flour
         select new Fit(FitKind.Machine, holds <= held ? FitVerdict.Fits : FitVerdict.CannotBeTold, step.Id, step.Name) { HeldBefore = held, HoldsNow = holds };
 
+    /// <summary>One piece lies in one tin. Where several do, or each in its own, is nowhere said, so both must hold.</summary>
     private static IEnumerable<Fit> Tins(Formula before, Formula after, ResizeWish wish)
     {
         if (before.Recipe.Make is not { } was || after.Recipe.Make is not { } now || before.Recipe.Steps.FirstOrDefault(step => step.Vessel?.Shape == VesselShape.Tin) is not { } step)
@@ -80,12 +81,15 @@ internal static class FitCheck
             yield break;
         }
 
-        var sameFill = wish is ResizeWish.Tin || now.PieceMass <= was.PieceMass * (1 + SamePiece);
-        yield return new(FitKind.Tin, sameFill ? FitVerdict.Fits : FitVerdict.TooMuch, step.Id, step.Name)
+        var isOne = was.Pieces == 1;
+        var each = wish is ResizeWish.Tin || now.PieceMass <= was.PieceMass * (1 + SamePiece);
+        var all = wish is ResizeWish.Tin || after.Dough <= before.Dough * (1 + SamePiece);
+        var verdict = each && (isOne || all) ? FitVerdict.Fits : isOne || (!each && !all) ? FitVerdict.TooMuch : FitVerdict.CannotBeTold;
+        yield return new(FitKind.Tin, verdict, step.Id, step.Name)
         {
-            HeldBefore = was.PieceMass,
-            HoldsNow = now.PieceMass,
-            Needed = now.Pieces,
+            HeldBefore = isOne ? was.PieceMass : before.Dough,
+            HoldsNow = isOne ? now.PieceMass : after.Dough,
+            Needed = isOne ? now.Pieces : null,
             Has = wish is ResizeWish.Tin tin ? tin.Size.Volume : step.Vessel!.Size?.Volume,
         };
     }

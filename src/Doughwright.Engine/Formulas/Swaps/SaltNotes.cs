@@ -22,9 +22,11 @@ internal static class SaltNotes
             var swap = change.Swaps.FirstOrDefault(swap => residual.Component is null ? swap.Component.ShareInDough > 0 : swap.Component.Id == residual.Component);
             if (swap is not null && swap.Component.Kind != ComponentKind.Wash && residual.Salt is { } salt && Math.Abs(salt.Value) >= SaltHold.WorthHolding)
             {
+                var isDough = residual.Component is null;
+                (string, object)[] arguments = [("salt", BalanceNotes.Signed(salt))];
                 yield return Math.Abs(salt.Value) >= Tasted
-                    ? swap.About("swap-salt-changes", Grade.Warning, ("salt", BalanceNotes.Signed(salt)))
-                    : swap.About("swap-salt-changes", Grade.Hint, ("salt", BalanceNotes.Signed(salt)));
+                    ? swap.About(isDough ? "swap-salt-changes" : "swap-part-salt-changes", Grade.Warning, arguments)
+                    : swap.About(isDough ? "swap-salt-changes" : "swap-part-salt-changes", Grade.Hint, arguments);
             }
         }
     }

@@ -23,10 +23,13 @@ internal static class SwapRefusals
         var swaps = plan.Where(swap => swap.Manner != Manner.Same).ToArray();
         return
         [
-            .. swaps.SelectMany(swap => Everywhere(formula.Larder, swap).OfType<Finding>()).DistinctBy(finding => (finding.Kind, finding.Arguments["name"], finding.Arguments["by"])),
+            .. swaps.SelectMany(swap => Everywhere(formula.Larder, swap).OfType<Finding>()).DistinctBy(finding => (finding.Kind, IsOfStandIn(finding) ? "" : finding.Arguments["name"], finding.Arguments["by"])),
             .. swaps.SelectMany(swap => Here(formula, plan, swap).OfType<Finding>()),
         ];
     }
+
+    /// <summary>What is not clear of a stand-in is not clear whatever it stands in for.</summary>
+    private static bool IsOfStandIn(Finding finding) => finding.Kind.StartsWith("swap-stand-in-", StringComparison.Ordinal);
 
     /// <summary>What brings so little of what is missing that next to nothing of it would go in.</summary>
     public static IEnumerable<Finding> Nothing(IReadOnlyList<PartEdit> edits) => edits

@@ -11,7 +11,7 @@ internal static class TraitNotes
 
     /// <summary>Of the dough each is said once, in whichever of its parts it is.</summary>
     public static IEnumerable<Finding> Of(SwapChange change) => change.Swaps
-        .SelectMany(swap => Of(swap).Concat(Cold(change, swap)).OfType<Finding>().Select(finding => (Swap: swap, Finding: finding)))
+        .SelectMany(swap => Of(swap).Append(Sour(change, swap)).Concat(Cold(change, swap)).OfType<Finding>().Select(finding => (Swap: swap, Finding: finding)))
         .DistinctBy(told => (told.Finding.Kind, told.Swap.Line.Name, told.Swap.By?.Name, told.Swap.Component.ShareInDough > 0 ? "" : told.Swap.Component.Id))
         .Select(told => told.Finding);
 
@@ -38,11 +38,22 @@ internal static class TraitNotes
         yield return Loses(Trait.Gluten) && isInDough ? swap.About("swap-loses-gluten", Grade.Warning) : null;
         yield return Gains(Trait.Raises) ? swap.About("swap-brings-raising-agent", Grade.Warning) : null;
         yield return Loses(Trait.Raises) ? swap.About("swap-loses-raising-agent", Grade.Warning) : null;
-        yield return Loses(Trait.Sour) ? swap.About("swap-loses-acid", Grade.Hint) : null;
         yield return Gains(Trait.Sour) ? swap.About("swap-brings-acid", Grade.Hint) : null;
         yield return Loses(Trait.Browns) ? swap.About("swap-browns-less", Grade.Hint) : null;
         yield return Gains(Trait.Browns) || Gains(Trait.Sweeter) ? swap.About("swap-browns-more", Grade.Hint) : null;
         yield return Gains(Trait.Sweeter) ? swap.About("swap-tastes-sweeter", Grade.Hint) : null;
+    }
+
+    /// <summary>What is sour is tasted, and soda works with it where there is some.</summary>
+    private static Finding? Sour(SwapChange change, PlannedSwap swap)
+    {
+        if (swap.Component.Kind == ComponentKind.Wash || !Traits.Of(swap.Line.Ingredient).Contains(Trait.Sour) || Traits.Of(swap.By?.Ingredient).Contains(Trait.Sour))
+        {
+            return null;
+        }
+
+        var soda = change.After.FindComponent(swap.Component.Id)?.Lines.FirstOrDefault(line => Traits.Of(line.Ingredient).Contains(Trait.NeedsAcid));
+        return soda is null ? swap.About("swap-tastes-less-sour", Grade.Hint) : swap.About("swap-loses-acid", Grade.Warning, ("soda", soda.Name));
     }
 
     /// <summary>In what is stirred and never heated, only the finest sugar dissolves, and a syrup does not set.</summary>

@@ -75,6 +75,19 @@ public class ResizeTellingTests
         Assert.Equal(written, recipe.To(new ResizeWish.PieceMass(Grams(grams))).Recipe!.Make!.PieceMass.Grams);
     }
 
+    /// <summary>Twelve buns in a tin: all in one, or each in its own, and the recipe does not say which.</summary>
+    [Theory]
+    [InlineData(10, 58, FitVerdict.Fits)]
+    [InlineData(8, 58, FitVerdict.Fits)]
+    [InlineData(20, 58, FitVerdict.CannotBeTold)]
+    [InlineData(10, 90, FitVerdict.TooMuch)]
+    public void SeveralPiecesInATin_AreJudgedBothWays(int pieces, double each, FitVerdict verdict)
+    {
+        var recipe = Household with { Steps = [Step("bake", StepKind.Bake) with { Vessel = new(VesselShape.Tin, VesselMaterial.Steel, Grams(500), false) }] };
+        var resized = pieces == 10 ? recipe.To(new ResizeWish.PieceMass(Grams(each))) : recipe.To(new ResizeWish.Pieces(pieces));
+        Assert.Equal(verdict, resized.Fits.Single(fit => fit.Kind == FitKind.Tin).Verdict);
+    }
+
     [Fact]
     public void AnotherTray_IsThatOfEveryWayToBake()
     {

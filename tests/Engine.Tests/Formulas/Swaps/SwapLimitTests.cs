@@ -117,6 +117,15 @@ public class SwapLimitTests
         Assert.Equal(isRefused, Swaps.Of(scones, $"{what}={by}").Kinds().Contains("swap-raising-held"));
     }
 
+    [Fact]
+    public void WhatIsSour_IsMissedBySoda_WhereThereIsSome()
+    {
+        var scones = RecipeBuilder.Recipe(Dough(Of("plain flour", 500), Of("buttermilk", 300), Of("bicarbonate of soda", 6)));
+        Assert.Equal("bicarbonate of soda", Swaps.Of(scones, "buttermilk=milk").The("swap-loses-acid").Arguments["soda"]);
+        Assert.Contains("swap-tastes-less-sour", Swaps.Of(Ring, "lemon juice=water").Kinds());
+        Assert.DoesNotContain("swap-loses-acid", Swaps.Of(Ring, "lemon juice=water").Kinds());
+    }
+
     /// <summary>Rye comes into poolish and dough, milk stands in dough and wash.</summary>
     [Theory]
     [InlineData("swap-brings-allergen", "hearth", "strong white flour=wholemeal rye flour")]
@@ -124,6 +133,7 @@ public class SwapLimitTests
     [InlineData("swap-composition-not-known", "ring", "milk=oat drink")]
     [InlineData("swap-stand-in-not-known-at-all", "ring", "milk=moon dust")]
     [InlineData("swap-allergen-stays", "ring", "milk=water")]
+    [InlineData("swap-stand-in-not-clear", "hearth", "strong white flour=rye flour")]
     public void WhatIsTheSameInEveryPart_IsSaidOnce(string kind, string recipe, string wish) =>
         Assert.Single(Swaps.Of(recipe == "ring" ? Ring : HearthLoaf, wish).Kinds(), kind);
 
