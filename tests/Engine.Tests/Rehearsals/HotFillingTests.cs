@@ -29,6 +29,17 @@ public class HotFillingTests
         Assert.DoesNotContain(Of(Ring).Findings, finding => finding.Kind == "filling-not-cooled");
     }
 
+    [Fact]
+    public void WayOut_WritesAStepThatCools_AndTheFindingIsGone()
+    {
+        var text = Without("  spread:\n", "  roll:\n");
+        var finding = Of(text).Findings.Single(told => told.Kind == "filling-not-cooled");
+        var remedy = Assert.Single(Engine.Remedies.Remedies.For(finding, RecipeText.Read(text).Recipe!));
+        var after = Of(remedy.CarryOut(text));
+        Assert.Contains(after.Steps, step => step is { Kind: StepKind.Cool, Component: "filling" });
+        Assert.DoesNotContain(after.Findings, told => told.Kind is "filling-not-cooled" or "filling-too-warm-for-butter");
+    }
+
     /// <summary>The way out is a step that cools it, and then it is made so much earlier and is cool.</summary>
     [Fact]
     public void StepThatCools_MakesItEarlier_AndColdEnough()
