@@ -32,7 +32,7 @@ internal sealed class ResizeWords(Resized resized, Voice voice)
     /// <summary>The author's word for the pieces, where it was written for as many: one, or several.</summary>
     /// <param name="key">Of the words with the author's word; beside it stand those for one piece and for many.</param>
     public string Makes(string key, Make make) => voice.Say(
-        resized.Before.Recipe.Make is { } was && (was.Pieces == 1) == (make.Pieces == 1) ? key : make.Pieces == 1 ? key + "-one" : key + "-many",
+        resized.Before.Recipe.Make is { } was && ((was.Pieces == 1) == (make.Pieces == 1) || was.What != make.What) ? key : make.Pieces == 1 ? key + "-one" : key + "-many",
         ("pieces", make.Pieces),
         ("what", make.What),
         ("piece", make.PieceMass));
