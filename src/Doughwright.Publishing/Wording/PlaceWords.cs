@@ -24,7 +24,16 @@ internal sealed class PlaceWords(Rehearsal rehearsal, PlaceAdvice advice, Voice 
     {
         if (advice.AtTarget is not { } time)
         {
-            return voice.Say("place.not-known", ("step", Step));
+            return voice.Say(
+                advice.Refusal switch
+                {
+                    PlaceRefusal.NeverEnds => "place.never-at-target",
+                    PlaceRefusal.OverAtOnce => "place.over-at-once",
+                    PlaceRefusal.LongerThanADay => "place.longer-than-a-day",
+                    _ => "place.not-known",
+                },
+                ("step", Step),
+                ("target", advice.Target));
         }
 
         var stands = voice.Say(

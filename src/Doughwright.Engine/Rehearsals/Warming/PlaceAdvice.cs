@@ -37,6 +37,9 @@ public sealed record PlaceAdvice
     /// <summary>What it costs when the dough goes into the right place 2 K too warm.</summary>
     public required Slip? DoughTooWarm { get; init; }
 
+    /// <summary>Why nothing is worked out; null where it is.</summary>
+    public PlaceRefusal? Refusal { get; init; }
+
     /// <summary>Whether the room is warmer than what is asked, so that places are cooled.</summary>
     public bool IsCooling => Room > Target;
 

@@ -36,7 +36,7 @@ public static class Places
     {
         var again = StepAgain.Of(rehearsal, step);
         var atTarget = again?.MinutesAt(target);
-        if (again is null || atTarget is not { } minutes || !double.IsFinite(minutes.Central) || minutes.Central is < 1 or > LongestMinutes)
+        if (again is null || atTarget is not { } minutes || RefusalOf(minutes.Central) is not null)
         {
             return new()
             {
@@ -53,6 +53,7 @@ public static class Places
                 DoughTooWarm = null,
                 RoomDoes = false,
                 Places = [],
+                Refusal = again is not null && atTarget is { Central: var likely } ? RefusalOf(likely) : PlaceRefusal.NotKnown,
             };
         }
 
@@ -82,4 +83,11 @@ public static class Places
                 .ThenByDescending(answer => answer.PlaceWithin / answer.Course[^1].After)],
         };
     }
+
+    private static PlaceRefusal? RefusalOf(double minutes) => minutes switch
+    {
+        < 1 => PlaceRefusal.OverAtOnce,
+        <= LongestMinutes => null,
+        _ => double.IsFinite(minutes) ? PlaceRefusal.LongerThanADay : PlaceRefusal.NeverEnds,
+    };
 }

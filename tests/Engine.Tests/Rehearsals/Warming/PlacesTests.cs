@@ -292,6 +292,18 @@ public class PlacesTests
         Assert.Empty(Places.For(Cold, "bake", C(26)));
     }
 
+    [Theory]
+    [InlineData("mix", 26, "measured: 5 h", PlaceRefusal.NotKnown)]
+    [InlineData("bulk", 10, "measured: 20 h", PlaceRefusal.LongerThanADay)]
+    [InlineData("bulk", 26, "measured: 5 h", null)]
+    public void WhereNoPlaceIsWorkedOut_TheReasonIsSaid(string step, double target, string measured, PlaceRefusal? refusal)
+    {
+        var text = Texts.PotatoRolls.Replace("measured: 105 min", measured, StringComparison.Ordinal);
+        Assert.NotEqual(Texts.PotatoRolls, text);
+        var rehearsal = Rehearser.Rehearse(RecipeText.Read(text).Recipe!, Larder.Shipped, Request.Home);
+        Assert.Equal(refusal, Advice(rehearsal, target, step).Refusal);
+    }
+
     [Fact]
     public void StepThatIsMeant_IsTheFirstBulk() => Assert.Equal("bulk", Places.StepOf(Cold));
 
