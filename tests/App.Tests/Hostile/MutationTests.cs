@@ -48,6 +48,15 @@ public class MutationTests(ITestOutputHelper output)
     public void ASpoiledText_IsTheSameForTheSameNumber() =>
         Assert.All(Enumerable.Range(0, 200), number => Assert.Equal(Mutations.Text(number), Mutations.Text(number)));
 
+    /// <summary>The label of the mix looked for a free place up the whole height of such a picture.</summary>
+    [Fact]
+    public void APartOfManyTons_IsPrintedInTime()
+    {
+        var text = File.ReadAllText(House.PathTo("tests", "data", "corpus", "sound", "boiled-rings.yaml")).Replace("honey: 30 g", "honey: 999999999 g", StringComparison.Ordinal);
+        Assert.InRange(Took(text, Reached.Page, out var came), TimeSpan.Zero, Patience);
+        Assert.Equal(Reached.Page, came);
+    }
+
     [Fact]
     public void WhatHangs_IsNamed_AndHangsNothingElse()
     {
