@@ -71,7 +71,7 @@ internal static partial class SpoiledText
     /// The word of a number that is none stands in no answer, unless it is quoted from the text. Inside a longer word, as in the digest of a
     /// sheet of style, it is another word.
     /// </summary>
-    private static void Holds(string text, string written)
+    internal static void Holds(string text, string written)
     {
         Assert.True(written.Length > 2);
         var none = None().Match(written);

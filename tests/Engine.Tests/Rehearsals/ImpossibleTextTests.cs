@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Doughwright.Engine.Formulas.Resizing;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
@@ -90,5 +91,49 @@ public class ImpossibleTextTests
         var cooled = rehearsal.Steps.Where(step => step.Kind == StepKind.Cool && step.EndTemperature is not null).ToList();
         Assert.NotEmpty(cooled);
         Assert.All(cooled, step => Assert.NotNull(step.Time));
+    }
+
+    /// <summary>The author's kitchen with one thing changed has the author's fridge.</summary>
+    [Fact]
+    public void FridgeThatNoKitchenHas_IsLeftOutInEveryKitchen()
+    {
+        var recipe = RecipeText.Read(Texts.PotatoRollsWith("  fridge: 5 C\n", "  fridge: 9392 C\n")).Recipe!;
+        var kitchen = recipe.Home with { Air = AirProfile.Constant(Temperature.FromCelsius(17)) };
+        var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped, new() { Kitchen = kitchen });
+        Assert.NotNull(rehearsal.Total);
+        Assert.Equal(new Kitchen { Air = kitchen.Air }.Fridge, rehearsal.Kitchen.Fridge);
+    }
+
+    [Fact]
+    public void WaterOfNoWeight_WarmsNoDough()
+    {
+        var text = Texts.Read("tests/data/corpus/sound/quay-loaf.yaml").Replace("water: 340 g, at 27 C", "water: 0 g, at 27 C", StringComparison.Ordinal);
+        var rehearsal = Rehearser.Rehearse(RecipeText.Read(text).Recipe!, Larder.Shipped, new() { Dough = Temperature.FromCelsius(26) });
+        Assert.All(rehearsal.Solutions, solution => Assert.Null(solution.Warmth));
+    }
+
+    /// <summary>A third as much yeast as flour, two days of shaping, and a warm room: yeast that leapt over its room came to no number.</summary>
+    [Fact]
+    public void DoughFullOfYeast_RisesOnAndOn_AndStaysANumber()
+    {
+        var text = Texts.Read("tests/data/corpus/sound/rich-loaf.yaml")
+            .Replace("strong white flour: 450 g", "strong white flour: 48 g", StringComparison.Ordinal)
+            .Replace("    hands: 12 min\n", "    hands: 3199.3 min\n", StringComparison.Ordinal);
+        var recipe = RecipeText.Read(text).Recipe!;
+        foreach (var celsius in (double[])[24, 28, 32])
+        {
+            var kitchen = recipe.Home with { Air = AirProfile.Constant(Temperature.FromCelsius(celsius)) };
+            var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped, new() { Kitchen = kitchen });
+            Assert.DoesNotContain("NaN", Picture.Of(rehearsal), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void ScaleOutsideItsLimits_IsToldAndLeftOut()
+    {
+        var reading = RecipeText.Read(Texts.PotatoRollsWith("  scale: 1 g\n", "  scale: 0 g\n"));
+        Assert.Contains(reading.Findings, finding => finding is { Kind: "scale-outside-limits", Grade: Grade.Error });
+        Assert.Equal(Mass.FromGrams(1), reading.Recipe!.Home.Scale);
+        Assert.NotNull(Resizing.Resize(reading.Recipe, Larder.Shipped, new(new ResizeWish.Dough(Mass.FromGrams(1234)))).Recipe);
     }
 }
