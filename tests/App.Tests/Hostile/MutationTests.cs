@@ -8,7 +8,7 @@ namespace Doughwright.App.Tests.Hostile;
 public class MutationTests(ITestOutputHelper output)
 {
     /// <summary>As many as take about eight seconds of one core. "./check --long 20000" tries more.</summary>
-    private const int Few = 7_000;
+    private const int Few = 20_000;
     private const int FewCommands = 64;
     private const int Many = 1_000_000;
     private const int TextsPerCommand = 200;
