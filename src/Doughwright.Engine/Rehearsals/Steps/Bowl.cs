@@ -18,6 +18,9 @@ internal sealed class Bowl
     /// <summary>Lines of which nobody knows how much heat they hold.</summary>
     public required IReadOnlyList<LineFormula> Unknown { get; init; }
 
+    /// <summary>What heat hurts: yeast and egg, by themselves or inside a part.</summary>
+    public required IReadOnlyList<Delicate> Delicates { get; init; }
+
     /// <summary>The dough that is in the bowl already, by its component; null in a first mix. Nobody warms or cools it beforehand.</summary>
     public string? GoesOn { get; }
 
@@ -41,6 +44,7 @@ internal sealed class Bowl
         var warmths = lines.Select(line => WarmthOf(component.Id, line, parts, stage)).ToList();
         return new(balance, lines, warmths, step.Vessel is { } bowl ? stage.WarmthOf(bowl) : stage.Kitchen.Shelf.Celsius, stage.Priors, MixLines.GoesOn(lines, component) ? component.Id : null)
         {
+            Delicates = Delicate.In(lines, component.Id, parts, stage),
             Unknown = [.. lines.Where(line => !Matter.IsHeatKnown(line, parts) && !SmallUnknowns.IsSmall(line, lines))],
         };
     }
@@ -55,6 +59,7 @@ internal sealed class Bowl
         GoesOn)
     {
         Unknown = Unknown,
+        Delicates = Delicates,
     };
 
     /// <summary>How warm it becomes with this handling rise, in every lane.</summary>
