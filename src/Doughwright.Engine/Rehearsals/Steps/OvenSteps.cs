@@ -94,6 +94,7 @@ internal static class OvenSteps
         return Outcome(input, after, dial, start, target, here, Basis.Computed, input.IsHome ? new(null, [target.Share], null) : null) with
         {
             Way = () => piece.Way(fourier[0], here.Central),
+            Findings = CoreTarget.Raw(step, stage, Temperature.FromCelsius(target.Celsius(start, stage.Boils).Central)) is { } raw ? [raw] : [],
         };
     }
 
