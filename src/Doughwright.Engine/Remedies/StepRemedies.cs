@@ -150,10 +150,12 @@ internal static class StepRemedies
         };
     }
 
-    /// <summary>A time that was measured in the room is not the time in the fridge.</summary>
+    /// <summary>
+    /// Only where it stands and waits: nobody pours or kneads in a fridge. A time that was measured in the room is not the time in the fridge.
+    /// </summary>
     private static IEnumerable<Remedy> Fridge(Found found)
     {
-        if (found.Step is { Where: not Where.Fridge } step)
+        if (found.Step is { Where: not Where.Fridge, Kind: StepKind.Cool or StepKind.Rest or StepKind.Bulk or StepKind.Proof } step)
         {
             yield return found.Remedy(
                 Verbs.PutInFridge,
