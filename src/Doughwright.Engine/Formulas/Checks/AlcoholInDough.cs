@@ -16,7 +16,7 @@ internal static class AlcoholInDough
     public static IEnumerable<Finding> Check(Formula formula)
     {
         var bringing = Bringing(formula).ToArray();
-        if (formula.FinalDough() is not { } dough || bringing.Length == 0 || Share(formula) is not { } share || share < SlowsFrom || formula.Yeast is not { Fresh.Grams: > 0 })
+        if (bringing.Length == 0 || formula.FinalDough() is not { } dough || Share(formula) is not { } share || share < SlowsFrom || formula.Yeast is not { Fresh.Grams: > 0 })
         {
             yield break;
         }

@@ -18,5 +18,5 @@ internal static class HoneyForInfants
 
     /// <summary>By the larder's row, and by its name for what the author brings: "heather honey".</summary>
     private static bool IsHoney(LineFormula line) =>
-        line.UsesComponent is null && (line.Ingredient?.Id == "honey" || Phrase.Holds(Phrase.Normal(line.Name), Phrase.Normal("honey")));
+        line.UsesComponent is null && (line.Ingredient?.Id == "honey" || Phrase.Says(line.Name, "honey"));
 }

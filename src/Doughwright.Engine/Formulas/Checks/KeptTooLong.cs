@@ -25,11 +25,16 @@ internal static class KeptTooLong
 
     public static IEnumerable<Finding> Check(Formula formula)
     {
+        if (formula.Recipe.Keeping.Count == 0)
+        {
+            yield break;
+        }
+
         var finishing = Finishing.Of(formula).Select(put => put.Part).DistinctBy(part => part.Id).ToArray();
         var spoils = formula.Components.Where(part => Spoils(part, formula, finishing.Contains(part))).ToArray();
         foreach (var advice in formula.Recipe.Keeping)
         {
-            var words = Phrase.Normal(advice.Words);
+            var words = advice.Words;
             if (Says(words, Frozen))
             {
                 continue;
@@ -62,7 +67,7 @@ internal static class KeptTooLong
         }
     }
 
-    private static bool Says(string normal, string[] words) => words.Any(word => Phrase.Holds(normal, Phrase.Normal(word)));
+    private static bool Says(string text, string[] words) => Array.Exists(words, word => Phrase.Says(text, word));
 
     private static bool Spoils(ComponentFormula part, Formula formula, bool goesOnLast) => goesOnLast
         ? part.Lines.Any(EatenRaw.IsRawEgg) || (Perishable.IsMoist(part) && Perishable.Holds(part, formula))
@@ -70,7 +75,7 @@ internal static class KeptTooLong
             && part.Lines.Where(line => line.Ingredient is { } food && SoftCheeses.Contains(food.Id)).Sum(line => line.Mass.Grams) >= CheeseFilling * part.Mass.Grams;
 
     private static bool IsUnderOil(ComponentFormula part) =>
-        part.Composition.Fat >= UnderOilFromPercent && part.Lines.Any(line => line.UsesComponent is null && Says(Phrase.Normal(line.Name), UnderOil) && !IsDry(line));
+        part.Composition.Fat >= UnderOilFromPercent && part.Lines.Any(line => line.UsesComponent is null && Says(line.Name, UnderOil) && !IsDry(line));
 
     /// <summary>Without water nothing grows.</summary>
     private static bool IsDry(LineFormula line) => line.Composition.Water < 15 || line.Name.Contains("dried", StringComparison.OrdinalIgnoreCase);

@@ -40,5 +40,5 @@ internal static class MissingYeast
         }
     }
 
-    private static bool IsCulture(string name) => Cultures.Any(word => Phrase.Holds(Phrase.Normal(name), Phrase.Normal(word)));
+    private static bool IsCulture(string name) => Array.Exists(Cultures, word => Phrase.Says(name, word));
 }

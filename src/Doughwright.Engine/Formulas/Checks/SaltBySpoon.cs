@@ -17,7 +17,7 @@ internal static class SaltBySpoon
 
     private static bool IsCoarse(LineFormula line)
     {
-        var said = Phrase.Normal(string.Join(" ", line.Source.Conditions.Prepend(line.Name)));
-        return Coarse.Any(word => Phrase.Holds(said, Phrase.Normal(word)));
+        var said = string.Join(" ", line.Source.Conditions.Prepend(line.Name));
+        return Array.Exists(Coarse, word => Phrase.Says(said, word));
     }
 }
