@@ -63,7 +63,7 @@ internal static class FormulaJson
         json.WriteString("id", line.Id);
         json.WriteString("name", line.Name);
         json.WriteString("role", line.Role is { } role ? JsonText.Name(role) : null);
-        json.WriteNumber("grams", line.Mass.Grams);
+        json.Number("grams", line.IsMassKnown ? line.Mass.Grams : null);
         json.WriteString("typed", line.Source.Typed);
         WriteHousehold(json, line.Source.Household);
         json.Number("waterGrams", line.Water?.Grams);

@@ -15,7 +15,7 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
     private sealed record Block(string Head, IReadOnlyDictionary<string, Cell> Cells);
 
     /// <param name="Typed">What was typed in another measure than that of the table, of one line alone; null for sums.</param>
-    /// <param name="IsKnown">Whether what was typed could be weighed.</param>
+    /// <param name="IsKnown">Whether all of it could be weighed; what could not is no part of a sum.</param>
     private sealed record Cell(double Grams, double? Percent, string? Typed = null, bool IsKnown = true);
 
     /// <summary>Names of the rows by key, in the order of the recipe; parts after ingredients.</summary>
@@ -50,7 +50,10 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
                 names.TryAdd(key, line.Name);
                 var grams = line.Mass.Grams * component.ShareInDough;
                 var sum = grams + (cells.TryGetValue(key, out var before) ? before.Grams : 0);
-                cells[key] = new(sum, formula.Flour > Mass.Zero ? 100 * sum / formula.Flour.Grams : null);
+                cells[key] = new(
+                    sum,
+                    formula.Flour > Mass.Zero ? 100 * sum / formula.Flour.Grams : null,
+                    IsKnown: line.IsMassKnown && before is not { IsKnown: false });
             }
         }
 
@@ -69,7 +72,7 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
                 (before?.Grams ?? 0) + line.Mass.Grams,
                 line.Percent is { } percent ? (before?.Percent ?? 0) + percent.Value : null,
                 before is null ? TypedMeasure.Of(line, voice.Measures) : null,
-                line.Source.Household is null || line.Source.Mass is not null);
+                line.IsMassKnown && before is not { IsKnown: false });
         }
 
         return new(component.Name, cells);
@@ -94,8 +97,10 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
             var (percents, percentTotal) = Percents(block);
             foreach (var row in rows)
             {
-                cells[row].Add(block.Cells.GetValueOrDefault(row) is { Typed: { } typed } cell ? voice.Say("row-typed", ("typed", typed), ("weight", cell.IsKnown ? grams[row] : voice.Words["not-known"])) : grams.GetValueOrDefault(row, ""));
-                cells[row].Add(percents.GetValueOrDefault(row, ""));
+                var cell = block.Cells.GetValueOrDefault(row);
+                var weight = cell is { IsKnown: false } ? voice.Words["not-known"] : grams.GetValueOrDefault(row, "");
+                cells[row].Add(cell?.Typed is { } typed ? voice.Say("row-typed", ("typed", typed), ("weight", weight)) : weight);
+                cells[row].Add(cell is { IsKnown: false } ? "" : percents.GetValueOrDefault(row, ""));
             }
 
             totals.Add(gramsTotal);

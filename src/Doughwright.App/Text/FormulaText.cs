@@ -36,6 +36,11 @@ internal sealed class FormulaText
         page.Paragraph(formula.Recipe.Make is { } make
             ? voice.Say("formula-makes", ("dough", formula.Dough), ("flour", formula.Flour), ("pieces", make.Pieces), ("what", make.What), ("piece", make.PieceMass))
             : voice.Say("formula-dough", ("dough", formula.Dough), ("flour", formula.Flour)));
+        var unknown = formula.Components.SelectMany(part => part.Lines).Where(line => !line.IsMassKnown).Select(line => line.Name).Distinct().ToArray();
+        if (unknown.Length > 0)
+        {
+            page.Paragraph(voice.Say("formula-without", ("names", voice.List(unknown))));
+        }
     }
 
     private void WritePercents()

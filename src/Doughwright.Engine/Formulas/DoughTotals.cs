@@ -78,7 +78,7 @@ internal sealed class DoughTotals
                 hydrationGrams += line.Water?.Grams * share;
                 break;
             case Role.Yeast:
-                freshYeastGrams += line.Ingredient?.Yeast is { } kind ? YeastEquivalents.ToFresh(line.Mass * share, kind).Grams : null;
+                freshYeastGrams += line is { Source.Mass: not null, Ingredient.Yeast: { } kind } ? YeastEquivalents.ToFresh(line.Mass * share, kind).Grams : null;
                 break;
         }
     }

@@ -17,6 +17,9 @@ public sealed record LineFormula
 
     public required Mass Mass { get; init; }
 
+    /// <summary>False where the text gives a measure that nobody can weigh, or none: then <see cref="Mass"/> is zero and every sum is without it.</summary>
+    public bool IsMassKnown => Source.Uses is not null || Source.Mass is not null;
+
     /// <summary>Its water as bakers count it: a flour's own moisture is zero here. Null when unknown.</summary>
     public required Mass? Water { get; init; }
 

@@ -13,6 +13,7 @@ internal static class SwapConsequences
         SaltNotes.Of,
         FlourNotes.Of,
         YeastNotes.Of,
+        AlcoholNotes.Of,
         TraitNotes.Of,
         EggNotes.Of,
         MethodNotes.Of,

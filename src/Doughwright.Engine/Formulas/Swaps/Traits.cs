@@ -56,5 +56,5 @@ internal static class Traits
 
     /// <summary>Whether a row of a table is about an ingredient: by its id, or by the beginning of it before a star.</summary>
     internal static bool Means(string pattern, string id) =>
-        pattern.EndsWith('*') ? id.StartsWith(pattern[..^1], StringComparison.Ordinal) : pattern == id;
+        pattern.EndsWith('*') ? id.AsSpan().StartsWith(pattern.AsSpan(0, pattern.Length - 1), StringComparison.Ordinal) : pattern == id;
 }

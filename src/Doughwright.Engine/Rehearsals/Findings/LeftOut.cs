@@ -1,4 +1,5 @@
 using Doughwright.Engine.Formulas;
+using Doughwright.Engine.Formulas.Checks;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Steps;

@@ -48,7 +48,8 @@ internal static class Spoons
                 continue;
             }
 
-            if (larder.MeasureOf(ingredient, unit + form, Region.UnitedStates) is { Measure: { } measure }
+            // A spoon that was weighed of something else is good enough to read an author's, not to tell a reader to put the scale away.
+            if (larder.MeasureOf(ingredient, unit + form, Region.UnitedStates) is { Measure: { Evidence.Obtained: not "proxy" } measure }
                 && Nearest(mass / measure.Mass, parts, most) is var (number, one))
             {
                 return Said(number, one, unit, measure, words);

@@ -1,8 +1,7 @@
-using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 
-namespace Doughwright.Engine.Rehearsals.Findings;
+namespace Doughwright.Engine.Formulas.Checks;
 
 /// <summary>
 /// What spoils out of the fridge: egg, and dairy that is moist. A sugar glaze or plain butter holds too little water to matter.
