@@ -45,6 +45,10 @@ internal static class FindingsChange
             {
                 asked.Add((word, remedy));
             }
+            else if (offers.All.Count == 0)
+            {
+                given.Faults.Add("remedy-none", ("given", word));
+            }
             else
             {
                 given.Faults.AddUnknown("remedy-unknown", word, [.. offers.All.Select(offer => offer.Id)]);
@@ -86,7 +90,15 @@ internal static class FindingsChange
         {
             if (whole.All.FirstOrDefault(finding => finding.Id == id) is not { } finding)
             {
-                given.Faults.AddUnknown("finding-unknown", id, [.. whole.All.Where(known => Acceptances.Refusal(known) is null).Select(known => known.Id)]);
+                string[] known = [.. whole.All.Where(other => Acceptances.Refusal(other) is null).Select(other => other.Id)];
+                if (known.Length == 0)
+                {
+                    given.Faults.Add("finding-none", ("given", id), ("option", options.Accept.Name));
+                }
+                else
+                {
+                    given.Faults.AddUnknown("finding-unknown", id, known);
+                }
             }
             else if (finding.Safety)
             {

@@ -45,28 +45,24 @@ public static class DialPairs
             return (celsius, null);
         }
 
-        foreach (var row in Rows)
-        {
-            if (row.StaticFahrenheit == fahrenheit)
-            {
-                return (row.StaticCelsius, fahrenheit);
-            }
-        }
-
-        return ((int)Math.Round(dial.Celsius / DialStep, MidpointRounding.AwayFromZero) * DialStep, fahrenheit);
+        var (low, high) = (Rows.LastOrDefault(row => row.StaticFahrenheit <= fahrenheit), Rows.FirstOrDefault(row => row.StaticFahrenheit >= fahrenheit));
+        return (Between(dial.Celsius, low.StaticCelsius, high.StaticCelsius), fahrenheit);
     }
 
-    /// <summary>The Fahrenheit figure that stands beside a Celsius figure on dials: the customary pair, else the nearest 5 °F.</summary>
+    /// <summary>The Fahrenheit figure that stands beside a Celsius figure on dials: the customary pair, else the nearest 5 °F between its neighbours.</summary>
     private static int Fahrenheit(int celsius)
     {
-        foreach (var row in Rows)
-        {
-            if (row.StaticCelsius == celsius)
-            {
-                return row.StaticFahrenheit;
-            }
-        }
+        var (low, high) = (Rows.LastOrDefault(row => row.StaticCelsius <= celsius), Rows.FirstOrDefault(row => row.StaticCelsius >= celsius));
+        return Between(Temperature.FromCelsius(celsius).Fahrenheit, low.StaticFahrenheit, high.StaticFahrenheit);
+    }
 
-        return (int)Math.Round((celsius * 9.0 / 5 + 32) / 5, MidpointRounding.AwayFromZero) * 5;
+    /// <summary>
+    /// The nearest step of the dial, and never past a customary pair: those are roundings (500 °F is 260 °C, and stands beside 250 °C), so an exact figure
+    /// beside them would have a hotter oven read cooler. Nought for no neighbour on that side.
+    /// </summary>
+    private static int Between(double degrees, int low, int high)
+    {
+        var nearest = (int)Math.Round(degrees / DialStep, MidpointRounding.AwayFromZero) * DialStep;
+        return nearest < low ? low : high > 0 && nearest > high ? high : nearest;
     }
 }

@@ -34,23 +34,34 @@ internal static class ResizedMeasures
         RunResult RunOf(Request request) =>
             Run.Of(new(Changes.Apply(after, larder, request), after.Recipe.Home, request, home.Priors, isHome: false), Variants.Anchors(home, request));
         var here = RunOf(Request.Home);
-        var measures = resized.Recipe.Steps.SelectMany(step => Of(step, null, here).Concat(step.Variants.Where(variant => variant.Step.Measured is not null).SelectMany(
-            variant => Of(variant.Step, variant.Id, RunOf(new() { Variants = new Dictionary<string, string> { [step.Id] = variant.Id } }))))).ToList();
+        var (before, wish) = (resized.Before.Recipe, resized.Request.Wish);
+        var measures = resized.Recipe.Steps.SelectMany(step => Of(step, null, here, before, wish).Concat(step.Variants.Where(variant => variant.Step.Measured is not null).SelectMany(
+            variant => Of(variant.Step, variant.Id, RunOf(new() { Variants = new Dictionary<string, string> { [step.Id] = variant.Id } }), before, wish)))).ToList();
         var recipe = resized.Recipe with { Steps = [.. resized.Recipe.Steps.Select(step => Settled(step, measures))] };
         return resized with
         {
             Recipe = recipe,
             After = Formula.Balance(recipe, larder),
             Measures = measures,
-            Findings = [.. resized.Findings, .. measures.Where(measure => !measure.Stands).Select(measure => Gone(measure, resized.Recipe.FindStep(measure.Step)! with { Name = measure.Name }))],
+            Findings = [.. resized.Findings, .. AsThick(resized, measures), .. measures.Where(measure => !measure.Stands).Select(measure => Gone(measure, resized.Recipe.FindStep(measure.Step)! with { Name = measure.Name }))],
         };
     }
+
+    /// <summary>One sheet on another tray lies as thick there as on its own.</summary>
+    private static bool IsAsThick(Recipe before, ResizeWish wish) => wish is ResizeWish.Tray && before.Make is { Pieces: 1 };
+
+    private static IEnumerable<Finding> AsThick(Resized resized, IReadOnlyList<ResizedMeasure> measures) =>
+        from measure in measures
+        where measure is { Variant: null, Time: not null } && IsAsThick(resized.Before.Recipe, resized.Request.Wish)
+        let step = resized.Recipe!.FindStep(measure.Step)
+        where step.Kind == StepKind.Bake
+        select StepFindings.About(step, "resize-bake-as-thick", Grade.Hint, false, ("was", measure.Time!.Value));
 
     private static bool HasMeasures(Recipe recipe) =>
         recipe.Steps.Any(step => step.Measured is not null || step.Variants.Any(variant => variant.Step.Measured is not null));
 
     /// <param name="variant">Id of the other way in which it was measured; null for the step as written.</param>
-    private static IEnumerable<ResizedMeasure> Of(Step step, string? variant, RunResult run)
+    private static IEnumerable<ResizedMeasure> Of(Step step, string? variant, RunResult run, Recipe before, ResizeWish wish)
     {
         if (step.Measured is not { } measured)
         {
@@ -62,6 +73,13 @@ internal static class ResizedMeasures
         if (measured.Time is { } time)
         {
             var now = outcome?.Minutes is { } minutes ? Report.TimeOf(minutes) : null;
+            if (step.Kind == StepKind.Bake && IsAsThick(before, wish))
+            {
+                // Its middle is as far from the heat as it was: a sheet has two faces, however wide it is. The model knows round pieces only.
+                yield return new(step.Id, name, true) { Variant = variant, Time = time, NewTime = time };
+                yield break;
+            }
+
             var reading = step.Kind is StepKind.Bulk or StepKind.Proof or StepKind.Rest ? RiseReading : ClockReading;
             yield return new(step.Id, name, now is { } known && time > Duration.Zero && Math.Abs((known.Likely / time) - 1) <= reading)
             {

@@ -45,6 +45,20 @@ public class PlaceTests
         Assert.Equal(["oven", "cupboard"], json.RootElement.GetProperty("places").EnumerateArray().Select(place => place.GetProperty("kind").GetString()!).Order().Reverse());
     }
 
+    /// <summary>Butter on 35 % of the flour holds to about 28 °C (common practice, no source): what a rehearsal says of such a place, this says too.</summary>
+    [Theory]
+    [InlineData("proof", "38C", true)]
+    [InlineData("bulk", "30C", true)]
+    [InlineData("proof", "27C", false)]
+    public void AWarmPlaceForARichDough_TellsOfItsButter(string step, string target, bool isTold)
+    {
+        var ring = House.PotatoRolls.Replace("potato-rolls", "pilot-ring", StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(Run.Of("place", ring, "--to", target, "--step", step, "--json").Output);
+        Assert.Equal(isTold, json.RootElement.GetProperty("findings").EnumerateArray().Any(finding =>
+            finding.GetProperty("kind").GetString() == "place-too-warm-for-butter" && finding.GetProperty("place").GetString() == "steps." + step));
+        Assert.Equal(isTold, Place(ring, "--to", target, "--step", step).Contains("With 34.8 % butter on the flour", StringComparison.Ordinal));
+    }
+
     private static string Place(params string[] options) => string.Join(' ', Run.Of(["place", .. options]).Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     [Fact]

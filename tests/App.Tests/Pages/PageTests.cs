@@ -37,6 +37,54 @@ public class PageTests
         Assert.InRange(packed.Length, 60_000, 100_000);
     }
 
+    /// <summary>A sauce that is stirred is no dough, and who has another tin bakes another loaf.</summary>
+    [Fact]
+    public void PartsAreNamedByTheirNames_AndTheTinIsATool()
+    {
+        var page = MadePages.Of("""
+            doughwright: 1
+            title: Tin bread
+            make: 1 loaf of 860 g
+            home:
+              air: 22 C
+            parts:
+              dough:
+                strong white flour: 500 g
+                water: 340 g, from the tap
+                salt: 10 g
+                instant yeast: 5 g
+              brine:
+                name: salt brine
+                kind: topping
+                water: 60 g, at 35 C
+                salt: 4 g
+            steps:
+              mix:
+                of: dough
+                hands: 8 min
+                way: by hand
+                measured: 24 C
+              whisk:
+                kind: mix
+                of: brine
+                hands: 1 min
+                way: by hand
+              proof:
+                of: dough
+                vessel: steel tin, 500 g, 25 x 11 x 7 cm
+                measured: 60 min
+              bake:
+                of: dough
+                oven: 220 C fan
+                vessel: steel tin, 500 g, 25 x 11 x 7 cm
+                measured: 35 min and 96 C
+            """).Document;
+        var text = page.Body!.TextContent;
+        Assert.Single(System.Text.RegularExpressions.Regex.Matches(text, "The dough comes to"));
+        Assert.Contains("Salt brine comes to", text, StringComparison.Ordinal);
+        Assert.Contains("Steel tin, 25 × 11 × 7 cm", text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [MemberData(nameof(Pages))]
     public void Page_IsTheSameEveryTime(string name) => Assert.Equal(MadePages.Named(name).Html, MadePages.Of(MadePages.TextOf(name)).Html);

@@ -89,6 +89,52 @@ public class ResizedMeasuresTests
         }
     }
 
+    /// <summary>Heat reaches the middle of a slab through its thickness (infinite slab of conduction, Carslaw and Jaeger, from memory): as thick, as long.</summary>
+    [Fact]
+    public void ASheetOnALargerTray_BakesAsLong_AndThatIsTheAuthorsFigure()
+    {
+        var sheet = RecipeText.Read("""
+            doughwright: 1
+            title: Flat bread
+            make: 1 sheet of 1 kg
+            home:
+              air: 22 C
+            parts:
+              dough:
+                strong white flour: 560 g
+                water: 410 g, from the tap
+                salt: 11 g
+                instant yeast: 4 g
+                olive oil: 15 g
+            steps:
+              mix:
+                of: dough
+                hands: 8 min
+                way: by hand
+                measured: 24 C
+              bulk:
+                of: dough
+                measured: 90 min
+              proof:
+                of: dough
+                vessel: aluminium tray, 600 g, 30 x 20 x 3 cm
+                measured: 60 min
+              bake:
+                of: dough
+                oven: 230 C fan
+                vessel: aluminium tray, 600 g, 30 x 20 x 3 cm
+                measured: 24 min and 97 C
+            """).Recipe!;
+        var wish = new ResizeWish.Tray(new(Length.FromMetres(0.45), Length.FromMetres(0.40), null, null), null);
+        var resized = Resizing.Resize(sheet, Larder.Shipped, new(wish));
+        Assert.Equal(3, resized.Factor!.Value, 1e-9);
+        Assert.True(Of(resized, "bake").Stands);
+        Assert.Equal(24, resized.Recipe!.FindStep("bake")!.Measured!.Time!.Value.Minutes);
+        Assert.Contains(resized.Findings, finding => finding is { Kind: "resize-bake-as-thick", Place: "steps.bake" });
+        var thicker = Resizing.Resize(sheet, Larder.Shipped, new(new ResizeWish.PieceMass(Mass.FromKilograms(3))));
+        Assert.False(Of(thicker, "bake").Stands);
+    }
+
     [Fact]
     public void SameSize_LeavesEveryMeasurement()
     {

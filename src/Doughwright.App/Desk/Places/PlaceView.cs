@@ -40,7 +40,7 @@ internal sealed record PlaceView(
             isKnown && !advice.RoomDoes ? words.Room() : "",
             voice.Say("place.miss-head", ("miss", Miss)),
             isKnown ? [words.Miss("place.too-cold", advice.TooCold), words.Miss("place.too-warm", advice.TooWarm), words.Miss("place.dough-too-cold", advice.DoughTooCold), words.Miss("place.dough-too-warm", advice.DoughTooWarm), words.Cue()] : [],
-            FindingView.All(findings, file.Recipe, voice));
+            FindingView.All(PlaceCommand.With(findings, advice), file.Recipe, voice));
     }
 }
 

@@ -24,14 +24,19 @@ internal static class FitCheck
         .. Bowls(before, after),
         .. Machines(before, after),
         .. Tins(before, after, wish),
-        .. Trays(before.Recipe, after.Recipe, kitchen),
+        .. OvenRoom.Of(before.Recipe, wish),
+        .. Trays(before.Recipe, after.Recipe, kitchen, wish),
     ];
 
-    /// <summary>No more trays at once than the recipe uses, and fewer where fewer do.</summary>
+    /// <summary>
+    /// As many trays in use as the pieces fill now, fewer or more: the new text is then judged as the resizing judged it, and lies on its trays as the
+    /// old one did when it is resized once more. More than a text can say are left.
+    /// </summary>
     public static Recipe WithTrays(Recipe recipe, IReadOnlyList<Fit> fits)
     {
         if (fits.FirstOrDefault(fit => fit.Kind == FitKind.Tray)?.Needed is not { } needed
-            || recipe.Steps.SelectMany(step => step.Variants.Select(variant => variant.Step).Prepend(step)).All(step => step.Trays is null || step.Trays <= needed))
+            || !Limits.Trays.Holds(needed)
+            || recipe.Steps.SelectMany(step => step.Variants.Select(variant => variant.Step).Prepend(step)).All(step => step.Trays is null || step.Trays == needed))
         {
             return recipe;
         }
@@ -41,7 +46,7 @@ internal static class FitCheck
 
     private static Step WithTrays(Step step, int needed) => step with
     {
-        Trays = step.Trays > needed ? needed : step.Trays,
+        Trays = step.Trays is null ? null : needed,
         Variants = [.. step.Variants.Select(variant => variant with { Step = WithTrays(variant.Step, needed) })],
     };
 
@@ -95,7 +100,7 @@ internal static class FitCheck
     }
 
     /// <summary>As many on a tray as the author had there; of heavier pieces fewer, by the floor they cover.</summary>
-    private static IEnumerable<Fit> Trays(Recipe before, Recipe after, Kitchen kitchen)
+    private static IEnumerable<Fit> Trays(Recipe before, Recipe after, Kitchen kitchen, ResizeWish wish)
     {
         if (before.Make is not { } was || after.Make is not { } now || OtherVessel.StepWithTrays(before) is not { Trays: { } trays } step)
         {
@@ -115,6 +120,12 @@ internal static class FitCheck
             Needed = needed,
             There = kitchen.Trays,
         };
+        // What may go into no oven is not counted in loads.
+        if (OvenRoom.IsBeyond(wish))
+        {
+            yield break;
+        }
+
         var loads = Loads(needed, Math.Max(1, kitchen.Trays));
         yield return new(FitKind.Oven, loads <= 1 ? FitVerdict.Fits : FitVerdict.TooMuch, step.Id, step.Name) { Needed = needed, There = kitchen.Trays, Loads = loads };
     }

@@ -144,6 +144,9 @@ internal static class ResizeChecks
             case { Kind: FitKind.Tin, Verdict: FitVerdict.CannotBeTold }:
                 yield return Report.Make("resize-tin-not-told", Grade.Hint, place, position, ("step", fit.Name), ("held", fit.HeldBefore!), ("holds", fit.HoldsNow!));
                 break;
+            case { Kind: FitKind.Oven, Verdict: FitVerdict.CannotBeTold }:
+                yield return Report.Make("resize-oven-not-told", Grade.Warning, place, position, ("step", fit.Name), ("longest", OvenRoom.Longest), ("widest", OvenRoom.Widest));
+                break;
             case { Kind: FitKind.Oven, Verdict: FitVerdict.TooMuch }:
                 yield return Report.Make("resize-oven-loads", Grade.Warning, place, position, ("step", fit.Name), ("needed", fit.Needed!), ("there", fit.There!), ("loads", fit.Loads!));
                 break;

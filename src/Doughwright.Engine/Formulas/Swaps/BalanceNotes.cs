@@ -51,7 +51,7 @@ internal static class BalanceNotes
 
     /// <summary>What the residual is in percent of. Of a small glaze half a percent is less than the scale shows.</summary>
     private static Mass Basis(SwapChange change, SwapResidual residual) => residual.Component is { } id && change.Before.FindComponent(id) is { } part
-        ? part.Flour > Mass.Zero ? part.Flour : part.Base
+        ? SwapResiduals.BasisOf(change.Before, part)
         : change.Before.Flour;
 
     /// <summary>"+1.2 %": what is more has its sign too. What is not known is left out of the sentence.</summary>

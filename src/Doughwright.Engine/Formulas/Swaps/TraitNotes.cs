@@ -39,8 +39,10 @@ internal static class TraitNotes
         yield return Gains(Trait.Raises) ? swap.About("swap-brings-raising-agent", Grade.Warning) : null;
         yield return Loses(Trait.Raises) ? swap.About("swap-loses-raising-agent", Grade.Warning) : null;
         yield return Gains(Trait.Sour) ? swap.About("swap-brings-acid", Grade.Hint) : null;
-        yield return Loses(Trait.Browns) ? swap.About("swap-browns-less", Grade.Hint) : null;
-        yield return Gains(Trait.Browns) || Gains(Trait.Sweeter) ? swap.About("swap-browns-more", Grade.Hint) : null;
+        // A crust is browned by the dough and by what lies on it, never by what is inside.
+        var isOnCrust = isInDough || swap.Component.Kind == ComponentKind.Topping;
+        yield return Loses(Trait.Browns) && isOnCrust ? swap.About("swap-browns-less", Grade.Hint) : null;
+        yield return (Gains(Trait.Browns) || Gains(Trait.Sweeter)) && isOnCrust ? swap.About("swap-browns-more", Grade.Hint) : null;
         yield return Gains(Trait.Sweeter) ? swap.About("swap-tastes-sweeter", Grade.Hint) : null;
     }
 

@@ -1,4 +1,5 @@
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Rehearsals.Warming;
 
@@ -48,6 +49,9 @@ public sealed record PlaceAdvice
 
     /// <summary>Steadiest first; empty when the room does, or when nothing can be computed.</summary>
     public required IReadOnlyList<PlaceAnswer> Places { get; init; }
+
+    /// <summary>What the warmth asked for does to this dough, whichever way it is reached: butter that softens.</summary>
+    public IReadOnlyList<Finding> Findings { get; init; } = [];
 }
 
 /// <summary>How much longer a step takes than in a place that keeps the temperature; below nought when it is quicker.</summary>

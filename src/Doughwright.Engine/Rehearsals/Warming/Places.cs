@@ -1,5 +1,6 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Findings;
 
 namespace Doughwright.Engine.Rehearsals.Warming;
 
@@ -32,7 +33,12 @@ public static class Places
     /// <summary>The same with the other choice, colder and slower, and what a miss costs.</summary>
     /// <param name="step">Id of a bulk or a proof.</param>
     /// <param name="target">10 to 40 °C.</param>
-    public static PlaceAdvice Advise(Rehearsal rehearsal, string step, Temperature target, PlaceWish? wish = null)
+    public static PlaceAdvice Advise(Rehearsal rehearsal, string step, Temperature target, PlaceWish? wish = null) => WorkedOut(rehearsal, step, target, wish) with
+    {
+        Findings = rehearsal.Recipe.FindStep(step) is { } known ? [.. RichDough.In(rehearsal.Formula, known, target)] : [],
+    };
+
+    private static PlaceAdvice WorkedOut(Rehearsal rehearsal, string step, Temperature target, PlaceWish? wish)
     {
         var again = StepAgain.Of(rehearsal, step);
         var atTarget = again?.MinutesAt(target);

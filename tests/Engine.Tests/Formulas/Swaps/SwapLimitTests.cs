@@ -67,6 +67,22 @@ public class SwapLimitTests
         Assert.Contains("Scald the flour", (string[])swapped.The("swap-measured-before").Arguments["steps"]);
     }
 
+    /// <summary>
+    /// 150 g of milk with 3.3 % of fat (USDA SR28, whole milk) lose 4.9 g: 3.3 % of the 150 g of poppy seed that its author names as base, and 33 % of
+    /// nothing but the 15 g of semolina. A filling is no crust.
+    /// </summary>
+    [Fact]
+    public void AFilling_IsReckonedOnTheBaseItsAuthorNames()
+    {
+        var text = Texts.Read("demo/recipes/potato-rolls.yaml").Replace(
+            "steps:\n", "  poppy:\n    kind: filling\n    base: poppy seeds\n    poppy seeds: 150 g, ground\n    milk: 150 g\n    sugar: 60 g\n    semolina: 15 g\nsteps:\n", StringComparison.Ordinal);
+        var swapped = Swaps.Of(RecipeText.Read(text).Recipe!, "milk@poppy=water");
+        Assert.Equal(-3.3, swapped.Residuals.Single(residual => residual.Component == "poppy").Fat!.Value.Value, 0.3);
+        Assert.DoesNotContain(swapped.Consequences, finding => finding is { Kind: "swap-part-salt-changes", Grade: Grade.Warning });
+        Assert.DoesNotContain("swap-browns-less", swapped.Kinds());
+        Assert.Contains("swap-browns-less", Swaps.Of(Buns, "milk=water").Kinds());
+    }
+
     [Theory]
     [InlineData("rice flour")]
     [InlineData("buckwheat flour")]
