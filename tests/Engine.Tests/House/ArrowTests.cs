@@ -13,7 +13,7 @@ public class ArrowTests
         ["Recipes", "Kitchens"],
         ["TextForm", "Formulas", "Heat", "Fermentation", "Baking"],
         ["Rehearsals"],
-        ["Remedies"],
+        ["Remedies", "Cases"],
     ];
 
     /// <summary>Arrows within a floor, each with its reason.</summary>

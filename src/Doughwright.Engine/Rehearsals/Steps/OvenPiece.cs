@@ -23,31 +23,43 @@ internal sealed class OvenPiece
 
     public static OvenPiece Of(Portion portion, PerLane start, OvenSetting oven, Stage stage)
     {
-        var count = stage.Lanes;
-        var padded = Lanes.Padded(count);
-        var mass = portion.Mass / portion.Pieces;
-        var specificHeat = portion.JoulesPerKelvin / portion.Mass.Grams;
         var gasFree = GasFreeMillilitresPerGram(portion);
-        var air = FanEquivalent(oven, stage.WrittenModeOf(oven));
+        var growth = new double[stage.Lanes];
+        for (var lane = 0; lane < growth.Length; lane++)
+        {
+            growth[lane] = portion.Swollen(portion.Dough is { } dough ? dough.VolumePerGasFree[lane] : 1);
+        }
+
+        var load = new OvenLoad(portion.Mass / portion.Pieces, portion.JoulesPerKelvin / portion.Mass.Grams, gasFree, new(growth), start);
+        return Of(load, FanEquivalent(oven, stage.WrittenModeOf(oven)), stage.Boils, stage.Priors.Oven, stage.Priors);
+    }
+
+    /// <summary>A piece of which mass, risen size and warmth are known, in air of a known temperature.</summary>
+    /// <param name="airCelsius">As the fan of an oven moves it.</param>
+    /// <param name="coefficient">From air and walls to its surface, in W/(m² K).</param>
+    public static OvenPiece Of(OvenLoad load, double airCelsius, Temperature boils, PerLane coefficient, Priors priors)
+    {
+        var count = load.Start.Count;
+        var padded = Lanes.Padded(count);
         var perMinute = new double[count];
-        var (starts, ovens, boils, biots) = (new double[padded], new double[padded], new double[padded], new double[padded]);
+        var (starts, ovens, boilings, biots) = (new double[padded], new double[padded], new double[padded], new double[padded]);
         for (var index = 0; index < padded; index++)
         {
             var lane = Math.Min(index, count - 1);
-            var growth = portion.Swollen(portion.Dough is { } dough ? dough.VolumePerGasFree[lane] : 1);
-            var cubicMetres = mass.Grams * gasFree * growth * 1e-6;
+            var growth = load.VolumePerGasFree[lane];
+            var cubicMetres = load.Mass.Grams * load.GasFreeMillilitresPerGram * growth * 1e-6;
             var radius = CubeRoot(cubicMetres * 3 / (4 * Math.PI));
-            var diffusivity = CrumbDiffusivity.AtPorosity(1 - (1 / growth)) * stage.Priors.Crumb[lane];
-            var conductivity = diffusivity * (mass.Grams * specificHeat / cubicMetres);
-            (starts[index], ovens[index], boils[index]) = (start[lane], air, stage.Boils.Celsius);
-            biots[index] = stage.Priors.Oven[lane] * radius / conductivity;
+            var diffusivity = CrumbDiffusivity.AtPorosity(1 - (1 / growth)) * priors.Crumb[lane];
+            var conductivity = diffusivity * (load.Mass.Grams * load.JoulesPerGramKelvin / cubicMetres);
+            (starts[index], ovens[index], boilings[index]) = (load.Start[lane], airCelsius, boils.Celsius);
+            biots[index] = coefficient[lane] * radius / conductivity;
             if (index < count)
             {
                 perMinute[index] = 60 * diffusivity / (radius * radius);
             }
         }
 
-        return new(new(starts, ovens, boils, biots), new(perMinute));
+        return new(new(starts, ovens, boilings, biots), new(perMinute));
     }
 
     /// <summary>Fo at which the core has come a given share of the way to boiling.</summary>
