@@ -9,7 +9,7 @@ internal static class SectionBake
     private const double Growth = 1.25;
 
     /// <summary>The cell under a face is so small a part of the way to the core.</summary>
-    private const double CrustShare = 60;
+    private const double CrustShare = 30;
 
     /// <summary>A step that cannot be solved is halved down to this many seconds before the bake is given up.</summary>
     private const double ShortestStep = 1e-3;

@@ -83,7 +83,7 @@ public class SectionLawTests
         var piece = Pieces.Dough(radius, height, grams, 0.6, 25, 12, oven);
         SectionMoment[] Bake(CylinderGrid grid, double step) => [.. SectionBake.Run(new(piece, grid), 60 * minutes, step)];
         var working = Bake(SectionBake.WorkingGrid(piece), SectionBake.WorkingStep);
-        var fine = Bake(new(radius, height, 32, 48, Math.Min(radius, height / 2) / 120), 5);
+        var fine = Bake(new(radius, height, 32, 48, Math.Min(radius, height / 2) / 60), 5);
         Assert.All(working.Where(moment => moment.Seconds > 60), moment =>
         {
             var after = Array.FindIndex(fine, other => other.Seconds >= moment.Seconds - 1e-9);
