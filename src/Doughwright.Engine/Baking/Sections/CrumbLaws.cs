@@ -15,8 +15,8 @@ namespace Doughwright.Engine.Baking.Sections;
 /// <param name="LeastConductivity">What crumb and crust conduct at the least, in W/(m K): cell walls hang together, which the law for bubbles in dough does not know.</param>
 /// <remarks>Sources: house-bake-section (the numbers), oswin-bread (water activity).</remarks>
 internal sealed record CrumbLaws(
-    double Effectiveness = 0.75,
-    double SkinResistance = 1770,
+    double Effectiveness = 0.7,
+    double SkinResistance = 1850,
     double BoilRate = 5e-4,
     double StayingShare = 0.25,
     double LiquidDiffusivity = 1e-10,
