@@ -11,7 +11,7 @@ internal static class FindingList
         var lines = new Lazy<string[]>(() => text.Split('\n'));
         return [.. lists
             .SelectMany(list => list)
-            .DistinctBy(finding => (finding.Kind, finding.Place, finding.Position))
+            .DistinctBy(finding => (finding.Kind, finding.Place, finding.Position, Telling(finding)))
             .OrderByDescending(finding => finding.Grade)
             .ThenBy(finding => finding.Position.IsKnown ? finding.Position.Line : int.MaxValue)
             .ThenBy(finding => finding.Position.Column)
@@ -24,6 +24,10 @@ internal static class FindingList
         var judged = Acceptances.JudgePart(Of(text, lists), recipe);
         return judged with { Open = Of(text, judged.Open) };
     }
+
+    /// <summary>One place can have two slips of one kind, each with words of its own. Rooms that find the same may have worked out its figures differently.</summary>
+    private static string Telling(Finding finding) =>
+        string.Join('\n', finding.Arguments.Where(argument => argument.Value is string).OrderBy(argument => argument.Key, StringComparer.Ordinal).Select(argument => argument.Value));
 
     /// <summary>Findings of rooms that see no text get their line quoted here. Such a text was understood, so its lines are safe to show.</summary>
     private static Finding Quoted(Finding finding, Lazy<string[]> lines) =>

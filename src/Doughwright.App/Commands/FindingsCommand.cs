@@ -1,9 +1,5 @@
 using Doughwright.App.Json;
 using Doughwright.App.Text;
-using Doughwright.Engine.Ingredients;
-using Doughwright.Engine.Recipes.Checks;
-using Doughwright.Engine.Rehearsals;
-using Doughwright.Engine.Remedies;
 
 namespace Doughwright.App.Commands;
 
@@ -17,29 +13,25 @@ internal static class FindingsCommand
             return Answer.None;
         }
 
-        var (reading, findings, understood) = CommandRun.Understand(file);
-        if (!understood)
-        {
-            return FindingsChange.Of(run, file, null, null, findings) ?? NotUnderstood(run, findings);
-        }
-
-        var recipe = reading.Recipe!;
-        var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped);
-        var all = FindingList.Of(file.Text, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
-        if (FindingsChange.Of(run, file, recipe, reading.Document, all) is { } changed)
+        var whole = WholeJudgement.Of(file);
+        if (FindingsChange.Of(run, file, whole) is { } changed)
         {
             return changed;
         }
 
-        var judged = Acceptances.Judge(all, recipe);
-        judged = judged with { Open = FindingList.Of(file.Text, judged.Open) };
+        if (whole.Recipe is not { } recipe)
+        {
+            return NotUnderstood(run, whole);
+        }
+
+        var judged = whole.Judged;
         var output = run.Json
             ? FindingsJson.Write(Stamp.Of(recipe), recipe, judged, run.Voice)
-            : FindingsText.Write(recipe.Title, judged.Open, run.Voice, quote: true, Offers.Of(judged.Open, recipe), judged.Accepted);
+            : FindingsText.Write(recipe.Title, judged.Open, run.Voice, quote: true, whole.Offers, judged.Accepted);
         return new(output, "", CommandRun.CodeOf(judged));
     }
 
-    private static Answer NotUnderstood(CommandRun run, IReadOnlyList<Engine.Recipes.Finding> findings) => run.Json
-        ? run.NotUnderstood(findings)
-        : run.NotUnderstood(findings) with { Output = FindingsText.Write(null, findings, run.Voice, quote: true, Offers.Of(findings, null), []) };
+    private static Answer NotUnderstood(CommandRun run, WholeJudgement whole) => run.Json
+        ? run.NotUnderstood(whole.All)
+        : run.NotUnderstood(whole.All) with { Output = FindingsText.Write(null, whole.All, run.Voice, quote: true, whole.Offers, []) };
 }

@@ -36,7 +36,13 @@ internal sealed class Given(ParseResult parsed, Faults faults)
             faults.Add("option-without-value", ("option", option.Name), ("example", Example(option)));
         }
 
-        return [.. result.Tokens.Select(token => token.Value)];
+        var values = result.Tokens.Select(token => token.Value).ToArray();
+        if (values.Any(string.IsNullOrWhiteSpace))
+        {
+            faults.Add("option-without-value", ("option", option.Name), ("example", Example(option)));
+        }
+
+        return [.. values.Where(value => !string.IsNullOrWhiteSpace(value))];
     }
 
     /// <summary>The value of an option that is given once.</summary>
@@ -89,14 +95,19 @@ internal sealed class Given(ParseResult parsed, Faults faults)
     {
         foreach (var text in All(option))
         {
-            var sign = text.IndexOf('=');
-            if (sign <= 0 || sign == text.Length - 1)
+            var halves = text.Split('=', 2, StringSplitOptions.TrimEntries);
+            if (halves[0].Length == 0 || halves.Length < 2)
             {
                 faults.Add("pair-wanted", ("option", option.Name), ("given", text), ("example", Example(option)));
-                continue;
             }
-
-            yield return (text[..sign].Trim(), text[(sign + 1)..].Trim());
+            else if (halves[1].Length == 0)
+            {
+                faults.Add("pair-without-value", ("option", option.Name), ("name", halves[0]), ("example", Example(option)));
+            }
+            else
+            {
+                yield return (halves[0], halves[1]);
+            }
         }
     }
 

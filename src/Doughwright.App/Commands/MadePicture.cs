@@ -21,7 +21,7 @@ internal sealed record MadePicture(PictureFile File, byte[] Bytes, IReadOnlyList
             return null;
         }
 
-        if (choice.Draw(wish.Kind, wish.Step) is not { } drawn)
+        if ((wish.Place is { } place ? choice.Draw(place) : choice.Draw(wish.Kind, wish.Step)) is not { } drawn)
         {
             return null;
         }

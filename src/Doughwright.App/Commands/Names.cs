@@ -33,8 +33,22 @@ internal sealed class Names(Recipe recipe, Faults faults)
     }
 
     /// <summary>The id of a line; the same line id in two parts means both.</summary>
-    public string? Line(string option, string given) =>
-        Among([.. recipe.Components.SelectMany(component => component.Lines)], "line-unknown", option, given);
+    /// <param name="part">The id of the only part it is looked for in; null for every part.</param>
+    public string? Line(string option, string given, string? part = null) =>
+        Among([.. recipe.Components.Where(component => part is null || component.Id == part).SelectMany(component => component.Lines)], "line-unknown", option, given);
+
+    /// <summary>The id of a part, by its id or its name.</summary>
+    public string? Part(string option, string given)
+    {
+        var id = Slug.Of(given);
+        if (recipe.Components.FirstOrDefault(part => part.Id == given || part.Id == id || Slug.Of(part.Name) == id) is { } found)
+        {
+            return found.Id;
+        }
+
+        faults.AddUnknown("swap-part-unknown", given, [.. recipe.Components.Select(part => part.Id)], ("option", option));
+        return null;
+    }
 
     /// <summary>The id of a line that goes into a dough itself: only such a line can be warmed for the dough's temperature.</summary>
     public string? LineOfDough(string option, string given) =>

@@ -110,6 +110,9 @@ internal sealed class Options
 
     public Option<bool> OpenWater { get; } = new("--open-water");
 
+    /// <summary>Which of the places made warm is drawn.</summary>
+    public Option<string[]> In { get; } = Value("--in");
+
     public Command Findings { get; } = new("findings");
 
     public Command Formula { get; } = new("formula");
@@ -149,7 +152,7 @@ internal sealed class Options
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
         AddTo(
-            Picture, PictureOf, Step, As, Out, Width, Ground, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free);
+            Picture, PictureOf, Step, To, In, Lamp, OpenWater, As, Out, Width, Ground, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free);
         AddTo(
             Place, To, Step, Lamp, OpenWater, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, At, Pour, Bowl, Variant, Weighed, Dough, Free);
         AddTo(Swap, Replace);

@@ -8,6 +8,9 @@ namespace Doughwright.App.Commands;
 /// <param name="Step">Id of the step it is of; null for the usual one.</param>
 internal sealed record PictureWish(PictureKind Kind, string KindAsTyped, string? Step, bool IsPng, Ground Ground, int WidthPixels)
 {
+    /// <summary>The place that is drawn; null for another picture.</summary>
+    public DrawnPlace? Place { get; private init; }
+
     /// <summary>The width of a film.</summary>
     private const int UsualWidth = 1920;
 
@@ -18,6 +21,7 @@ internal sealed record PictureWish(PictureKind Kind, string KindAsTyped, string?
         ["rise"] = PictureKind.Rise,
         ["heat"] = PictureKind.Heat,
         ["balance"] = PictureKind.Balance,
+        ["place"] = PictureKind.Place,
     };
 
     private static readonly Dictionary<string, Ground> Grounds = new() { ["light"] = Ground.Light, ["dark"] = Ground.Dark, ["none"] = Ground.None };
@@ -32,10 +36,11 @@ internal sealed record PictureWish(PictureKind Kind, string KindAsTyped, string?
         var kind = given.Word(options.PictureOf.Name, typed, Kinds);
         var ground = given.One(options.Ground) is { } named ? given.Word(options.Ground.Name, named, Grounds) : Ground.Light;
         var width = Width(given, options);
-        var step = StepOf(given, options, recipe, kind, typed);
+        var place = DrawnPlaceOptions.Read(given, options, recipe, kind, typed);
+        var step = kind == PictureKind.Place ? null : StepOf(given, options, recipe, kind, typed);
         var form = Form(given, options, path);
         return (kind, ground, width, form) is ({ } what, { } on, { } pixels, { } isPng) && !given.Faults.Any
-            ? new(what, typed, step, isPng, on, pixels)
+            ? new(what, typed, step, isPng, on, pixels) { Place = place }
             : null;
     }
 

@@ -17,7 +17,15 @@ internal static class PlaceCommand
             run, asked, Places.Advise(asked.Rehearsal, step!.Id, target!.Value, wish)));
     }
 
-    private static string Write(CommandRun run, AskedRehearsal asked, PlaceAdvice advice) => run.Json
-        ? PlaceJson.Write(Stamp.Of(asked.Recipe), asked.Rehearsal, advice, asked.Findings, run.Voice)
-        : PlaceText.Write(asked.Rehearsal, advice, asked.Findings, run.Voice);
+    private static string Write(CommandRun run, AskedRehearsal asked, PlaceAdvice advice)
+    {
+        var findings = asked.Findings with { Open = With(asked.Findings.Open, advice) };
+        return run.Json
+            ? PlaceJson.Write(Stamp.Of(asked.Recipe), asked.Rehearsal, advice, findings, run.Voice)
+            : PlaceText.Write(asked.Rehearsal, advice, findings, run.Voice);
+    }
+
+    /// <summary>What the warmth asked for does goes first, and before what the room as it is does to the same step.</summary>
+    public static IReadOnlyList<Finding> With(IReadOnlyList<Finding> findings, PlaceAdvice advice) =>
+        [.. advice.Findings, .. findings.Where(finding => advice.Findings.All(other => other.Id != finding.Id))];
 }

@@ -15,6 +15,9 @@ internal sealed class ResizeOptions(Given given, Options options, Recipe recipe)
 
     private Option<string[]>[] Wishes => [options.Pieces, options.Piece, options.DoughMass, options.Have, options.Tin, options.Tray, options.Trays];
 
+    /// <summary>The option of the one wish; only where there is one.</summary>
+    public Option<string[]> Asked => Wishes.First(given.Has);
+
     /// <summary>The one wish; null with a fault when there is none, or more than one, or when it cannot be understood.</summary>
     public ResizeWish? Wish()
     {
@@ -39,8 +42,11 @@ internal sealed class ResizeOptions(Given given, Options options, Recipe recipe)
         var take = new Dictionary<string, int>();
         foreach (var (name, value) in given.Pairs(options.Take))
         {
-            var line = names.Line(options.Take.Name, name);
-            if (given.Count(options.Take.Name, value, Limits.Pieces) is { } count && line is not null && !take.TryAdd(line, count))
+            // "egg" in every part it stands in, "egg@wash" in one.
+            var at = name.Split('@', 2, StringSplitOptions.TrimEntries);
+            var part = at.Length == 2 ? names.Part(options.Take.Name, at[1]) : null;
+            var line = at.Length == 2 && part is null ? null : names.Line(options.Take.Name, at[0], part);
+            if (given.Count(options.Take.Name, value, Limits.Pieces) is { } count && line is not null && !take.TryAdd(part is null ? line : $"{line}@{part}", count))
             {
                 given.Faults.Add("name-twice", ("option", options.Take.Name), ("name", name));
             }

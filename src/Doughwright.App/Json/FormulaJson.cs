@@ -14,6 +14,7 @@ internal static class FormulaJson
     {
         stamp.WriteTo(json);
         json.WriteString("title", formula.Recipe.Title);
+        json.WriteString("region", formula.Recipe.RegionCode);
         json.Number("pieces", formula.Recipe.Make?.Pieces);
         json.Number("pieceGrams", formula.Recipe.Make?.PieceMass.Grams);
         json.WriteNumber("flourGrams", formula.Flour.Grams);
@@ -62,7 +63,7 @@ internal static class FormulaJson
         json.WriteString("id", line.Id);
         json.WriteString("name", line.Name);
         json.WriteString("role", line.Role is { } role ? JsonText.Name(role) : null);
-        json.WriteNumber("grams", line.Mass.Grams);
+        json.Number("grams", line.IsMassKnown ? line.Mass.Grams : null);
         json.WriteString("typed", line.Source.Typed);
         WriteHousehold(json, line.Source.Household);
         json.Number("waterGrams", line.Water?.Grams);
@@ -91,6 +92,7 @@ internal static class FormulaJson
         json.WriteStartObject(name);
         json.Number("totalGrams", budget.Total?.Grams);
         json.WriteNumber("atLeastGrams", budget.AtLeast.Grams);
+        json.WriteNumber("atMostGrams", budget.AtMost.Grams);
         json.Array("from", budget.Shares, share =>
         {
             json.WriteString("component", share.Component);
@@ -123,6 +125,7 @@ internal static class FormulaJson
         json.WriteNumber("preparedGrams", item.Used.Grams);
         json.Number("pieces", item.Pieces);
         json.Number("togetherFromEggs", item.TogetherFromEggs);
+        json.Number("eggsInAll", item.Eggs?.All);
         json.WriteString("note", BuyWords.Note(item, voice));
         json.Array("steps", item.Steps, step =>
         {

@@ -18,6 +18,7 @@ internal static class PlaceJson
         json.WriteNumber("targetCelsius", advice.Target.Celsius);
         json.WriteNumber("roomCelsius", advice.Room.Celsius);
         json.WriteBoolean("roomDoes", advice.RoomDoes);
+        json.WriteString("notWorkedOut", advice.Refusal is { } refusal ? JsonText.Name(refusal) : null);
         json.Number("doughCelsius", advice.DoughStart?.Celsius);
         WriteTime(json, advice.AtTarget);
         json.WriteStartObject("room");

@@ -86,6 +86,7 @@ internal static class ResizeJson
     private static void WriteMeasure(Utf8JsonWriter json, ResizedMeasure measure)
     {
         json.WriteString("step", measure.Step);
+        json.WriteString("variant", measure.Variant);
         json.WriteBoolean("stands", measure.Stands);
         json.Number("measuredMinutes", measure.Time?.Minutes);
         json.Number("minutes", measure.NewTime?.Minutes);

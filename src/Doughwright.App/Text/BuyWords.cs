@@ -20,16 +20,31 @@ internal static class BuyWords
                 : voice.Words[$"buy.{name}.unknown"]);
         }
 
-        if (item.Pieces is { } pieces)
+        if (item is { Pieces: { } pieces, Eggs: null })
         {
-            notes.Add(voice.Say("buy.pieces", ("pieces", Show.Number(pieces, pieces == Math.Floor(pieces) ? 0 : 1))));
+            notes.Add(voice.Say("buy.pieces", ("pieces", Count(pieces))));
         }
 
-        if (item.TogetherFromEggs is { } eggs)
+        if (item.Eggs is { } inAll)
         {
-            notes.Add(voice.Say("buy.from-eggs", ("eggs", Show.Number(eggs, eggs == Math.Floor(eggs) ? 0 : 1))));
+            var (count, part) = inAll.YolkOnly > 0 ? (inAll.YolkOnly, "yolk") : (inAll.WhiteOnly, "white");
+            notes.Add(count == 0
+                ? voice.Say("buy.eggs.both", ("all", inAll.All))
+                : voice.Say($"buy.eggs.{part}{(count == 1 ? "" : "s")}", ("all", inAll.All), ("count", count)));
+        }
+
+        if (item.IsInEggs)
+        {
+            notes.Add(voice.Words["buy.from-the-eggs"]);
+        }
+        else if (item.TogetherFromEggs is { } eggs)
+        {
+            notes.Add(voice.Say("buy.from-eggs", ("eggs", Count(eggs))));
         }
 
         return string.Join(voice.Words["list-comma"], notes);
     }
+
+    /// <summary>A tenth of an egg is said, and "2.0" is not.</summary>
+    private static string Count(double pieces) => Show.Number(pieces, Math.Abs(pieces - Math.Round(pieces)) < 0.05 ? 0 : 1);
 }

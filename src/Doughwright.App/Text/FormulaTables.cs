@@ -14,8 +14,9 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
     /// <summary>One column pair: weights and percentages by row key.</summary>
     private sealed record Block(string Head, IReadOnlyDictionary<string, Cell> Cells);
 
-    /// <param name="Typed">The household measure it was typed in, of one line alone; null for weights and sums.</param>
-    private sealed record Cell(double Grams, double? Percent, string? Typed = null);
+    /// <param name="Typed">What was typed in another measure than that of the table, of one line alone; null for sums.</param>
+    /// <param name="IsKnown">Whether all of it could be weighed; what could not is no part of a sum.</param>
+    private sealed record Cell(double Grams, double? Percent, string? Typed = null, bool IsKnown = true);
 
     /// <summary>Names of the rows by key, in the order of the recipe; parts after ingredients.</summary>
     private readonly Dictionary<string, string> names = [];
@@ -49,7 +50,10 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
                 names.TryAdd(key, line.Name);
                 var grams = line.Mass.Grams * component.ShareInDough;
                 var sum = grams + (cells.TryGetValue(key, out var before) ? before.Grams : 0);
-                cells[key] = new(sum, formula.Flour > Mass.Zero ? 100 * sum / formula.Flour.Grams : null);
+                cells[key] = new(
+                    sum,
+                    formula.Flour > Mass.Zero ? 100 * sum / formula.Flour.Grams : null,
+                    IsKnown: line.IsMassKnown && before is not { IsKnown: false });
             }
         }
 
@@ -67,14 +71,15 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
             cells[key] = new(
                 (before?.Grams ?? 0) + line.Mass.Grams,
                 line.Percent is { } percent ? (before?.Percent ?? 0) + percent.Value : null,
-                before is null && line.Source.Household is not null ? line.Source.Typed : null);
+                before is null ? TypedMeasure.Of(line, voice.Measures) : null,
+                line.IsMassKnown && before is not { IsKnown: false });
         }
 
         return new(component.Name, cells);
     }
 
     private static string Key(LineFormula line) =>
-        line.Source.Uses is { } part ? "part " + part : "line " + (line.Ingredient?.Id ?? line.Name);
+        line.Source.Uses is { } part ? "part " + part : "line " + line.Kind;
 
     private void Write(Page page, IReadOnlyList<Block> blocks)
     {
@@ -92,8 +97,10 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
             var (percents, percentTotal) = Percents(block);
             foreach (var row in rows)
             {
-                cells[row].Add(block.Cells.GetValueOrDefault(row)?.Typed is { } typed ? voice.Say("row-typed", ("typed", typed), ("weight", grams[row])) : grams.GetValueOrDefault(row, ""));
-                cells[row].Add(percents.GetValueOrDefault(row, ""));
+                var cell = block.Cells.GetValueOrDefault(row);
+                var weight = cell is { IsKnown: false } ? voice.Words["not-known"] : grams.GetValueOrDefault(row, "");
+                cells[row].Add(cell?.Typed is { } typed ? voice.Say("row-typed", ("typed", typed), ("weight", weight)) : weight);
+                cells[row].Add(cell is { IsKnown: false } ? "" : percents.GetValueOrDefault(row, ""));
             }
 
             totals.Add(gramsTotal);

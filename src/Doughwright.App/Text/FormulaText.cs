@@ -8,6 +8,9 @@ namespace Doughwright.App.Text;
 /// <summary>A formula on a page: the tables, the dough on its flour, its water, its yeast, what to buy.</summary>
 internal sealed class FormulaText
 {
+    /// <summary>Of the flour. As much as a swap lets be unknown.</summary>
+    private const double WidestBounds = 0.02;
+
     private readonly Formula formula;
     private readonly Voice voice;
     private readonly Page page = new();
@@ -33,6 +36,11 @@ internal sealed class FormulaText
         page.Paragraph(formula.Recipe.Make is { } make
             ? voice.Say("formula-makes", ("dough", formula.Dough), ("flour", formula.Flour), ("pieces", make.Pieces), ("what", make.What), ("piece", make.PieceMass))
             : voice.Say("formula-dough", ("dough", formula.Dough), ("flour", formula.Flour)));
+        var unknown = formula.Components.SelectMany(part => part.Lines).Where(line => !line.IsMassKnown).Select(line => line.Name).Distinct().ToArray();
+        if (unknown.Length > 0)
+        {
+            page.Paragraph(voice.Say("formula-without", ("names", voice.List(unknown))));
+        }
     }
 
     private void WritePercents()
@@ -41,16 +49,27 @@ internal sealed class FormulaText
         page.Heading(voice.Words["percent-head"]);
         var table = new Table(new("", Align.Left), new("", Align.Right));
         Row("hydration", percent.Hydration, always: true);
-        Row("true-water", percent.TrueWater, always: true);
+        All("true-water", percent.TrueWater, formula.Water);
         Row("salt", percent.Salt, always: true);
         Row("sugar", percent.Sugar);
-        Row("true-sugar", percent.TrueSugar);
+        All("true-sugar", percent.TrueSugar, formula.Sugar);
         Row("fat", percent.Fat);
-        Row("true-fat", percent.TrueFat);
+        All("true-fat", percent.TrueFat, formula.Fat);
         Row("fresh-yeast", percent.FreshYeast);
         Row("scalded-flour", percent.ScaldedFlour);
         Row("prefermented-flour", percent.PrefermentedFlour);
         table.WriteTo(page);
+
+        void All(string name, Percent? value, Budget budget)
+        {
+            if (value is null && Bounds(budget) is { } bounds)
+            {
+                table.Add(voice.Words[$"percent.{name}"], bounds);
+                return;
+            }
+
+            Row(name, value, always: name == "true-water");
+        }
 
         void Row(string name, Percent? value, bool always = false)
         {
@@ -59,6 +78,20 @@ internal sealed class FormulaText
                 table.Add(voice.Words[$"percent.{name}"], value is { } known ? Show.Percent(known) : voice.Words["not-known"]);
             }
         }
+    }
+
+    /// <summary>Where little of the dough is unknown, the two ends between which the figure lies; null where they are too far apart to be of use.</summary>
+    private string? Bounds(Budget budget)
+    {
+        if (!(formula.Flour > Mass.Zero) || budget.AtMost - budget.AtLeast > formula.Flour * WidestBounds)
+        {
+            return null;
+        }
+
+        var (low, high) = (Percent.Of(budget.AtLeast, formula.Flour), Percent.Of(budget.AtMost, formula.Flour));
+        return Show.Percent(low) == Show.Percent(high) ? Show.Percent(high)
+            : budget.AtLeast > Mass.Zero ? voice.Say("percent-between", ("low", Show.Number(low.Value, 1)), ("high", Show.Percent(high)))
+            : voice.Say("percent-at-most", ("high", Show.Percent(high)));
     }
 
     private void WriteWater()

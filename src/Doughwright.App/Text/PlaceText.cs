@@ -31,7 +31,7 @@ internal sealed class PlaceText
         if (advice.Places.Count > 0)
         {
             text.page.Gap();
-            text.WriteCaution(PlaceCaution.Thermometer);
+            text.page.Paragraph(text.words.Mind(), 0, 2);
         }
 
         if (advice.AtTarget is not null)
@@ -50,20 +50,17 @@ internal sealed class PlaceText
         page.Paragraph(words.Outcome(place), 2);
         foreach (var caution in place.Cautions.Where(caution => caution != PlaceCaution.Thermometer))
         {
-            WriteCaution(caution, 2);
+            page.Paragraph(words.Mind(caution, place), 2, 2);
         }
 
         page.Paragraph(words.Assumed(place), 2, 2);
     }
 
-    private void WriteCaution(PlaceCaution caution, int indent = 0) =>
-        page.Paragraph(voice.Say("place.mind", ("caution", voice.Member(caution))), indent, 2);
-
     private void WriteChoices()
     {
         if (!advice.RoomDoes)
         {
-            page.Heading(voice.Words["place.slower-head"]);
+            page.Heading(words.RoomHead());
             page.Paragraph(words.Room(), 2);
         }
 

@@ -63,7 +63,7 @@ internal sealed class ResizeText
         if (resized.Makes is [_, var other])
         {
             page.Gap();
-            page.Paragraph(voice.Say("resize.other-make", ("pieces", other.Pieces), ("what", other.What), ("piece", other.PieceMass)));
+            page.Paragraph(words.Makes("resize.other-make", other));
         }
     }
 

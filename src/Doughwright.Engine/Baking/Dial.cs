@@ -20,27 +20,49 @@ public static class DialPairs
 
     private const int FanStep = 20;
 
-    /// <summary>The dial and its equals, for a setting in degrees Celsius.</summary>
+    private const int DialStep = 5;
+    private const double Exact = 1e-6;
+
+    /// <summary>The dial and its equals, for a setting as somebody wrote it: 375 °F is 190 °C on another dial, and not 191.</summary>
     public static Dial Of(Temperature dial, OvenMode written, OvenMode here)
     {
-        var celsius = (int)Math.Round(dial.Celsius, MidpointRounding.AwayFromZero);
+        var (celsius, typed) = InCelsius(dial);
         var fixedCelsius = written == OvenMode.Static ? celsius : celsius + FanStep;
-        var still = new DialSetting(OvenMode.Static, fixedCelsius, Fahrenheit(fixedCelsius));
-        var fan = new DialSetting(OvenMode.Fan, fixedCelsius - FanStep, Fahrenheit(fixedCelsius - FanStep));
+        var still = Setting(OvenMode.Static, fixedCelsius);
+        var fan = Setting(OvenMode.Fan, fixedCelsius - FanStep);
         return here == OvenMode.Static ? new(still, [fan]) : new(fan, [still]);
+
+        DialSetting Setting(OvenMode mode, int degrees) => new(mode, degrees, mode == written && typed is { } fahrenheit ? fahrenheit : Fahrenheit(degrees));
     }
 
-    /// <summary>The Fahrenheit figure that stands beside a Celsius figure on dials: the customary pair, else the nearest 5 °F.</summary>
-    private static int Fahrenheit(int celsius)
+    /// <summary>Degrees Celsius on a dial, and the figure that was written in °F.</summary>
+    private static (int Celsius, int? Typed) InCelsius(Temperature dial)
     {
-        foreach (var row in Rows)
+        var celsius = (int)Math.Round(dial.Celsius, MidpointRounding.AwayFromZero);
+        var fahrenheit = (int)Math.Round(dial.Fahrenheit, MidpointRounding.AwayFromZero);
+        if (Math.Abs(dial.Celsius - celsius) < Exact || Math.Abs(dial.Fahrenheit - fahrenheit) > Exact || fahrenheit % DialStep != 0)
         {
-            if (row.StaticCelsius == celsius)
-            {
-                return row.StaticFahrenheit;
-            }
+            return (celsius, null);
         }
 
-        return (int)Math.Round((celsius * 9.0 / 5 + 32) / 5, MidpointRounding.AwayFromZero) * 5;
+        var (low, high) = (Rows.LastOrDefault(row => row.StaticFahrenheit <= fahrenheit), Rows.FirstOrDefault(row => row.StaticFahrenheit >= fahrenheit));
+        return (Between(dial.Celsius, low.StaticCelsius, high.StaticCelsius), fahrenheit);
+    }
+
+    /// <summary>The Fahrenheit figure that stands beside a Celsius figure on dials: the customary pair, else the nearest 5 °F between its neighbours.</summary>
+    private static int Fahrenheit(int celsius)
+    {
+        var (low, high) = (Rows.LastOrDefault(row => row.StaticCelsius <= celsius), Rows.FirstOrDefault(row => row.StaticCelsius >= celsius));
+        return Between(Temperature.FromCelsius(celsius).Fahrenheit, low.StaticFahrenheit, high.StaticFahrenheit);
+    }
+
+    /// <summary>
+    /// The nearest step of the dial, and never past a customary pair: those are roundings (500 °F is 260 °C, and stands beside 250 °C), so an exact figure
+    /// beside them would have a hotter oven read cooler. Nought for no neighbour on that side.
+    /// </summary>
+    private static int Between(double degrees, int low, int high)
+    {
+        var nearest = (int)Math.Round(degrees / DialStep, MidpointRounding.AwayFromZero) * DialStep;
+        return nearest < low ? low : high > 0 && nearest > high ? high : nearest;
     }
 }

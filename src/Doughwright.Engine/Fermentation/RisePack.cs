@@ -18,6 +18,7 @@ internal readonly struct RisePack<T>(RiseCoefficients c, double[] airMoles, int 
     public readonly T GrowthLag = T.Load(c.GrowthLag, at);
     public readonly T CrowdedExponent = T.Load(c.CrowdedExponent, at);
     public readonly T YeastAtFirst = T.Load(c.YeastAtFirst, at);
+    public readonly T YeastAtMost = T.Load(c.YeastAtFirst, at) + (T.Of(1) / T.Load(c.PerGrowthRoom, at));
     public readonly T PerGrowthToCeiling = T.Load(c.PerGrowthToCeiling, at);
     public readonly T Water = T.Load(c.Water, at);
     public readonly T GasFree = T.Load(c.GasFree, at);

@@ -91,9 +91,11 @@ internal struct RisePoint<T> where T : struct, ILane<T>
         // Growth begins within a step, not at its ends: only the part beyond the lag counts.
         Aged = from.Aged + halfHours * (from.Rate + Rate) * pack.GrowthPerRate;
         var grown = T.Max(zero, Aged - pack.GrowthLag) - T.Max(zero, from.Aged - pack.GrowthLag);
-        var toMiddle = T.Of(0.5) * grown * Multiplying(from.Yeast, pack);
+        // Yeast comes up to its room and never beyond; a long step of a dough full of yeast would leap over it, farther each time.
+        var room = pack.YeastAtMost - from.Yeast;
+        var toMiddle = T.Min(room, T.Of(0.5) * grown * Multiplying(from.Yeast, pack));
         var middle = from.Yeast + toMiddle;
-        var gained = grown * Multiplying(middle, pack);
+        var gained = T.Min(room, grown * Multiplying(middle, pack));
         Yeast = from.Yeast + gained;
 
         // The dose follows the yeast by its slope, which needs no power in the loop: 1 up to 3 %, b dose / yeast above.

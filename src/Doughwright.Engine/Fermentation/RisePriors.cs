@@ -3,11 +3,6 @@ namespace Doughwright.Engine.Fermentation;
 /// <summary>The uncertain parameters of <see cref="Rise"/>, one quasi-random dimension each, in this order.</summary>
 internal sealed record RisePriors
 {
-    public const double StrongWhiteCeiling = 4;
-    public const double PlainCeiling = 3;
-    public const double WholemealCeiling = 2.7;
-    public const double RyeCeiling = 1.8;
-
     private const double Third = 0.30;
     private const double TwoFifths = 0.40;
 
@@ -26,7 +21,7 @@ internal sealed record RisePriors
     public Prior Void { get; init; } = new("share of air after mixing", "1", 0.08, 0.02, PriorLaw.Normal, "dough-density");
 
     /// <summary>Volume, against the dough's at first, at which it holds no more gas.</summary>
-    public Prior Ceiling { get; init; } = new("highest growth", "1", StrongWhiteCeiling, 0.20, PriorLaw.LogNormal, "rise-ceiling");
+    public Prior Ceiling { get; init; } = new("highest growth", "1", RiseCeiling.StrongWhite.Likely, 0.20, PriorLaw.LogNormal, "rise-ceiling");
 
     public Prior Substrate { get; init; } =
         new("sugar in the flour", "g per 100 g flour", 1.5, TwoFifths, PriorLaw.LogNormal, "rise-substrate");

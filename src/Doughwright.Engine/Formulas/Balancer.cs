@@ -64,6 +64,7 @@ internal static class Balancer
         Ingredient = line.Ingredient,
         Composition = line.Composition,
         Source = line.Source,
+        Kind = KindNames.Of(line.Ingredient, line.Source.Name),
         UsesComponent = line.Uses?.Component.Id,
     };
 

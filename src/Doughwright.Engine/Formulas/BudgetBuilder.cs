@@ -7,17 +7,18 @@ internal sealed class BudgetBuilder
 {
     private readonly List<BudgetShare> shares = [];
     private double atLeast;
+    private double notKnown;
 
     /// <summary>Grams in all; null when a share is unknown.</summary>
     public double? Total { get; private set; } = 0;
 
-    public void Add(Part part, PartLine line, double? grams)
+    /// <param name="grams">What the line brings; null when unknown.</param>
+    /// <param name="mass">What it weighs in the dough: it cannot bring more.</param>
+    public void Add(Part part, PartLine line, double? grams, double mass)
     {
         Total += grams;
-        if (grams is { } known)
-        {
-            atLeast += known;
-        }
+        atLeast += grams ?? 0;
+        notKnown += grams is null ? mass : 0;
 
         if (grams != 0)
         {
@@ -25,5 +26,5 @@ internal sealed class BudgetBuilder
         }
     }
 
-    public Budget Build() => new(Mass.FromGrams(atLeast), Total is { } total ? Mass.FromGrams(total) : null, shares);
+    public Budget Build() => new(Mass.FromGrams(atLeast), Total is { } total ? Mass.FromGrams(total) : null, shares) { AtMost = Mass.FromGrams(atLeast + notKnown) };
 }

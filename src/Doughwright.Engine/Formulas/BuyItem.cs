@@ -14,6 +14,12 @@ public sealed record BuyItem(string Name, Ingredient? Ingredient, Mass Used, Mas
 {
     /// <summary>Whole eggs that give this and the other part of the egg alike; null where only one part is used.</summary>
     public double? TogetherFromEggs { get; init; }
+
+    /// <summary>Of whole eggs: how many to buy with those of which only a part goes in. Null where no egg is parted.</summary>
+    public EggsToBuy? Eggs { get; init; }
+
+    /// <summary>Whether this part of an egg is counted with the whole eggs of the list.</summary>
+    public bool IsInEggs { get; init; }
 }
 
 /// <summary>Peeling or cooking between buying and using.</summary>

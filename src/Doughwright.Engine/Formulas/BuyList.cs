@@ -7,6 +7,7 @@ namespace Doughwright.Engine.Formulas;
 /// <summary>Goes back from what is used to what is bought: cooked, peeled, as bought.</summary>
 internal sealed class BuyList(Larder larder, Report report)
 {
+    private const string Egg = "egg-whole";
     private const string Yolk = "egg-yolk";
     private const string White = "egg-white";
 
@@ -30,7 +31,7 @@ internal sealed class BuyList(Larder larder, Report report)
 
     private void Add(Component component, PartLine line)
     {
-        var key = line.Ingredient?.Id ?? Phrase.Normal(line.Source.Name);
+        var key = KindNames.Of(line.Ingredient, line.Source.Name);
         var steps = Steps(line);
         var toBuy = steps.Aggregate((Mass?)line.Mass, (mass, step) => step.Factor is { } factor ? mass / factor : null);
         steps.Reverse();
@@ -56,9 +57,19 @@ internal sealed class BuyList(Larder larder, Report report)
         }
     }
 
-    /// <summary>A yolk in the dough and a white in the wash are one egg, not two.</summary>
+    /// <summary>A yolk in the dough and a white in the wash are one egg, not two; and eggs that are parted are bought with the whole ones.</summary>
     private void FromTheSameEggs()
     {
+        if (items.TryGetValue(Egg, out var egg) && egg.Pieces is { } whole && (items.ContainsKey(Yolk) || items.ContainsKey(White)))
+        {
+            double PiecesOf(string part) => items.GetValueOrDefault(part)?.Pieces ?? 0;
+            items[Egg] = egg with { Eggs = EggsToBuy.Of(whole, PiecesOf(Yolk), PiecesOf(White)) };
+            foreach (var part in new[] { Yolk, White }.Where(items.ContainsKey))
+            {
+                items[part] = items[part] with { IsInEggs = true };
+            }
+        }
+
         if (items.TryGetValue(Yolk, out var yolk) && items.TryGetValue(White, out var white) && yolk.Pieces is { } yolks && white.Pieces is { } whites)
         {
             var eggs = Math.Max(yolks, whites);

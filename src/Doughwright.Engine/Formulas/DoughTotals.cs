@@ -56,9 +56,9 @@ internal sealed class DoughTotals
         var share = part.ShareInDough;
         var grams = line.Mass.Grams * share;
         doughGrams += grams;
-        Water.Add(part, line, line.Water?.Grams * share);
-        Sugar.Add(part, line, line.Amount(line.Composition.Sugars)?.Grams * share);
-        Fat.Add(part, line, line.Amount(line.Composition.Fat)?.Grams * share);
+        Water.Add(part, line, line.Water?.Grams * share, grams);
+        Sugar.Add(part, line, line.Amount(line.Composition.Sugars)?.Grams * share, grams);
+        Fat.Add(part, line, line.Amount(line.Composition.Fat)?.Grams * share, grams);
         if (line.Role is not { } role)
         {
             return;
@@ -78,7 +78,7 @@ internal sealed class DoughTotals
                 hydrationGrams += line.Water?.Grams * share;
                 break;
             case Role.Yeast:
-                freshYeastGrams += line.Ingredient?.Yeast is { } kind ? YeastEquivalents.ToFresh(line.Mass * share, kind).Grams : null;
+                freshYeastGrams += line is { Source.Mass: not null, Ingredient.Yeast: { } kind } ? YeastEquivalents.ToFresh(line.Mass * share, kind).Grams : null;
                 break;
         }
     }

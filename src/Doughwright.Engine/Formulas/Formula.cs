@@ -21,6 +21,9 @@ public sealed record Formula
     /// <summary>All of the dough. Washes, icings, fillings and toppings are outside it.</summary>
     public required Mass Dough { get; init; }
 
+    /// <summary>False where a line of the dough cannot be weighed: then <see cref="Dough"/> and what is summed with it are without that line.</summary>
+    public bool IsMassKnown => Components.Where(part => part.ShareInDough > 0).All(part => part.Lines.All(line => line.IsMassKnown));
+
     /// <summary>The dough on its flour.</summary>
     public required FormulaPercents Percent { get; init; }
 

@@ -17,6 +17,9 @@ public sealed record LineFormula
 
     public required Mass Mass { get; init; }
 
+    /// <summary>False where the text gives a measure that nobody can weigh, or none: then <see cref="Mass"/> is zero and every sum is without it.</summary>
+    public bool IsMassKnown => Source.Uses is not null || Source.Mass is not null;
+
     /// <summary>Its water as bakers count it: a flour's own moisture is zero here. Null when unknown.</summary>
     public required Mass? Water { get; init; }
 
@@ -37,6 +40,9 @@ public sealed record LineFormula
 
     /// <summary>The line of the recipe.</summary>
     public required Line Source { get; init; }
+
+    /// <summary>The same for all lines that are added up as one thing; flaky salt is another thing than salt.</summary>
+    public required string Kind { get; init; }
 
     /// <summary>Id of the part it uses; null for an ingredient, and when that part does not exist.</summary>
     public required string? UsesComponent { get; init; }

@@ -74,7 +74,7 @@ internal sealed class LineReading(Larder larder, Report report)
                 report.About(component, line, "ingredient-read-as", Grade.Hint, ("name", line.Name), ("readAs", match.Ingredient!.Name));
                 break;
             case MatchKind.Unknown when match.Nearest.Count > 0:
-                var nearest = string.Join(", ", match.Nearest);
+                var nearest = string.Join(", ", match.Nearest.Distinct());
                 report.About(component, line, "ingredient-not-known", Grade.Warning, ("name", line.Name), ("nearest", nearest));
                 break;
             default:

@@ -19,7 +19,7 @@ internal sealed class MixingBalance
 
     /// <param name="parts">In the order in which they are added.</param>
     /// <param name="vesselJoulesPerKelvin">Heat capacity of the bowl; nought when there is none.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The parts have no mass, or the vessel a negative heat capacity.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The vessel has a negative heat capacity.</exception>
     public MixingBalance(IReadOnlyList<MixPart> parts, double vesselJoulesPerKelvin, FatMelting melting)
     {
         this.parts = [.. parts];
@@ -29,16 +29,15 @@ internal sealed class MixingBalance
             ? vesselJoulesPerKelvin
             : throw new ArgumentOutOfRangeException(nameof(vesselJoulesPerKelvin), vesselJoulesPerKelvin, "Must not be below 0 J/K.");
         var capacityOfParts = capacities.Sum();
-        if (!(capacityOfParts > 0))
-        {
-            throw new ArgumentOutOfRangeException(nameof(parts), capacityOfParts, "The parts of a mix need a heat capacity above 0 J/K.");
-        }
-
+        HoldsSomething = capacityOfParts > 0;
         totalCapacity = capacityOfParts + vesselCapacity;
         totalFat = this.parts.Sum(part => part.MeltingFat.Grams);
     }
 
     public IReadOnlyList<MixPart> Parts => parts;
+
+    /// <summary>Whether anything with mass goes in. Where nothing does, no question about temperatures has an answer, and asking one throws.</summary>
+    public bool HoldsSomething { get; }
 
     /// <summary>Heat capacity of the bowl, in J/K.</summary>
     public double VesselJoulesPerKelvin => vesselCapacity;
@@ -137,10 +136,12 @@ internal sealed class MixingBalance
     }
 
     private double BeforeRise(ReadOnlySpan<double> partCelsius, in MixingConditions conditions) =>
-        melting.CelsiusOf(totalCapacity, totalFat * conditions.MeltingJoulesPerGram, Heat(partCelsius, conditions));
+        melting.CelsiusOf(Capacity(), totalFat * conditions.MeltingJoulesPerGram, Heat(partCelsius, conditions));
 
     private double HeatNeeded(double wantedCelsius, in MixingConditions conditions) => melting.HeatContent(
-        totalCapacity, totalFat * conditions.MeltingJoulesPerGram, wantedCelsius - conditions.RiseKelvins);
+        Capacity(), totalFat * conditions.MeltingJoulesPerGram, wantedCelsius - conditions.RiseKelvins);
+
+    private double Capacity() => HoldsSomething ? totalCapacity : throw new InvalidOperationException("A mix of nothing has no temperature.");
 
     private double Heat(ReadOnlySpan<double> partCelsius, in MixingConditions conditions)
     {

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Heat;
@@ -21,6 +22,9 @@ internal static class SaturatedWater
     private const double N9 = -0.23855557567849;
     private const double N10 = 650.17534844798;
 
+    private const double TripleKelvins = 273.16;
+    private const double TriplePascals = 611.657;
+
     /// <summary>The temperature at which water boils under a pressure.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 611.213 Pa to 22.064 MPa.</exception>
     public static Temperature BoilingPoint(Pressure pressure)
@@ -37,6 +41,16 @@ internal static class SaturatedWater
 
     /// <summary>The temperature at which water boils at an altitude, in standard weather.</summary>
     public static Temperature BoilingPoint(Length altitude) => BoilingPoint(StandardAtmosphere.PressureAt(altitude));
+
+    /// <summary>The pressure of vapour in balance with ice: ln(p/p_t) = (1/θ) Σ a θ^b with θ = T/T_t. Source: iapws-r14-08.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside -100 to 0.01 °C; the release itself goes down to 50 K.</exception>
+    public static Pressure VapourPressureOfIce(Temperature temperature)
+    {
+        Require.Within(temperature.Celsius, -100, TripleKelvins - 273.15, "Temperature of ice, °C");
+        var theta = temperature.Kelvins / TripleKelvins;
+        var sum = (-21.2144006 * Elementary.Pow(theta, 0.00333333333)) + (27.3203819 * Elementary.Pow(theta, 1.20666667)) + (-6.10598130 * Elementary.Pow(theta, 1.70333333));
+        return Pressure.FromPascals(TriplePascals * Elementary.Exp(sum / theta));
+    }
 
     /// <summary>The pressure of vapour in balance with water.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 373.946 °C.</exception>

@@ -30,6 +30,9 @@ internal static class Phrase
     /// <summary>Whether the words of <paramref name="part"/> stand in <paramref name="whole"/> side by side. Both in normal form.</summary>
     public static bool Holds(string whole, string part) => $" {whole} ".Contains($" {part} ", StringComparison.Ordinal);
 
+    /// <summary>Whether a text as written says a word of plain letters. Most do not, and then nothing is made of them.</summary>
+    public static bool Says(string text, string word) => text.Contains(word, StringComparison.OrdinalIgnoreCase) && Holds(Normal(text), Normal(word));
+
     /// <summary>How many letters must be changed, put in or left out to get from one text to the other.</summary>
     public static int Distance(string a, string b)
     {

@@ -25,18 +25,7 @@ internal static class Ounces
             : $"{Whole(pounds)}\u00a0lb {Mixed(rest)}\u00a0oz";
     }
 
-    private static string Mixed(long eighths)
-    {
-        var (whole, rest) = (eighths / 8, eighths % 8);
-        var fraction = rest switch
-        {
-            0 => "",
-            4 => "1/2",
-            2 or 6 => $"{rest / 2}/4",
-            _ => $"{rest}/8",
-        };
-        return whole == 0 ? fraction : fraction.Length == 0 ? Whole(whole) : $"{Whole(whole)} {fraction}";
-    }
+    private static string Mixed(long eighths) => MixedNumber.Text(eighths / 8.0)!;
 
     private static string Whole(long value) => value.ToString("N0", CultureInfo.InvariantCulture);
 }

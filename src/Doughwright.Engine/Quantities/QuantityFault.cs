@@ -24,6 +24,9 @@ public enum QuantityFault
     /// <summary>".5 g", "5. g", "1e3 g", "+5 g": not a plain number.</summary>
     NumberNotPlain,
 
+    /// <summary>"2.5" where things are counted.</summary>
+    NotWhole,
+
     /// <summary>More digits than a measurement can have.</summary>
     TooManyDigits,
 

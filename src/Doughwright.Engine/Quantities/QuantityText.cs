@@ -44,7 +44,7 @@ public static class QuantityText
             null => number.To(_ => 0),
             < 0 => Parsed<int>.Not(QuantityFault.Negative, typed, typed),
             > 1_000_000 => Parsed<int>.Not(QuantityFault.TooManyDigits, typed, typed),
-            { } value when value != Math.Floor(value) => Parsed<int>.Not(QuantityFault.NumberNotPlain, typed, typed),
+            { } value when value != Math.Floor(value) => Parsed<int>.Not(QuantityFault.NotWhole, typed, typed),
             { } value => Parsed<int>.Of((int)value, typed),
         };
     }

@@ -46,14 +46,14 @@ public static class Show
         measures == MeasureSystem.Us ? Short(difference.Kelvins * 9 / 5, 1) + Gap + "°F"
         : Short(difference.Kelvins, 1) + Gap + "°C";
 
-    /// <summary>A duration in a sentence, whole minutes: "1 h 45 min", "20 min", "3 d 4 h".</summary>
+    /// <summary>A duration in a sentence, whole minutes: "1 h 45 min", "20 min", "3 days 4 h".</summary>
     public static string Duration(Duration duration)
     {
         var minutes = WholeMinutes(duration);
         var sign = minutes < 0 ? Minus : "";
         minutes = Math.Abs(minutes);
         (long Count, string Unit)[] parts = minutes >= 2880
-            ? [(minutes / 1440, "d"), (minutes / 60 % 24, "h"), (minutes % 60, "min")]
+            ? [(minutes / 1440, "days"), (minutes / 60 % 24, "h"), (minutes % 60, "min")]
             : [(minutes / 60, "h"), (minutes % 60, "min")];
         var shown = parts
             .Where(part => part.Count > 0)

@@ -12,6 +12,9 @@ public sealed record Recipe
     /// <summary>Where its words were written: it decides what a name, a cup or a large egg means. Null where the text does not say.</summary>
     public Region? Region { get; init; }
 
+    /// <summary>The region as the text says it: "US".</summary>
+    public string? RegionCode => Region is { } region ? RegionCodes.CodeOf(region) : null;
+
     /// <summary>How many pieces of what dough mass; null when the text does not say.</summary>
     public Make? Make { get; init; }
 
@@ -58,4 +61,8 @@ public sealed record Recipe
 /// <param name="Pieces">Number of pieces, at least 1.</param>
 /// <param name="What">What they are called in the plural, as written: "rolls".</param>
 /// <param name="PieceMass">Dough of one piece before baking.</param>
-public sealed record Make(int Pieces, string What, Mass PieceMass);
+public sealed record Make(int Pieces, string What, Mass PieceMass)
+{
+    /// <summary>So many pieces, and the word for them with it: one loaf, two loaves.</summary>
+    public Make With(int pieces) => this with { Pieces = pieces, What = OneOrMany.Fitted(What, Pieces, pieces) };
+}

@@ -22,7 +22,7 @@ internal static class Believable
     public static LineWarmth Of(LineWarmth warmth) => warmth.Stated is { } stated && !Limits.Matter.Holds(stated) ? LineWarmth.AsTheRoom : warmth;
 
     /// <summary>What is so cold or hot that no model of matter holds gives way to what is usual.</summary>
-    private static Kitchen Of(Kitchen home)
+    public static Kitchen Of(Kitchen home)
     {
         var usual = new Kitchen { Air = AirProfile.Constant(UsualAir) };
         return home with
@@ -47,6 +47,8 @@ internal static class Believable
         var measured = step.Measured is null || (time is null && temperature is null) ? null : step.Measured with { Time = time, Temperature = temperature };
         return step with
         {
+            Hands = Kept<Duration>(step.Hands, Limits.Hands) ?? Duration.Zero,
+            Folds = step.Folds.All(Holds) ? step.Folds : [.. step.Folds.Where(Holds)],
             Measured = measured,
             End = Of(step.End),
             Depth = Kept(step.Depth, Limits.Depth),
@@ -55,6 +57,8 @@ internal static class Believable
                 : [.. step.Variants.Select(variant => variant with { Step = Of(variant.Step) })],
         };
     }
+
+    private static bool Holds(Fold fold) => Limits.Hands.Holds(fold.After) && Limits.Hands.Holds(fold.Hands);
 
     private static StepEnd? Of(StepEnd? end) => end switch
     {

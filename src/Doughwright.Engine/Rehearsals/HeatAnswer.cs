@@ -50,25 +50,17 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
     }
 
     /// <summary>What delicate things meet in a bowl: the warmest part that is in it with them, unmixed, or the mean where that is warmer.</summary>
-    public static IReadOnlyList<Meeting> MeetingsIn(Bowl bowl)
+    public static IReadOnlyList<(Delicate Thing, Temperature Meets)> MeetingsIn(Bowl bowl)
     {
         var trace = bowl.Trace();
-        var meetings = new List<Meeting>();
-        for (var index = 0; index < bowl.Lines.Count; index++)
+        Temperature Warmest(int index)
         {
-            if (bowl.Lines[index].Role is Role.Yeast or Role.Egg)
-            {
-                var warmest = Math.Max(trace.Additions[index].WarmestPartCelsius, trace.WarmestMean(index));
-                meetings.Add(new(bowl.Lines[index].Name, Temperature.FromCelsius(Math.Max(warmest, trace.WarmestMet(index) ?? warmest))));
-            }
+            var warmest = Math.Max(trace.Additions[index].WarmestPartCelsius, trace.WarmestMean(index));
+            return Temperature.FromCelsius(Math.Max(warmest, trace.WarmestMet(index) ?? warmest));
         }
 
-        return meetings;
+        return [.. bowl.Delicates.Select(thing => (thing, Warmest(thing.Index)))];
     }
-
-    /// <summary>Whether any delicate thing meets more than it bears.</summary>
-    public static bool Hurts(Bowl bowl, IReadOnlyList<Meeting> meetings) => meetings.Any(meeting =>
-        meeting.Temperature > (bowl.Lines.First(line => line.Name == meeting.What).Role == Role.Yeast ? YeastBears : EggBears));
 
     public static Step? MixOfDough(Stage stage) => stage.Recipe.Steps.LastOrDefault(step =>
         step.Kind == StepKind.Mix && stage.Recipe.FindComponent(step.Component) is { Kind: ComponentKind.Dough });
@@ -83,16 +75,17 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
     {
         var indices = bowl.IndicesOf(free);
         var others = bowl.With(free.ToDictionary(line => line, _ => 0.0));
-        if (indices.Length == 0 || !others.IsKnown)
+        if (!indices.Any(index => bowl.Lines[index].Mass > Mass.Zero) || !others.IsKnown)
         {
             return new(new(free, null, [], false), null);
         }
 
         var answer = others.Solve(wanted.Celsius, indices, rise);
         var warmed = bowl.With(free.ToDictionary(line => line, _ => answer.Central));
-        var meetings = MeetingsIn(warmed);
+        var met = MeetingsIn(warmed);
+        var meetings = met.Select(meeting => new Meeting(meeting.Thing.Name, meeting.Meets)).Distinct().ToList();
         var water = indices is [var only] && bowl.Lines[only].Role == Role.Water ? bowl.Lines[only] : null;
-        var solution = new Solution(free, null, meetings, !Hurts(warmed, meetings))
+        var solution = new Solution(free, null, meetings, met.All(meeting => meeting.Meets <= meeting.Thing.Bears))
         {
             TradeRule = water is null ? null : TradeRule.Water(stage, wanted, rise.Central),
         };

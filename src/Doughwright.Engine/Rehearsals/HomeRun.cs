@@ -1,6 +1,7 @@
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -18,6 +19,13 @@ internal sealed record HomeRun(Formula Formula, Priors Priors, RunResult Result)
     /// <summary>How far the dough's main flour can rise.</summary>
     private static RisePriors RisePriorsOf(Formula formula)
     {
+        var seen = formula.Recipe.Steps.Select(step => (step.End as StepEnd.AtGrowth)?.Times ?? 1).DefaultIfEmpty(1).Max();
+        return RisePriors.For(FlourOf(formula).Ceiling.WithSeen(seen));
+    }
+
+    /// <summary>The dough's main flour, null when there is none, and how far doughs of it rise.</summary>
+    public static (Ingredient? Flour, RiseCeiling Ceiling) FlourOf(Formula formula)
+    {
         var flours = formula.Components.Where(component => component.ShareInDough > 0)
             .SelectMany(component => component.Lines)
             .Where(line => line.Role == Role.Flour && line.Ingredient is not null)
@@ -25,12 +33,12 @@ internal sealed record HomeRun(Formula Formula, Priors Priors, RunResult Result)
         var main = flours.MaxBy(line => line.Mass.Grams)?.Ingredient;
         var ceiling = main switch
         {
-            null => RisePriors.StrongWhiteCeiling,
-            { Id: var id } when id.Contains("rye", StringComparison.Ordinal) => RisePriors.RyeCeiling,
-            { Id: var id } when id.Contains("wholemeal", StringComparison.Ordinal) => RisePriors.WholemealCeiling,
-            { Id: var id } when id.Contains("bread", StringComparison.Ordinal) => RisePriors.StrongWhiteCeiling,
-            _ => RisePriors.PlainCeiling,
+            null => RiseCeiling.StrongWhite,
+            { Id: var id } when id.Contains("rye", StringComparison.Ordinal) => RiseCeiling.Rye,
+            { Id: var id } when id.Contains("wholemeal", StringComparison.Ordinal) => RiseCeiling.Wholemeal,
+            { Id: var id } when id.Contains("bread", StringComparison.Ordinal) => RiseCeiling.StrongWhite,
+            _ => RiseCeiling.Plain,
         };
-        return RisePriors.For(ceiling);
+        return (main, ceiling);
     }
 }

@@ -22,6 +22,12 @@ internal sealed record Portion
     /// <summary>Mean temperature in every lane; null when it cannot be computed.</summary>
     public PerLane? Celsius { get; init; }
 
+    /// <summary>Whether yeast that is alive went into its bowl.</summary>
+    public bool YeastLives { get; init; }
+
+    /// <summary>How warm the mix was that killed all of its yeast; null while some is alive or it never held any.</summary>
+    public Temperature? YeastDied { get; init; }
+
     /// <summary>Yeast and gas; null when it does not rise.</summary>
     public DoughState? Dough { get; init; }
 

@@ -23,5 +23,8 @@ internal static class RehearsalFindings
         .. ScaldCheck.Of(here),
         .. SugarCheck.Of(here.Stage),
         .. SafetyClock.Of(here),
+        .. LeftOut.Of(here),
+        .. HotFilling.Of(here),
+        .. HighRise.Of(here.Stage),
     ];
 }

@@ -26,10 +26,10 @@ public static class Rehearser
     public static Rehearsal RehearseSwapped(Recipe tested, Recipe swapped, Larder larder, Request? request = null, int lanes = OrdinaryLanes)
     {
         var home = HomeRun.Of(Formula.Balance(tested, larder), lanes);
-        var asked = request ?? Request.Home;
+        var asked = InAKitchen(request ?? Request.Home);
         var other = Formula.Balance(Believable.Of(swapped), larder);
         var anchors = Variants.Anchors(home, asked);
-        var stage = new Stage(Changes.Apply(other, larder, asked), asked.Kitchen ?? tested.Home, asked, home.Priors, isHome: false);
+        var stage = new Stage(Changes.Apply(other, larder, asked), asked.Kitchen ?? home.Formula.Recipe.Home, asked, home.Priors, isHome: false);
         var answers = HeatAnswer.Of(stage, anchors);
         return Report.Of(Run.Of(stage.With(answers.Applied), anchors), home.Result, answers.Solutions, answers.Findings);
     }
@@ -38,6 +38,7 @@ public static class Rehearser
     internal static Rehearsal Rehearse(HomeRun home, Larder larder, Request request)
     {
         var formula = home.Formula;
+        request = InAKitchen(request);
         if (IsHome(formula.Recipe, request))
         {
             return Report.Of(home.Result, home.Result, [], []);
@@ -53,6 +54,9 @@ public static class Rehearser
         var here = Run.Of(stage.With(answers.Applied), anchors);
         return Report.Of(here, home.Result, answers.Solutions, answers.Findings);
     }
+
+    /// <summary>A kitchen that is asked for is one as believable as the author's own, which it often is with something changed.</summary>
+    private static Request InAKitchen(Request request) => request.Kitchen is { } kitchen ? request with { Kitchen = Believable.Of(kitchen) } : request;
 
     /// <summary>A kitchen without its name, and with what is left to a default written out: two that are the same are equal.</summary>
     private static Kitchen Told(Kitchen kitchen) => kitchen with { Name = "", Ingredients = kitchen.Shelf };

@@ -31,31 +31,59 @@ internal static class ResizedMeasures
 
         var home = HomeRun.Of(resized.Before, Rehearser.OrdinaryLanes);
         var after = resized.After! with { Recipe = Believable.Of(resized.Recipe) };
-        var here = Run.Of(new(after, resized.Recipe.Home, Request.Home, home.Priors, isHome: false), Variants.Anchors(home, Request.Home));
-        var measures = resized.Recipe.Steps
-            .Where(step => step.Measured is not null)
-            .SelectMany(step => Of(step, here.Find(step.Id)))
-            .ToList();
+        RunResult RunOf(Request request) =>
+            Run.Of(new(Changes.Apply(after, larder, request), after.Recipe.Home, request, home.Priors, isHome: false), Variants.Anchors(home, request));
+        var here = RunOf(Request.Home);
+        var (before, wish) = (resized.Before.Recipe, resized.Request.Wish);
+        var measures = resized.Recipe.Steps.SelectMany(step => Of(step, null, here, before, wish).Concat(step.Variants.Where(variant => variant.Step.Measured is not null).SelectMany(
+            variant => Of(variant.Step, variant.Id, RunOf(new() { Variants = new Dictionary<string, string> { [step.Id] = variant.Id } }), before, wish)))).ToList();
         var recipe = resized.Recipe with { Steps = [.. resized.Recipe.Steps.Select(step => Settled(step, measures))] };
         return resized with
         {
             Recipe = recipe,
             After = Formula.Balance(recipe, larder),
             Measures = measures,
-            Findings = [.. resized.Findings, .. measures.Where(measure => !measure.Stands).Select(measure => Gone(measure, resized.Recipe.FindStep(measure.Step)!))],
+            Findings = [.. resized.Findings, .. AsThick(resized, measures), .. measures.Where(measure => !measure.Stands).Select(measure => Gone(measure, resized.Recipe.FindStep(measure.Step)! with { Name = measure.Name }))],
         };
     }
 
-    private static bool HasMeasures(Recipe recipe) => recipe.Steps.Any(step => step.Measured is not null);
+    /// <summary>One sheet on another tray lies as thick there as on its own.</summary>
+    private static bool IsAsThick(Recipe before, ResizeWish wish) => wish is ResizeWish.Tray && before.Make is { Pieces: 1 };
 
-    private static IEnumerable<ResizedMeasure> Of(Step step, StepOutcome? outcome)
+    private static IEnumerable<Finding> AsThick(Resized resized, IReadOnlyList<ResizedMeasure> measures) =>
+        from measure in measures
+        where measure is { Variant: null, Time: not null } && IsAsThick(resized.Before.Recipe, resized.Request.Wish)
+        let step = resized.Recipe!.FindStep(measure.Step)
+        where step.Kind == StepKind.Bake
+        select StepFindings.About(step, "resize-bake-as-thick", Grade.Hint, false, ("was", measure.Time!.Value));
+
+    private static bool HasMeasures(Recipe recipe) =>
+        recipe.Steps.Any(step => step.Measured is not null || step.Variants.Any(variant => variant.Step.Measured is not null));
+
+    /// <param name="variant">Id of the other way in which it was measured; null for the step as written.</param>
+    private static IEnumerable<ResizedMeasure> Of(Step step, string? variant, RunResult run, Recipe before, ResizeWish wish)
     {
-        if (step.Measured!.Time is { } time)
+        if (step.Measured is not { } measured)
+        {
+            yield break;
+        }
+
+        var outcome = run.Find(step.Id);
+        var name = variant is null ? step.Name : $"{step.Name} ({variant.Replace('-', ' ')})";
+        if (measured.Time is { } time)
         {
             var now = outcome?.Minutes is { } minutes ? Report.TimeOf(minutes) : null;
-            var reading = step.Kind is StepKind.Bulk or StepKind.Proof or StepKind.Rest ? RiseReading : ClockReading;
-            yield return new(step.Id, step.Name, now is { } known && time > Duration.Zero && Math.Abs((known.Likely / time) - 1) <= reading)
+            if (step.Kind == StepKind.Bake && IsAsThick(before, wish))
             {
+                // Its middle is as far from the heat as it was: a sheet has two faces, however wide it is. The model knows round pieces only.
+                yield return new(step.Id, name, true) { Variant = variant, Time = time, NewTime = time };
+                yield break;
+            }
+
+            var reading = step.Kind is StepKind.Bulk or StepKind.Proof or StepKind.Rest ? RiseReading : ClockReading;
+            yield return new(step.Id, name, now is { } known && time > Duration.Zero && Math.Abs((known.Likely / time) - 1) <= reading)
+            {
+                Variant = variant,
                 Time = time,
                 NewTime = now?.Likely,
                 NewTimeLow = now?.Low,
@@ -64,12 +92,13 @@ internal static class ResizedMeasures
         }
 
         // The core of a bake is what it is taken out at, whatever the size.
-        if (step.Measured.Temperature is { } temperature && step.Kind != StepKind.Bake)
+        if (measured.Temperature is { } temperature && step.Kind != StepKind.Bake)
         {
             var celsius = outcome?.MixedCelsius ?? outcome?.EndCelsius;
             var now = celsius is { } known && known.Values.All(double.IsFinite) ? Report.TemperatureOf(known) : (Estimate<Temperature>?)null;
-            yield return new(step.Id, step.Name, now is { } here && Math.Abs((here.Likely - temperature).Kelvins) <= ThermometerReading.Kelvins)
+            yield return new(step.Id, name, now is { } here && Math.Abs((here.Likely - temperature).Kelvins) <= ThermometerReading.Kelvins)
             {
+                Variant = variant,
                 Temperature = temperature,
                 NewTemperature = now?.Likely,
                 NewTemperatureLow = now?.Low,
@@ -78,34 +107,46 @@ internal static class ResizedMeasures
         }
     }
 
+    /// <summary>The step and each of its other ways, every one by its own measurement.</summary>
     private static Step Settled(Step step, IReadOnlyList<ResizedMeasure> measures)
     {
-        var gone = measures.Where(measure => measure.Step == step.Id && !measure.Stands).ToList();
-        if (gone.Count == 0)
+        var own = measures.Where(measure => measure.Step == step.Id && !measure.Stands).ToList();
+        if (own.Count == 0)
         {
             return step;
         }
 
-        var time = gone.FirstOrDefault(measure => measure.Time is not null);
+        // A variant that says nothing of its end ends as the step, also where the step has only now got one.
+        var settled = Settled(step, own, null);
+        StepVariant Other(StepVariant variant)
+        {
+            var other = Settled(variant.Step, own, variant.Id);
+            return variant with { Step = other with { End = other.End ?? settled.End } };
+        }
+
+        return settled with { Variants = [.. step.Variants.Select(Other)] };
+    }
+
+    private static Step Settled(Step step, IReadOnlyList<ResizedMeasure> gone, string? variant)
+    {
+        var here = gone.Where(measure => measure.Variant == variant).ToList();
+        if (here.Count == 0)
+        {
+            return step;
+        }
+
+        var time = here.FirstOrDefault(measure => measure.Time is not null);
         var measured = step.Measured! with
         {
             Time = time is null ? step.Measured!.Time : null,
-            Temperature = gone.Any(measure => measure.Temperature is not null) ? null : step.Measured!.Temperature,
+            Temperature = here.Any(measure => measure.Temperature is not null) ? null : step.Measured!.Temperature,
         };
         return step with
         {
             Measured = measured is { Time: null, Temperature: null } ? null : measured,
             End = step.End ?? (time is null ? null : new StepEnd.ByCue(WholeMinutes(time.NewTime ?? time.Time!.Value))),
-            Variants = [.. step.Variants.Select(variant => variant with { Step = WithoutTime(variant.Step) })],
         };
     }
-
-    /// <summary>Another way of doing the same step was measured in the old size too; its minutes are then the author's guess for the new one.</summary>
-    private static Step WithoutTime(Step step) => step.Measured is not { Time: { } time } ? step : step with
-    {
-        Measured = step.Measured.Temperature is null ? null : step.Measured with { Time = null },
-        End = step.End ?? new StepEnd.ByCue(time),
-    };
 
     private static Duration WholeMinutes(Duration time) => Duration.FromMinutes(Math.Max(1, Math.Round(time.Minutes, MidpointRounding.AwayFromZero)));
 

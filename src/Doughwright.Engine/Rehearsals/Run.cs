@@ -83,7 +83,7 @@ internal static class Run
     /// </summary>
     private static StepOutcome InItsRoom(StepInput input, Duration start)
     {
-        var act = ActionOf(input.Step);
+        var act = OfNothing.Is(input) && !StepGraph.IsBeside(input.Step) ? OfNothing.Run : ActionOf(input.Step);
         if (input.ToMeet?.Air is not { } seen || (input.Air.IsConstant && input.Air.At(Duration.Zero) == seen))
         {
             return act(input);

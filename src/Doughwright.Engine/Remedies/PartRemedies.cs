@@ -146,7 +146,7 @@ internal static class PartRemedies
         if (pieces >= 1 && pieces <= Limits.Pieces.High && (int)pieces != make.Pieces && Math.Abs((dough / (make.PieceMass * pieces)) - 1) < 0.02)
         {
             yield return found.Remedy(
-                Verbs.WritePieces, recipe => recipe with { Make = make with { Pieces = (int)pieces } }, ("pieces", (int)pieces), ("what", make.What));
+                Verbs.WritePieces, recipe => recipe with { Make = make.With((int)pieces) }, ("pieces", (int)pieces), ("what", make.With((int)pieces).What));
         }
     }
 }

@@ -20,6 +20,7 @@ internal static class StepRemedies
         new("scald-too-cool", Warm),
         new("perishable-left-out", Fridge),
         new("dairy-out-too-long", Fridge),
+        new("filling-not-cooled", Cooling),
         new("warm-for-long", Fridge),
         new("warm-for-too-long", Fridge),
         new("stays-warm", Fridge),
@@ -125,10 +126,36 @@ internal static class StepRemedies
         }
     }
 
-    /// <summary>A time that was measured in the room is not the time in the fridge.</summary>
+    /// <summary>It cools in what it was cooked in; the author may spread it thin.</summary>
+    private static IEnumerable<Remedy> Cooling(Found found)
+    {
+        if (found.Step is { } step && found.Value<Temperature>("limit") is { } limit)
+        {
+            yield return found.Remedy(Verbs.AddCooling, recipe => recipe.Insert(IndexOf(recipe, step.Id) + 1, NewCooling(recipe, step, limit)), ("after", step.Name), ("limit", limit));
+        }
+    }
+
+    private static Step NewCooling(Recipe recipe, Step after, Temperature limit)
+    {
+        var id = recipe.FreeStepId("cool");
+        return new()
+        {
+            Id = id,
+            Name = Slug.InWords(id),
+            Kind = StepKind.Cool,
+            Component = after.Component,
+            Vessel = after.Vessel,
+            End = new StepEnd.AtTemperature(limit),
+            Position = Position.None,
+        };
+    }
+
+    /// <summary>
+    /// Only where it stands and waits: nobody pours or kneads in a fridge. A time that was measured in the room is not the time in the fridge.
+    /// </summary>
     private static IEnumerable<Remedy> Fridge(Found found)
     {
-        if (found.Step is { Where: not Where.Fridge } step)
+        if (found.Step is { Where: not Where.Fridge, Kind: StepKind.Cool or StepKind.Rest or StepKind.Bulk or StepKind.Proof } step)
         {
             yield return found.Remedy(
                 Verbs.PutInFridge,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using static Doughwright.Engine.Remedies.TextLines;
 
@@ -22,6 +23,7 @@ internal static class TextRemedies
         ["negative-quantity"] = finding => Word(finding, "typed") is ['-', .. var rest] typed ? Instead(finding, typed, rest.Trim()) : [],
         ["clock-time"] = Clock,
         ["fraction"] = Fraction,
+        ["measure-not-clear"] = Measures,
         ["more-than-a-quantity"] = finding => Word(finding, "piece") is { } piece ? Line(finding, Verbs.PutComma, piece, line => Replace(line, 1, " " + piece, ", " + piece)) : [],
         ["warmth-twice"] = finding => Word(finding, "words") is { } words ? Line(finding, Verbs.TakeOutWords, words, line => TakeOut(finding, line, words)) : [],
         ["order-twice"] = finding => Word(finding, "line") is { } words ? Line(finding, Verbs.TakeOutWords, words, line => TakeOut(finding, line, words)) : [],
@@ -81,28 +83,22 @@ internal static class TextRemedies
         return [.. Instead(finding, typed, $"{large} h {small} min"), .. Instead(finding, typed, $"{large} min {small} s")];
     }
 
+    /// <summary>Each measure that "1 cup" can be of this ingredient.</summary>
+    private static IEnumerable<Remedy> Measures(Finding finding) =>
+        Word(finding, "typed") is { } typed && MixedNumber.Lead(typed) is var (_, length) && Word(finding, "known") is { } known
+            ? known.Split(", ").SelectMany(unit => Instead(finding, typed, $"{typed[..length]} {unit}"))
+            : [];
+
     /// <summary>"1/2 lb" is 0.5 lb; only fractions that end within three decimals.</summary>
     private static IEnumerable<Remedy> Fraction(Finding finding)
     {
         var typed = Word(finding, "typed") ?? "";
-        var slash = typed.IndexOf('/', StringComparison.Ordinal);
-        var end = slash + 1;
-        while (end < typed.Length && char.IsAsciiDigit(typed[end]))
-        {
-            end++;
-        }
-
-        var before = slash < 0 ? [] : typed[..slash].Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (before.Length is 0 or > 2 || !before.All(Digits) || !Digits(typed[(slash + 1)..end]))
+        if (MixedNumber.Lead(typed) is not var (value, length) || Math.Abs(Math.Round(value, 3) - value) > 1e-12)
         {
             return [];
         }
 
-        var thousandths = 1000 * decimal.Parse(before[^1], CultureInfo.InvariantCulture) / Math.Max(1, decimal.Parse(typed[(slash + 1)..end], CultureInfo.InvariantCulture));
-        var whole = before.Length == 2 ? decimal.Parse(before[0], CultureInfo.InvariantCulture) : 0;
-        return thousandths == decimal.Truncate(thousandths)
-            ? Instead(finding, typed, FormattableString.Invariant($"{whole + (thousandths / 1000):0.###}{typed[end..]}"))
-            : [];
+        return Instead(finding, typed, NumberText.Exact(value) + " " + typed[length..].TrimStart());
     }
 
     private static bool Digits(string text) => text.Length is > 0 and < 10 && text.All(char.IsAsciiDigit);

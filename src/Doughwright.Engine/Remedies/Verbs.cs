@@ -12,6 +12,7 @@ internal static class Verbs
     public const string MoveStepAbove = "move-step-above";
     public const string MovePartAbove = "move-part-above";
     public const string AddShape = "add-shape";
+    public const string AddCooling = "add-cooling";
     public const string WriteHands = "write-hands";
     public const string DropFold = "drop-fold";
     public const string AppendToOrder = "append-to-order";

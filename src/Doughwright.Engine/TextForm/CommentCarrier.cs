@@ -19,6 +19,12 @@ internal sealed class CommentCarrier
         return (new(root, older.Closing), Count(older.Root) - carrier.carried);
     }
 
+    /// <summary>An entry written anew with the comments in and above an older one.</summary>
+    public static TextEntry Onto(TextEntry fresh, TextEntry older) => new CommentCarrier().Entry(fresh, older);
+
+    /// <summary>How many comments a text has.</summary>
+    public static int CountIn(TextDocument document) => Count(document.Root) + Count(document.Closing, null);
+
     private TextMapping Mapping(TextMapping fresh, TextMapping older)
     {
         var bySlug = new Dictionary<string, TextEntry>();

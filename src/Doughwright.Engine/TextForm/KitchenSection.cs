@@ -41,7 +41,7 @@ internal static class KitchenSection
             Fridge = section.Words(Fridge)?.Temperature(Limits.Fridge) ?? kitchen.Fridge,
             Oven = section.Words(Oven)?.Word<OvenMode>() ?? kitchen.Oven,
             Trays = section.Words(Trays)?.Count(Limits.Trays) ?? kitchen.Trays,
-            Scale = section.Words(Scale)?.Mass(Limits.Scale) ?? kitchen.Scale,
+            Scale = section.Words(Scale)?.Mass(Limits.Scale) is { } scale && Limits.Scale.Holds(scale) ? scale : kitchen.Scale,
             Ingredients = section.Words(Ingredients)?.Temperature(Limits.Air),
             ProofingPlace = section.Words(ProofingPlace)?.Temperature(Limits.ProofingPlace),
         }, air is not null);

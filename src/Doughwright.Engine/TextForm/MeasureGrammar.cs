@@ -6,7 +6,7 @@ using Names = Doughwright.Engine.Ingredients.Phrase;
 namespace Doughwright.Engine.TextForm;
 
 /// <summary>
-/// "2 tbsp", "1.5 US cups", "1 European large", "1 sachet": NUMBER MEASURE. The larder says what one of them weighs, of that ingredient only.
+/// "2 tbsp", "1 1/2 US cups", "¼ cup", "1 European large", "1 sachet": NUMBER MEASURE. The larder says what one of them weighs, of that ingredient only.
 /// </summary>
 internal static class MeasureGrammar
 {
@@ -18,9 +18,8 @@ internal static class MeasureGrammar
     /// <summary>The number and the measure, when the words are that; null for a weight and for anything else.</summary>
     public static Household? Read(string typed)
     {
-        var digits = typed.TakeWhile(c => char.IsAsciiDigit(c) || c is '.' or ',').Count();
-        var unit = QuantityReader.Trimmed(typed[digits..]);
-        return QuantityText.TryMass(typed).Value is null && QuantityText.TryNumber(typed[..digits]).Value is > 0 and var amount && IsMeasure(unit)
+        return QuantityText.TryMass(typed).Value is null && MixedNumber.Lead(typed) is var (amount, length)
+            && QuantityReader.Trimmed(typed[length..]) is var unit && IsMeasure(unit)
             ? new(amount, unit)
             : null;
     }

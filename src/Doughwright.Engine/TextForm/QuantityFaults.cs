@@ -15,6 +15,7 @@ public static class QuantityFaults
         QuantityFault.ClockTime => "clock-time",
         QuantityFault.Fraction => "fraction",
         QuantityFault.NumberNotPlain => "number-not-plain",
+        QuantityFault.NotWhole => "number-not-whole",
         QuantityFault.TooManyDigits => "too-many-digits",
         QuantityFault.UnitMissing => "unit-missing",
         QuantityFault.UnitUnknown => "unit-unknown",

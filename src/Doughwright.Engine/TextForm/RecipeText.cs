@@ -47,6 +47,19 @@ public static class RecipeText
     /// <summary>The canonical text with the comments of an older text where they stood.</summary>
     public static Writing Write(Recipe recipe, TextDocument? older) => Writing.Of(RecipeWriter.Write(recipe), older);
 
+    /// <summary>
+    /// A text with its recipe changed: lines that the change does not touch stay byte for byte, with comments, layout and what was typed. Nothing changed gives
+    /// the text back.
+    /// </summary>
+    /// <exception cref="InvalidOperationException">There is no recipe in the text.</exception>
+    public static Writing Change(string text, Func<Recipe, Recipe> change)
+    {
+        var reading = Read(text);
+        return reading is { Recipe: { } recipe, Document: { } document }
+            ? Writing.Of(text, document, RecipeWriter.Write(recipe), RecipeWriter.Write(change(recipe)))
+            : throw new InvalidOperationException("There is no recipe in this text.");
+    }
+
     private static Recipe Read(Section root, FindingLog log)
     {
         (string, string)[] needed = [(Title, FormFaults.TitleMissing), (Home, FormFaults.HomeMissing), (Parts, FormFaults.PartsMissing)];

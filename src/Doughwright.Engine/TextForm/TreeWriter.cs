@@ -13,6 +13,14 @@ internal static class TreeWriter
         return text.ToString();
     }
 
+    /// <summary>The lines of one entry.</summary>
+    public static IEnumerable<string> Lines(TextEntry entry, int indent)
+    {
+        var text = new StringBuilder();
+        WriteMapping(text, new([entry], Recipes.Position.None), indent);
+        return text.ToString().TrimEnd('\n').Split('\n');
+    }
+
     private static void WriteMapping(StringBuilder text, TextMapping mapping, int indent)
     {
         foreach (var entry in mapping.Entries)
@@ -67,9 +75,9 @@ internal static class TreeWriter
         }
     }
 
-    private static string Key(string key) => KeyReader.StarIn(key) < 0 ? Words(key) : Quoted(key);
+    public static string Key(string key) => KeyReader.StarIn(key) < 0 ? Words(key) : Quoted(key);
 
-    private static string Words(string words) => ScalarReader.CanBePlain(words) ? words : Quoted(words);
+    public static string Words(string words) => ScalarReader.CanBePlain(words) ? words : Quoted(words);
 
     private static string Quoted(string words) => "\"" + words.Replace("\\", "\\\\").Replace("\"", "\\\"") + "\"";
 }

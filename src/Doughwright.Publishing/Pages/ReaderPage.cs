@@ -29,7 +29,7 @@ internal static class ReaderPage
     internal static string Write(PageContent content, PageStamp stamp, Voice voice)
     {
         var body = new Html();
-        using (body.In("body", "reader"))
+        using (body.In("body", PrintLength.ClassOf(content)))
         {
             body.Put("a", voice.Words["page.skip"], "skip", ("href", "#main"));
             using (body.In("main", "sheet", ("id", "main"), ("tabindex", "-1")))

@@ -24,21 +24,31 @@ internal sealed class PlaceWords(Rehearsal rehearsal, PlaceAdvice advice, Voice 
     {
         if (advice.AtTarget is not { } time)
         {
-            return voice.Say("place.not-known", ("step", Step));
+            return voice.Say(
+                advice.Refusal switch
+                {
+                    PlaceRefusal.NeverEnds => "place.never-at-target",
+                    PlaceRefusal.OverAtOnce => "place.over-at-once",
+                    PlaceRefusal.LongerThanADay => "place.longer-than-a-day",
+                    _ => "place.not-known",
+                },
+                ("step", Step),
+                ("target", advice.Target));
         }
 
         var stands = voice.Say(
             advice.RoomDoes ? "place.room-does" : "place.stands",
             ("room", Show.Temperature(advice.Room, voice.Measures)), ("dough", Show.Temperature(advice.DoughStart!.Value, voice.Measures)), ("step", Step));
-        return stands + " " + voice.Say("place.at-target", ("target", advice.Target), ("step", Step), ("time", time.Likely), ("range", Range(time)));
+        var told = stands + " " + voice.Say("place.at-target", ("target", advice.Target), ("step", Step), ("time", time.Likely), ("range", Range(time)));
+        return advice.RoomDoes || advice.Places.Count > 0 ? told : told + " " + voice.Words["place.none-holds"];
     }
 
     /// <summary>How much water, how warm, and when again.</summary>
     public string Water(PlaceAnswer place)
     {
-        var key = place.Kind == PlaceKind.WaterBath ? "place.bath" : "place.jug";
+        var key = place.Kind == PlaceKind.WaterBath ? "place.bath" : advice.IsCooling ? "place.jug-cooling" : "place.jug";
         var first = voice.Say(
-            key, ("water", Amount(place.Water)), ("warmth", Show.TemperatureAsked(place.WaterTemperature, voice.Measures)), ("lead", place.Lead));
+            key, ("water", Amount(place.Water)), ("warmth", Warmth(place.WaterTemperature)), ("lead", place.Lead));
         return place.RenewEvery is { } every
             ? first + " " + voice.Say(place.Renewals == 1 ? "place.renew-once" : "place.renew", ("every", every), ("times", place.Renewals))
             : first;
@@ -47,7 +57,7 @@ internal sealed class PlaceWords(Rehearsal rehearsal, PlaceAdvice advice, Voice 
     public string Outcome(PlaceAnswer place)
     {
         var mean = voice.Say(
-            place.Reaches ? "place.mean" : "place.mean-short",
+            place.Reaches ? "place.mean" : IsBeyond(place) ? "place.mean-over" : "place.mean-short",
             ("mean", Show.Temperature(place.Mean.Likely, voice.Measures)),
             ("range", voice.Range(place.Mean.Low, place.Mean.High, asked: false)),
             ("within", place.PlaceWithin),
@@ -65,10 +75,35 @@ internal sealed class PlaceWords(Rehearsal rehearsal, PlaceAdvice advice, Voice 
         return $"{mean} {dough} {time}";
     }
 
+    /// <summary>Colder than asked where it is cooled, warmer where it is warmed.</summary>
+    private bool IsBeyond(PlaceAnswer place) => advice.IsCooling ? place.Mean.Likely < advice.Target : place.Mean.Likely > advice.Target;
+
+    /// <summary>What to mind there.</summary>
+    public string Mind(PlaceCaution caution, PlaceAnswer place) => Mind(
+        caution == PlaceCaution.YeastHeat && place.Kind == PlaceKind.WaterBath ? "place-caution.yeast-heat-bath" : KeyOf(caution));
+
+    /// <summary>What to mind in all of them.</summary>
+    public string Mind() => Mind(advice.IsCooling ? "place-caution.thermometer-cooling" : KeyOf(PlaceCaution.Thermometer));
+
+    private static string KeyOf(PlaceCaution caution) => "place-caution." + Voice.Kebab(caution.ToString());
+
+    private string Mind(string key) => voice.Say("place.mind", ("caution", voice.Say(
+        key,
+        ("dies", Show.TemperatureAsked(Places.YeastDies, voice.Measures)),
+        ("most", Show.TemperatureAsked(Places.HottestBath, voice.Measures)))));
+
     public string Assumed(PlaceAnswer place) => voice.Say(
         "place.assumed",
         ("figures", voice.List(place.RestsOn.Select(figure => voice.Say(
             $"place-figure.{figure.Name}", ("value", Figure(figure.Value.Likely)), ("low", Figure(figure.Value.Low)), ("high", Figure(figure.Value.High ?? figure.Value.Likely)), ("unit", figure.Unit))))));
+
+    /// <summary>What the other choice is, in a word.</summary>
+    public string RoomHead() => advice switch
+    {
+        { IsCooling: false, RoomAgainstTarget.Longer.Likely.Minutes: >= 0 } or { IsCooling: false, RoomAgainstTarget: null } => voice.Words["place.slower-head"],
+        { IsCooling: true, RoomAgainstTarget.Longer.Likely.Minutes: < 0 } => voice.Words["place.quicker-head"],
+        _ => voice.Words["place.room-head"],
+    };
 
     /// <summary>The other choice.</summary>
     public string Room() => advice is { InRoom: { } time, RoomAgainstTarget: { } slip }
@@ -89,6 +124,9 @@ internal sealed class PlaceWords(Rehearsal rehearsal, PlaceAdvice advice, Voice 
             ? voice.Say("place.longer", ("time", likely), ("range", voice.Range(low, high, inSentence: true)), ("share", Share(slip.Share.Likely.Value)))
             : voice.Say("place.shorter", ("time", likely * -1), ("range", voice.Range((high ?? Duration.Zero) * -1, low * -1, inSentence: true)), ("share", Share(-slip.Share.Likely.Value)));
     }
+
+    /// <summary>A bath is mixed to half a degree.</summary>
+    private string Warmth(Temperature water) => voice.Measures == MeasureSystem.Us ? Show.TemperatureAsked(water, voice.Measures) : Show.TemperatureWritten(water);
 
     /// <summary>As people measure water: litres, or quarts.</summary>
     private string Amount(Mass water) => voice.Measures == MeasureSystem.Us

@@ -103,16 +103,17 @@ internal sealed class Voice(Words words, MeasureSystem measures)
     public string Range(Duration low, Duration? high, bool inSentence = false)
     {
         var style = inSentence ? "" : "column";
-        return high is { } end ? Say("range", ("low", Text(low, style)), ("high", Text(end, style))) : Say("range-open", ("low", Text(low, style)));
+        var first = Text(low, style);
+        return high is not { } end ? Say("range-open", ("low", first)) : Text(end, style) is var last && last == first ? first : Say("range", ("low", first), ("high", last));
     }
 
     /// <summary>A range of temperatures with the unit once, whole when asked of a person.</summary>
     public string Range(Temperature low, Temperature? high, bool asked)
     {
         var first = Degrees(low, asked);
-        return high is { } end
-            ? Say("range", ("low", first), ("high", Degrees(end, asked)))
-            : Say("range-open", ("low", first));
+        return high is not { } end ? Say("range-open", ("low", first))
+            : Degrees(end, asked) is var last && last == first ? first
+            : Say("range", ("low", first), ("high", last));
     }
 
     /// <summary>A temperature without its unit, for columns and ranges that carry the unit once.</summary>

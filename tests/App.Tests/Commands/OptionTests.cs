@@ -16,6 +16,74 @@ public class OptionTests
         }
     }
 
+    /// <summary>Nothing between quotes is no value, whichever option it stands behind, and never a message of the runtime.</summary>
+    [Theory]
+    [InlineData("rehearse", "air altitude at bowl dough fridge free ingredients kitchen measures oven pour proof start tap variant weighed why")]
+    [InlineData("resize", "dough have kitchen piece pieces take tin tray trays")]
+    [InlineData("picture", "as ground of out width")]
+    [InlineData("place", "lamp step to")]
+    [InlineData("findings", "accept do")]
+    [InlineData("swap", "replace")]
+    [InlineData("page", "kitchen out")]
+    [InlineData("larder", "region")]
+    public void BlankValues_AreNoValues(string command, string options)
+    {
+        foreach (var option in options.Split(' '))
+        {
+            foreach (var blank in new[] { "", "   ", "\u00a0" })
+            {
+                var run = Run.Of(command, House.PotatoRolls, "--" + option, blank);
+                Assert.Equal(2, run.ExitCode);
+                Assert.Contains($"--{option} has no value.", run.Messages, StringComparison.Ordinal);
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData("rehearse", "--at", "potato=  ")]
+    [InlineData("rehearse", "--bowl", "mix=\t")]
+    [InlineData("rehearse", "--weighed", "potato= ")]
+    [InlineData("rehearse", "--variant", "mix= ")]
+    [InlineData("resize", "--have", "potato= ")]
+    [InlineData("resize", "--take", "egg= ")]
+    [InlineData("findings", "--accept", "egg-not-whole@parts.dough.egg=   ")]
+    [InlineData("findings", "--accept", "nonsense=")]
+    public void ANameWithNothingBehindIt_SaysSo(string command, string option, string value)
+    {
+        var run = Run.Of(command, House.PotatoRolls, option, value);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains($"{option}: behind “{value[..^1].Split('=')[0]}=” nothing is written.", run.Messages, StringComparison.Ordinal);
+    }
+
+    /// <summary>What is counted comes whole, and a command line has no lines that could be left out.</summary>
+    [Theory]
+    [InlineData("resize", "--pieces", "2.5", "“2.5” is no whole number")]
+    [InlineData("resize", "--trays", "1.5", "“1.5” is no whole number")]
+    [InlineData("resize", "--pieces", "0", "0 pieces lie outside 1 to 100,000.")]
+    [InlineData("rehearse", "--altitude", "9000m", "above nobody lives and bakes")]
+    [InlineData("rehearse", "--variant", "bulk=x", "It can be done in other ways only in ")]
+    public void CountsAndSteps_AreToldInPlainWords(string command, string option, string value, string told)
+    {
+        var run = Run.Of(command, House.PotatoRolls, option, value);
+        var said = string.Join(' ', run.Messages.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(told, said, StringComparison.Ordinal);
+        Assert.DoesNotContain("line was left out", said, StringComparison.Ordinal);
+    }
+
+    /// <summary>A text in which nothing can be carried out has no list of ways out to name.</summary>
+    [Fact]
+    public void AWayOutWhereThereIsNone_IsNotAnsweredWithNothing()
+    {
+        const string Bare = "doughwright: 1\ntitle: Plain loaf\nhome:\n  air: 21 C\nparts:\n  dough:\n    strong white flour: 500 g\n    water: 340 g\n    salt: 10 g\n    instant yeast: 5 g\n";
+        foreach (var given in new[] { "0", "nonsense" })
+        {
+            var run = Run.WithInput(Bare, "findings", "-", "--do", given);
+            Assert.Equal(2, run.ExitCode);
+            Assert.DoesNotContain("nothing", run.Messages, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void BareQuantity_SaysWhichUnitsFit()
     {

@@ -110,6 +110,44 @@ public sealed class PictureCommandTests : IDisposable
     }
 
     [Fact]
+    public void Place_IsDrawn_AsAskedFor()
+    {
+        string[] asked = ["--of", "place", "--to", "26C", "--air", "17C"];
+        Assert.Equal(0, Picture([.. asked, "--out", In("first.svg")]).ExitCode);
+        Assert.Equal(0, Picture([.. asked, "--in", "oven", "--out", In("oven.svg")]).ExitCode);
+        Assert.Equal(0, Picture([.. asked, "--in", "oven", "--lamp", "25W", "--out", In("lamp.svg")]).ExitCode);
+        Assert.Equal(0, Picture([.. asked, "--step", "proof", "--in", "oven", "--out", In("proof.png"), "--width", "700"]).ExitCode);
+        Assert.Equal(3, Directory.EnumerateFiles(folder, "*.svg").Select(File.ReadAllText).Distinct().Count());
+        using var picture = SKBitmap.Decode(In("proof.png"));
+        Assert.Equal(700, picture.Width);
+    }
+
+    /// <summary>A ring on a tray goes into no basin, and a room as warm as asked needs no place: that is said, and nothing is written.</summary>
+    [Theory]
+    [InlineData("--step", "proof", "--in", "water-bath", "--air", "17C")]
+    [InlineData("--air", "26C")]
+    public void PlaceThatThereIsNot_IsTold(params string[] more)
+    {
+        var run = Picture(["--of", "place", "--to", "26C", "--out", In("a.svg"), .. more]);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Empty(Directory.EnumerateFileSystemEntries(folder));
+    }
+
+    [Theory]
+    [InlineData("--to", "--of", "place")]
+    [InlineData("mix", "--of", "place", "--to", "26C", "--step", "mix")]
+    [InlineData("cellar", "--of", "place", "--to", "26C", "--in", "cellar")]
+    [InlineData("--to", "--of", "rise", "--to", "26C")]
+    [InlineData("--open-water", "--open-water")]
+    public void PlaceThatIsNotWellAsked_IsRefused(string word, params string[] options)
+    {
+        var run = Picture([.. options, "--out", In("a.svg")]);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(word, run.Messages, StringComparison.Ordinal);
+        Assert.Empty(Directory.EnumerateFileSystemEntries(folder));
+    }
+
+    [Fact]
     public void TooManyPixels_AreRefused_WithTheWidestThatGoes()
     {
         var run = Picture("--of", "tall", "--out", In("a.png"), "--width", "8192");

@@ -70,13 +70,18 @@ public partial class ResizeCommandTests
     [InlineData("--piece 6kg", "5,000")]
     [InlineData("--pieces 24 --take egg=two", "--take")]
     [InlineData("--pieces 24 --take eg=2", "egg")]
+    [InlineData("--pieces 24 --take egg=99", "2 and 3")]
+    [InlineData("--pieces 20 --take egg=1", "Offered: 2")]
+    [InlineData("--pieces 24 --take egg@doh=2", "doh")]
+    [InlineData("--pieces 24 --take egg@scald=2", "egg")]
+    [InlineData("--tin 25x11x8cm:2x2x2cm", "lies outside 20 g")]
     [InlineData("--pieces 24 --kitchen atick", "winter-cottage")]
     public void WrongCommandLine_IsTwo_AndSaysWhy(string options, string said)
     {
         var run = Resize(options.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         Assert.Equal(2, run.ExitCode);
         Assert.Empty(run.Output);
-        Assert.Contains(said, run.Messages.Replace('\u00a0', ' '), StringComparison.Ordinal);
+        Assert.Contains(said, string.Join(' ', run.Messages.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -40,6 +40,19 @@ internal static partial class Mutations
         return text;
     }
 
+    /// <summary>A sound text.</summary>
+    public static string Sound(Random random) => TheSound.Value[random.Next(TheSound.Value.Length)];
+
+    /// <summary>One value with one slip, as somebody types it behind an option.</summary>
+    public static string Value(string value, Random random) => random.Next(8) switch
+    {
+        0 or 1 or 2 => Exchange(value, Number(), random, Numbers),
+        3 or 4 => Exchange(value, UnitOfValue(), random, Units),
+        5 => Exchange(value, Word(), random, [.. Word().Matches(Sound(random)).Select(match => match.Value).Take(200)]),
+        6 => value.Insert(random.Next(value.Length + 1), Pieces[random.Next(Pieces.Length)]),
+        _ => value.Remove(random.Next(value.Length + 1)),
+    };
+
     private static string Slip(string text, Random random, string[] sound) => random.Next(14) switch
     {
         0 or 1 or 2 => Exchange(text, Number(), random, Numbers),
@@ -85,6 +98,9 @@ internal static partial class Mutations
 
     [GeneratedRegex(@"(?<=\d )[A-Za-z]+")]
     private static partial Regex Unit();
+
+    [GeneratedRegex(@"(?<=\d)[A-Za-z]+")]
+    private static partial Regex UnitOfValue();
 
     [GeneratedRegex(@"[A-Za-z]{3,}")]
     private static partial Regex Word();

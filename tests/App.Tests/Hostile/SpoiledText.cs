@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Doughwright.App.Commands;
 using Doughwright.App.Json;
 using Doughwright.App.Text;
@@ -25,7 +26,7 @@ internal enum Reached
 }
 
 /// <summary>What the commands do with a text, without the command line. The writer of JSON throws at every number that is none.</summary>
-internal static class SpoiledText
+internal static partial class SpoiledText
 {
     private static readonly Voice Voice = new(Words.Shipped, MeasureSystem.Metric);
 
@@ -66,10 +67,19 @@ internal static class SpoiledText
         return Reached.Page;
     }
 
-    /// <summary>The word of a number that is none stands in no answer, unless it is quoted from the text.</summary>
-    private static void Holds(string text, string written)
+    /// <summary>
+    /// The word of a number that is none stands in no answer, unless it is quoted from the text. Inside a longer word, as in the digest of a
+    /// sheet of style, it is another word.
+    /// </summary>
+    internal static void Holds(string text, string written)
     {
         Assert.True(written.Length > 2);
-        Assert.True(!written.Contains("NaN", StringComparison.Ordinal) || text.Contains("NaN", StringComparison.Ordinal), "A number that is none was written.");
+        var none = None().Match(written);
+        Assert.True(
+            !none.Success || text.Contains(none.Value, StringComparison.Ordinal),
+            none.Success ? $"A number that is none was written: {written[Math.Max(0, none.Index - 60)..Math.Min(written.Length, none.Index + 40)]}" : "");
     }
+
+    [GeneratedRegex("(?<![A-Za-z0-9+/=])(?:NaN|-?Infinity)(?![A-Za-z0-9+/=])|∞")]
+    private static partial Regex None();
 }

@@ -28,6 +28,11 @@ public class MeasureTests
         Assert.Equal(said, Spoons.Of(Mass.FromGrams(grams), ingredient, [], Larder.Shipped, Words.Shipped)?.Replace('\u00a0', ' '));
     }
 
+    /// <summary>The source's large tomato has 182 g; nobody measures cherry tomatoes by it.</summary>
+    [Fact]
+    public void OnlyEggs_AreCountedByTheirSize() => Assert.DoesNotContain(
+        "large", Spoons.Of(Mass.FromGrams(182), Larder.Shipped.Find("cherry tomato", []).Ingredient!, [], Larder.Shipped, Words.Shipped) ?? "", StringComparison.Ordinal);
+
     /// <summary>The source's cup of boiled potato holds pieces (156 g); mash lies closer, and the source has no cup of it.</summary>
     [Theory]
     [InlineData("boiled", "1 cup")]

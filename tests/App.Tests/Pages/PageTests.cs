@@ -37,6 +37,54 @@ public class PageTests
         Assert.InRange(packed.Length, 60_000, 100_000);
     }
 
+    /// <summary>A sauce that is stirred is no dough, and who has another tin bakes another loaf.</summary>
+    [Fact]
+    public void PartsAreNamedByTheirNames_AndTheTinIsATool()
+    {
+        var page = MadePages.Of("""
+            doughwright: 1
+            title: Tin bread
+            make: 1 loaf of 860 g
+            home:
+              air: 22 C
+            parts:
+              dough:
+                strong white flour: 500 g
+                water: 340 g, from the tap
+                salt: 10 g
+                instant yeast: 5 g
+              brine:
+                name: salt brine
+                kind: topping
+                water: 60 g, at 35 C
+                salt: 4 g
+            steps:
+              mix:
+                of: dough
+                hands: 8 min
+                way: by hand
+                measured: 24 C
+              whisk:
+                kind: mix
+                of: brine
+                hands: 1 min
+                way: by hand
+              proof:
+                of: dough
+                vessel: steel tin, 500 g, 25 x 11 x 7 cm
+                measured: 60 min
+              bake:
+                of: dough
+                oven: 220 C fan
+                vessel: steel tin, 500 g, 25 x 11 x 7 cm
+                measured: 35 min and 96 C
+            """).Document;
+        var text = page.Body!.TextContent;
+        Assert.Single(System.Text.RegularExpressions.Regex.Matches(text, "The dough comes to"));
+        Assert.Contains("Salt brine comes to", text, StringComparison.Ordinal);
+        Assert.Contains("Steel tin, 25 × 11 × 7 cm", text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [MemberData(nameof(Pages))]
     public void Page_IsTheSameEveryTime(string name) => Assert.Equal(MadePages.Named(name).Html, MadePages.Of(MadePages.TextOf(name)).Html);
@@ -63,6 +111,15 @@ public class PageTests
         Assert.All(page.QuerySelectorAll("[href^='#']"), link => Assert.Contains(link.GetAttribute("href")![1..], ids));
     }
 
+    /// <summary>Printed as they were by default, the ring of seventeen steps needed a third sheet and the rolls did not.</summary>
+    [Fact]
+    public void OnlyALongPage_IsSetCloserOnPaper()
+    {
+        Assert.Equal("reader", MadePages.Named("potato-rolls").Document.Body!.ClassName);
+        Assert.Equal("reader long method-long", MadePages.Of(MadePages.TextOf("pilot-ring")).Document.Body!.ClassName);
+        Assert.Contains(".reader.long", MadePages.Of(MadePages.TextOf("pilot-ring")).Html, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Oven_IsToldAsPeopleDialIt()
     {
@@ -74,8 +131,8 @@ public class PageTests
     public void Weights_StandInBothSystems_TheReadersFirst()
     {
         var text = MadePages.TextOf("potato-rolls");
-        Assert.Equal(["80\u00a0g", "2 3/4\u00a0oz"], Cells(MadePages.Of(text).Document));
-        Assert.Equal(["2 3/4\u00a0oz", "80\u00a0g"], Cells(MadePages.Of(text, measures: MeasureSystem.Us).Document));
+        Assert.Equal(["80\u00a0g", "2¾\u00a0oz"], Cells(MadePages.Of(text).Document));
+        Assert.Equal(["2¾\u00a0oz", "80\u00a0g"], Cells(MadePages.Of(text, measures: MeasureSystem.Us).Document));
 
         static string[] Cells(IParentNode page) => [.. page.QuerySelector(".ing tbody tr")!.QuerySelectorAll("td").Select(cell => cell.TextContent)];
     }
@@ -106,6 +163,16 @@ public class PageTests
         Assert.Contains("local rules", page.QuerySelector(".cautions li:last-child")!.TextContent, StringComparison.Ordinal);
     }
 
+    /// <summary>A swap that can hurt somebody says so to who reads it, and one that cannot be worked out says why, once.</summary>
+    [Fact]
+    public void AllowedSwaps_SayWhomTheyHurt_AndOnceWhyTheyCannotBeWorkedOut()
+    {
+        var text = MadePages.TextOf("tin-loaf") + "swaps:\n  - sugar by honey, not tried\n  - milk by oat drink, not tried\n";
+        var swaps = MadePages.Of(text).Document.QuerySelectorAll(".swaps li").Select(item => item.TextContent).ToArray();
+        Assert.Contains("under one year", swaps[0], StringComparison.Ordinal);
+        Assert.Equal(2, swaps[1].Split("The composition of oat drink").Length);
+    }
+
     [Fact]
     public void WhatTheRecipeAdvises_StandsOnThePage()
     {
@@ -118,7 +185,7 @@ public class PageTests
         Assert.Contains("of olive oil for 50\u00a0g", swaps[0], StringComparison.Ordinal);
         Assert.Contains("Baked so on 3 May", swaps[0], StringComparison.Ordinal);
         Assert.Contains("has not baked it so", swaps[1], StringComparison.Ordinal);
-        Assert.Equal("In a box at room temperature: 2\u00a0d.", page.QuerySelector(".keeping li")!.TextContent);
+        Assert.Equal("In a box at room temperature: 2\u00a0days.", page.QuerySelector(".keeping li")!.TextContent);
         Assert.Contains("machine", Step(page, "Mix by hand").TextContent, StringComparison.Ordinal);
     }
 

@@ -23,6 +23,23 @@ public class BalanceTests
         }
     }
 
+    /// <summary>In a rope every yarn comes to the front and goes behind, and no gap shows where it does.</summary>
+    [Fact]
+    public void Yarns_WindRoundOneAnother()
+    {
+        Ribbon.Way[] yarns = [new(new(0, 0, 0, 40), 0, 90, 30, 0), new(new(0, 0, 0, 40), 30, 120, 10, 0.5)];
+        var runs = yarns.Select(yarn => Ribbon.Twist(yarn, 100, 150)).ToArray();
+        Assert.All(runs, twist =>
+        {
+            Assert.InRange(twist.Count, 2, 4);
+            Assert.All(twist.Zip(twist.Skip(1)), pair => Assert.True(pair.First.IsFront != pair.Second.IsFront && pair.Second.Centres[0].X < pair.First.Centres[^1].X));
+            Assert.Equal((100, 150), (twist[0].Centres[0].X, twist[^1].Centres[^1].X));
+        });
+        Assert.NotEqual(runs[0][0].IsFront, runs[1][0].IsFront);
+        Assert.Equal(15, runs[0][^1].Centres[^1].Y, 1e-9);
+        Assert.Equal(35, runs[1][^1].Centres[^1].Y, 1e-9);
+    }
+
     [Fact]
     public void Table_AddsUp_AlongRowsAndColumns()
     {

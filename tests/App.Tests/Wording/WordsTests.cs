@@ -15,6 +15,14 @@ public partial class WordsTests
     private static readonly Voice Metric = new(Words.Shipped, MeasureSystem.Metric);
 
     [Fact]
+    public void ARangeOfOneFigure_IsToldOnce()
+    {
+        Assert.Equal(Metric.Text(Duration.FromMinutes(9)), Metric.Range(Duration.FromMinutes(8.9), Duration.FromMinutes(9.1), inSentence: true));
+        Assert.Contains(" to ", Metric.Range(Duration.FromMinutes(9), Duration.FromMinutes(11), inSentence: true), StringComparison.Ordinal);
+        Assert.DoesNotContain(" to ", Metric.Range(Temperature.FromCelsius(21), Temperature.FromCelsius(21.01), asked: false), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void EveryFinding_HasMessageAndWayOut() => Missing(KindScan.Findings().Keys.SelectMany(kind => new[] { kind + ".message", kind + ".wayOut" }));
 
     [Fact]

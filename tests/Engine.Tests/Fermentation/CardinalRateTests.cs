@@ -56,6 +56,14 @@ public class CardinalRateTests
     public void Rate_OfBreadYeastAgainst25Degrees_IsAsTabulated(double celsius, double tabulated) =>
         Assert.Equal(tabulated, Against25(celsius), 6e-5);
 
+    /// <summary>
+    /// A fridge of 8 °C against one of 5. No measurement of gas at both was found. What brackets the model's 2.6: rates that double every 7 °F
+    /// between 40 and 75 °F (sourdough FAQ, read: 2^(5.4/7) = 1.7), and growth with its square root law from 2.84 °C on (Salvado 2011, from
+    /// memory: ((8 - 2.84)/(5 - 2.84))² = 5.7).
+    /// </summary>
+    [Fact]
+    public void Rate_At8DegreesAgainst5_LiesBetweenWhatIsPublished() => Assert.InRange(Against25(8) / Against25(5), 1.7, 5.7);
+
     [Fact]
     public void Rate_OfBreadYeastAt25Degrees_IsAsTabulated() =>
         Assert.Equal(0.688903, At(25, CardinalTemperatures.BreadYeastGas), 1e-5); // fermentation sheet 1.4 [computed]

@@ -47,7 +47,7 @@ public class RiseAnchorTests
     [Fact]
     public void Anchor_OfAGrowthAboveTheHighest_IsNotFoundAndSaysSo()
     {
-        var rye = RiseParameters.Central(1, RisePriors.For(RisePriors.RyeCeiling));
+        var rye = RiseParameters.Central(1, RisePriors.For(RiseCeiling.Rye.Likely));
         var dough = RollDough.Of(rye);
         var home = RiseHistory.Constant(Temperature.FromCelsius(25), 1, Duration.FromHours(4), Duration.FromMinutes(2.5));
         var anchor = Rise.Anchor(dough, rye, [RiseCase.SeaLevel], home, [105], 2, RiseFolds.AtMinutes(1));

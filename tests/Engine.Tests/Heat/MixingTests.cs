@@ -171,7 +171,14 @@ public class MixingTests
     }
 
     [Fact]
-    public void Balance_OfNothing_IsRefused() => Assert.Throws<ArgumentOutOfRangeException>(() => Balance(250, Part("flour", 0, 1.8)));
+    public void Balance_OfNothing_HasNoTemperature()
+    {
+        var nothing = Balance(250, Part("flour", 0, 1.8));
+        Assert.False(nothing.HoldsSomething);
+        Assert.Throws<InvalidOperationException>(() => nothing.Mixed([20], new(20, 0, 0)));
+        Assert.Throws<InvalidOperationException>(() => nothing.RiseFor(26, [20], new(20, 0, 0)));
+        Assert.Throws<InvalidOperationException>(() => nothing.Solve(26, [0], [20], new(20, 0, 0)));
+    }
 
     private static MixingConditions Cold => new(0, 0, 0);
 

@@ -30,8 +30,23 @@ public class LarderSourceTests
     {
         var source = Source[row.Evidence.Record!];
         Assert.All(Copied, each => Assert.Equal(NumberOf(source, each.Column), each.Figure(row.Composition)));
-        Assert.Equal(NumberOf(source, "sodium") is { } sodium ? Math.Round(sodium * 2.54 / 1000, 4) : null, row.Composition.Salt);
+        Assert.Equal(SaltOf(NumberOf(source, "sodium"), row.Evidence.Note), row.Composition.Salt);
     });
+
+    /// <summary>Salt is sodium x 2.54, but for raising agents: theirs is that of bicarbonate and phosphates.</summary>
+    private static double? SaltOf(double? sodium, string note) =>
+        note.Contains("its sodium is no salt", StringComparison.Ordinal) ? 0
+        : note.Contains("how much of each is not known", StringComparison.Ordinal) ? null
+        : sodium is { } milligrams ? Math.Round(milligrams * 2.54 / 1000, 4) : null;
+
+    [Fact]
+    public void RaisingAgents_HoldNoSalt()
+    {
+        Assert.All(["baking-soda", "baking-powder-sas", "baking-powder-phosphate", "baking-powder-low-sodium", "cream-of-tartar"], id =>
+            Assert.Equal(0, Larder.Shipped.WithId(id)!.Composition.Salt));
+        Assert.Null(Larder.Shipped.WithId("wheat-flour-self-rising-enriched")!.Composition.Salt);
+        Assert.Equal(6, Rows.Count(row => row.Evidence.Note.Contains("its sodium is no salt", StringComparison.Ordinal) || row.Evidence.Note.Contains("how much of each", StringComparison.Ordinal)));
+    }
 
     [Fact]
     public void Lactose_IsTheSources_OrDerivedByARuleThatTheNoteNames() => Assert.All(Obtained("read", "proxy"), row =>

@@ -133,7 +133,7 @@ public class QuantityTextTests
     [InlineData("24", 24, null)]
     [InlineData("1,000", 1000, null)]
     [InlineData("024", null, QuantityFault.LeadingZero)]
-    [InlineData("2.5", null, QuantityFault.NumberNotPlain)]
+    [InlineData("2.5", null, QuantityFault.NotWhole)]
     [InlineData("24 rolls", null, QuantityFault.MoreThanAQuantity)]
     [InlineData("-1", null, QuantityFault.Negative)]
     [InlineData("9999999", null, QuantityFault.TooManyDigits)]

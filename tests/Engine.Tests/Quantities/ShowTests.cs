@@ -19,11 +19,11 @@ public class ShowTests
 
     /// <summary>reference/units.md section 2 (computed there from the definitions).</summary>
     [Theory]
-    [InlineData(25, "7/8 oz")]
-    [InlineData(50, "1 3/4 oz")]
-    [InlineData(100, "3 1/2 oz")]
-    [InlineData(250, "8 3/4 oz")]
-    [InlineData(1000, "2 lb 3 1/4 oz")]
+    [InlineData(25, "⅞ oz")]
+    [InlineData(50, "1¾ oz")]
+    [InlineData(100, "3½ oz")]
+    [InlineData(250, "8¾ oz")]
+    [InlineData(1000, "2 lb 3¼ oz")]
     [InlineData(453.59237, "1 lb")]
     [InlineData(5, "5 g")]
     public void Ounces_ArePrintedWhereTheyAreNearEnough(double grams, string shown) =>
@@ -49,7 +49,7 @@ public class ShowTests
     [InlineData(59.6, "1 h", "1:00")]
     [InlineData(0, "0 min", "0:00")]
     [InlineData(1563, "26 h 3 min", "26:03")]
-    [InlineData(20160, "14 d", "336:00")]
+    [InlineData(20160, "14 days", "336:00")]
     [InlineData(-5, "\u22125 min", "\u22120:05")]
     public void Duration_IsWholeMinutes(double minutes, string prose, string column)
     {

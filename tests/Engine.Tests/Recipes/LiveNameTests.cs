@@ -85,6 +85,24 @@ public class LiveNameTests
         Assert.Equal(("bulk tme", "bulk time", "steps.bulk"), (finding.Arguments["name"], finding.Arguments["nearest"], finding.Place));
     }
 
+    [Fact]
+    public void SeveralSlipsInOneStep_AreAllTold_EachWithItsOwnName()
+    {
+        var text = Texts.PotatoRolls.Replace(
+            "about [bulk time]", "about [bulk tme], at [oven temperature], with [buter in dough], [piece wieght], [flour], [boilingpoint], [oven temprature], [oven] and [see page 3]", StringComparison.Ordinal);
+        Assert.Equal(
+            ["bulk tme: bulk time", "oven temperature: oven", "buter in dough: butter in dough", "piece wieght: piece weight", "flour: strong white flour", "boilingpoint: boiling point", "oven temprature: oven"],
+            RecipeChecks.Of(RecipeText.Read(text).Recipe!).Where(finding => finding.Kind == "live-value-nearly").Select(finding => $"{finding.Arguments["name"]}: {finding.Arguments["nearest"]}"));
+    }
+
+    [Fact]
+    public void ALineOfTwoParts_HasToBePlaced()
+    {
+        var text = Texts.PotatoRolls.Replace("title: Potato rolls\n", "title: Potato rolls\nwords: Sift [strong white flour]\n", StringComparison.Ordinal);
+        var finding = Assert.Single(RecipeChecks.Of(RecipeText.Read(text).Recipe!), finding => finding.Kind == "live-value-nearly");
+        Assert.Equal("strong white flour in scald", finding.Arguments["nearest"]);
+    }
+
     /// <summary>Every kind of value has a name in the page on the text form, and every name of the grammar is looked for.</summary>
     [Fact]
     public void EveryKind_CanBeNamed() => Assert.Equal(

@@ -15,7 +15,7 @@ public class MatterLawTests
 
     private static RunResult RunOf(Bake bake, int lanes)
     {
-        var priors = Priors.For(lanes, RisePriors.For(RisePriors.StrongWhiteCeiling));
+        var priors = Priors.For(lanes, RisePriors.For(RiseCeiling.StrongWhite.Likely));
         return Run.Of(new(bake.Formula, bake.Recipe.Home, Request.Home, priors, isHome: true), new Dictionary<string, Anchor>());
     }
 

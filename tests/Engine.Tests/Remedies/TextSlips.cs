@@ -19,6 +19,7 @@ internal static class TextSlips
         ("negative-quantity", With("    salt: 7 g", "    salt: -7 g")),
         ("clock-time", With("    hands: 12 min", "    hands: 0:12")),
         ("fraction", With("    salt: 7 g", "    salt: 1/4 oz")),
+        ("measure-not-clear", With("    sugar: 30 g", "    sugar: 1/4 cup")),
         ("more-than-a-quantity", With("50 g, soft", "50 g soft")),
         ("warmth-twice", With("100 g, boiling", "100 g, boiling, from the tap")),
         ("tab", With("  altitude: 5 m", "\taltitude: 5 m")),

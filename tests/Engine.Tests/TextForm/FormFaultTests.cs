@@ -117,7 +117,7 @@ public class FormFaultTests
     [InlineData("    milk: 15 g\n", "    my drink: 1 tbsp\nown:\n  my drink:\n    counts as: liquid\n    fat: 1 g\n", "no-measure-held", false)]
     [InlineData("    scald: all of it\n", "    scald: 2 tbsp\n", "measure-of-part", true)]
     [InlineData("    salt: 7 g\n", "    salt: 7 gulps\n", "unit-unknown", true)]
-    [InlineData("    sugar: 30 g\n", "    sugar: 1/2 US cup\n", "fraction", true)]
+    [InlineData("    sugar: 30 g\n", "    sugar: 1/2 lb\n", "fraction", true)]
     [InlineData("title: Potato rolls\n", "title: Potato rolls\nown:\n  my drink:\n    fat: 1 g\n", "own-role-missing", true)]
     [InlineData("title: Potato rolls\n", "title: Potato rolls\nown:\n  my drink:\n    counts as: drink\n    fat: 1 g\n", "unknown-role", true)]
     [InlineData("title: Potato rolls\n", "title: Potato rolls\nown:\n  my drink:\n    counts as: liquid\n    carbohydrate: 5 g\n    total carbohydrate: 6 g\n", "own-carbohydrate-twice", true)]

@@ -90,8 +90,7 @@ internal sealed class Mender(RecipeDesk desk, ShelfFolder shelf, TimeProvider cl
             return null;
         }
 
-        var recipe = Acceptances.Accept(state.Recipe, finding, reason);
-        var text = RecipeText.Write(recipe, File.Reading.Document).Text;
+        var text = RecipeText.Change(File.Text, recipe => Acceptances.Accept(recipe, finding, reason)).Text;
         // A text says everything it holds: a reason with a hidden mark in it cannot be read back.
         if (RecipeText.Read(text) is not { Understood: true, Recipe: { } read } || read.Accepted.All(one => one.FindingId != id || one.Reason != reason))
         {
@@ -104,7 +103,7 @@ internal sealed class Mender(RecipeDesk desk, ShelfFolder shelf, TimeProvider cl
 
     private Outcome? Stopped(string id) => desk.State is { } state && state.Recipe.Accepted.FirstOrDefault(one => one.FindingId == id) is { } accepted
         ? new(
-            RecipeText.Write(state.Recipe with { Accepted = [.. state.Recipe.Accepted.Where(one => one.FindingId != id)] }, File.Reading.Document).Text,
+            RecipeText.Change(File.Text, recipe => recipe with { Accepted = [.. recipe.Accepted.Where(one => one.FindingId != id)] }).Text,
             Voice.Say("mend.stopped", ("reason", accepted.Reason)))
         : Unknown();
 

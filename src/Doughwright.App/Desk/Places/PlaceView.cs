@@ -15,10 +15,11 @@ namespace Doughwright.App.Desk.Places;
 /// <summary>How a dough comes to stand at a temperature, in words for a page: those of "place".</summary>
 /// <param name="Said">Where matters stand.</param>
 /// <param name="Mind">What holds for all the ways; empty without one.</param>
+/// <param name="SlowerHead">What the other choice is, in a word.</param>
 /// <param name="Slower">The other choice; empty where the room does.</param>
 /// <param name="Misses">What a miss costs, and that the cue goes first; empty when nothing is known.</param>
 internal sealed record PlaceView(
-    string Said, IReadOnlyList<PlaceWay> Ways, string Mind, string Slower, string MissHead, IReadOnlyList<string> Misses, IReadOnlyList<FindingView> Findings)
+    string Said, IReadOnlyList<PlaceWay> Ways, string Mind, string SlowerHead, string Slower, string MissHead, IReadOnlyList<string> Misses, IReadOnlyList<FindingView> Findings)
 {
     private static readonly TemperatureDelta Miss = TemperatureDelta.FromKelvins(2);
 
@@ -34,11 +35,12 @@ internal sealed record PlaceView(
         return new(
             words.Question(),
             [.. advice.Places.Select(place => PlaceWay.Of(place, advice, words, voice))],
-            advice.Places.Count > 0 ? PlaceWay.Mind(PlaceCaution.Thermometer, voice) : "",
+            advice.Places.Count > 0 ? words.Mind() : "",
+            words.RoomHead(),
             isKnown && !advice.RoomDoes ? words.Room() : "",
             voice.Say("place.miss-head", ("miss", Miss)),
             isKnown ? [words.Miss("place.too-cold", advice.TooCold), words.Miss("place.too-warm", advice.TooWarm), words.Miss("place.dough-too-cold", advice.DoughTooCold), words.Miss("place.dough-too-warm", advice.DoughTooWarm), words.Cue()] : [],
-            FindingView.All(findings, file.Recipe, voice));
+            FindingView.All(PlaceCommand.With(findings, advice), file.Recipe, voice));
     }
 }
 
@@ -60,11 +62,9 @@ internal sealed record PlaceWay(
             voice.Member(place.Kind),
             words.Water(place),
             words.Outcome(place),
-            [.. place.Cautions.Where(caution => caution != PlaceCaution.Thermometer).Select(caution => Mind(caution, voice))],
+            [.. place.Cautions.Where(caution => caution != PlaceCaution.Thermometer).Select(caution => words.Mind(caution, place))],
             words.Assumed(place),
             PlacePicture.Draw(place, advice, voice, id + "-picture"),
             PlaceTable.Of(place, voice));
     }
-
-    public static string Mind(PlaceCaution caution, Voice voice) => voice.Say("place.mind", ("caution", voice.Member(caution)));
 }

@@ -31,7 +31,7 @@ internal sealed record SizeView(
             resized.Recipe is null ? [voice.Say("resize.refused", ("title", file.Recipe!.Title))] : words.Head(),
             resized.Recipe is { } recipe ? TitleOf(recipe, resized, voice) : null,
             [.. resized.Lines.Select(line => new SizeRow(words.PartOf(line), line.Name, voice.Text(line.Before), words.Now(line), words.Error(line), words.ErrorPercent(line)))],
-            [.. resized.Choices.Select(choice => new SizeChoice(Capital.Of(words.Choice(choice)), [.. choice.Options.Select(option => new SizeOption(words.Shift(choice, option, "sizes.option"), voice.Say("sizes.take", ("count", option.Count), ("name", choice.Name)), take(choice.Line, option.Count)))]))],
+            [.. resized.Choices.Select(choice => new SizeChoice(Capital.Of(words.Choice(choice)), [.. choice.Options.Select(option => new SizeOption(words.Shift(choice, option, "sizes.option"), voice.Say("sizes.take", ("count", option.Count), ("name", choice.Name)), take(words.Taken(choice), option.Count)))]))],
             [.. resized.Fits.Select(words.Fit)],
             [.. resized.Measures.Select(measure => new SizeMeasure(measure.Name, words.Was(measure), words.NowOf(measure), words.Range(measure), words.Stands(measure)))],
             FindingView.All([.. findings.Open.Where(finding => !file.Findings.Any(known => known.Id == finding.Id))], file.Recipe, voice));

@@ -33,17 +33,22 @@ internal sealed class SwapAnswer(Recipe recipe, Swapped swapped, Voice voice)
     private string Balance()
     {
         bool Tells(string kind) => swapped.Consequences.Any(finding => finding.Kind.StartsWith(kind, StringComparison.Ordinal));
-        if (Tells("swap-not-made-good"))
+        if (Tells("swap-not-made-good") || Tells("swap-part-not-made-good"))
         {
             return "not-made-good";
         }
 
-        if (Tells("swap-flour-") && swapped.Lines.All(line => line.Change == LineChange.Replaced && line.Before == line.After))
+        // Where only flour is swapped, the salt may give for what it brings.
+        if (Tells("swap-flour-") && swapped.Lines.All(line => line.Change == LineChange.Corrected || (line.Change == LineChange.Replaced && line.Before == line.After)))
         {
             return "flour-held";
         }
 
-        return swapped.Residuals.SelectMany(Parts).Any(each => each is null) ? "made-good-not-known" : "made-good";
+        // A wash is no matter of balance.
+        var parts = swapped.Residuals.Where(residual => residual.Component is not { } part || recipe.FindComponent(part)?.Kind != ComponentKind.Wash).SelectMany(Parts).ToArray();
+        return parts.Any(each => each is null) ? "made-good-not-known"
+            : parts.Any(each => Math.Abs(each!.Value.Value) >= SwapResidual.Felt) ? "made-good-to-the-scale"
+            : "made-good";
     }
 
     /// <summary>"Potato rolls with olive oil, without egg".</summary>

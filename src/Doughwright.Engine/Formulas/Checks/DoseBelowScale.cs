@@ -4,7 +4,7 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Formulas.Checks;
 
-/// <summary>Yeast or salt so light that the kitchen's scale cannot show it within a tenth.</summary>
+/// <summary>Yeast or salt so light that the kitchen's scale cannot show it within a tenth. What is measured by the spoon never lies on the scale.</summary>
 internal static class DoseBelowScale
 {
     private const double WorstRounding = 0.10;
@@ -16,7 +16,7 @@ internal static class DoseBelowScale
     {
         var scale = formula.Recipe.Home.Scale;
         return formula.Lines()
-            .Where(at => at.Line.Role is Role.Yeast or Role.Salt && at.Line.Mass > Mass.Zero && IsTooFine(at.Line.Mass, scale))
+            .Where(at => at.Line.Source.Household is null && at.Line.Role is Role.Yeast or Role.Salt && at.Line.Mass > Mass.Zero && IsTooFine(at.Line.Mass, scale))
             .Select(at => at.About(
                 "dose-below-scale",
                 Grade.Warning,

@@ -14,7 +14,7 @@ internal static class EatenRaw
         {
             foreach (var line in part.Lines.Where(line => line.UsesComponent is null && !IsMadeSafe(line)))
             {
-                if (line.Role == Role.Egg)
+                if (IsRawEgg(line))
                 {
                     yield return (part, line).About("raw-egg-eaten", Grade.Warning, ("egg", line.Name), ("component", part.Name)) with { Safety = true };
                 }
@@ -25,6 +25,9 @@ internal static class EatenRaw
             }
         }
     }
+
+    /// <summary>Whether it is egg that nothing has made safe before it came into the part.</summary>
+    public static bool IsRawEgg(LineFormula line) => line is { Role: Role.Egg, UsesComponent: null } && !IsMadeSafe(line);
 
     private static bool IsMadeSafe(LineFormula line) =>
         MadeSafe.Any(word => line.Source.Is(word) || line.Name.Contains(word, StringComparison.OrdinalIgnoreCase));

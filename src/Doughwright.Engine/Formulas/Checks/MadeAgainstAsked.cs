@@ -11,7 +11,8 @@ internal static class MadeAgainstAsked
 
     public static IEnumerable<Finding> Check(Formula formula)
     {
-        if (formula.Recipe.Make is not { Pieces: > 0, PieceMass.Grams: > 0 } make || formula.Dough <= Mass.Zero)
+        // A sum without one of its masses is no weight of the dough, and its lack has been told where it stands.
+        if (formula.Recipe.Make is not { Pieces: > 0, PieceMass.Grams: > 0 } make || formula.Dough <= Mass.Zero || !formula.IsMassKnown)
         {
             yield break;
         }

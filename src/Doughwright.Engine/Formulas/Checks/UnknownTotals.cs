@@ -22,6 +22,7 @@ internal static class UnknownTotals
                 "",
                 Position.None,
                 ("percent", Percent.Of(total.Budget.AtLeast, formula.Flour)),
+                ("most", Percent.Of(total.Budget.AtMost, formula.Flour)),
                 ("names", Unknown(total.Budget))));
     }
 

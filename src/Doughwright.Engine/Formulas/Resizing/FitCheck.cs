@@ -24,19 +24,31 @@ internal static class FitCheck
         .. Bowls(before, after),
         .. Machines(before, after),
         .. Tins(before, after, wish),
-        .. Trays(before.Recipe, after.Recipe, kitchen),
+        .. OvenRoom.Of(before.Recipe, wish),
+        .. Trays(before.Recipe, after.Recipe, kitchen, wish),
     ];
 
-    /// <summary>No more trays at once than the recipe uses, and fewer where fewer do.</summary>
+    /// <summary>
+    /// As many trays in use as the pieces fill now, fewer or more: the new text is then judged as the resizing judged it, and lies on its trays as the
+    /// old one did when it is resized once more. More than a text can say are left.
+    /// </summary>
     public static Recipe WithTrays(Recipe recipe, IReadOnlyList<Fit> fits)
     {
-        if (fits.FirstOrDefault(fit => fit.Kind == FitKind.Tray)?.Needed is not { } needed || recipe.Steps.All(step => step.Trays is null || step.Trays <= needed))
+        if (fits.FirstOrDefault(fit => fit.Kind == FitKind.Tray)?.Needed is not { } needed
+            || !Limits.Trays.Holds(needed)
+            || recipe.Steps.SelectMany(step => step.Variants.Select(variant => variant.Step).Prepend(step)).All(step => step.Trays is null || step.Trays == needed))
         {
             return recipe;
         }
 
-        return recipe with { Steps = [.. recipe.Steps.Select(step => step.Trays > needed ? step with { Trays = needed } : step)] };
+        return recipe with { Steps = [.. recipe.Steps.Select(step => WithTrays(step, needed))] };
     }
+
+    private static Step WithTrays(Step step, int needed) => step with
+    {
+        Trays = step.Trays is null ? null : needed,
+        Variants = [.. step.Variants.Select(variant => variant with { Step = WithTrays(variant.Step, needed) })],
+    };
 
     /// <summary>Bowls, each once, at the step where it is fullest. How much water somebody boils a thing in is theirs.</summary>
     private static IEnumerable<Fit> Bowls(Formula before, Formula after)
@@ -66,6 +78,7 @@ internal static class FitCheck
         let holds = after.FindComponent(step.Component)!.Flour
         select new Fit(FitKind.Machine, holds <= held ? FitVerdict.Fits : FitVerdict.CannotBeTold, step.Id, step.Name) { HeldBefore = held, HoldsNow = holds };
 
+    /// <summary>One piece lies in one tin. Where several do, or each in its own, is nowhere said, so both must hold.</summary>
     private static IEnumerable<Fit> Tins(Formula before, Formula after, ResizeWish wish)
     {
         if (before.Recipe.Make is not { } was || after.Recipe.Make is not { } now || before.Recipe.Steps.FirstOrDefault(step => step.Vessel?.Shape == VesselShape.Tin) is not { } step)
@@ -73,18 +86,21 @@ internal static class FitCheck
             yield break;
         }
 
-        var sameFill = wish is ResizeWish.Tin || now.PieceMass <= was.PieceMass * (1 + SamePiece);
-        yield return new(FitKind.Tin, sameFill ? FitVerdict.Fits : FitVerdict.TooMuch, step.Id, step.Name)
+        var isOne = was.Pieces == 1;
+        var each = wish is ResizeWish.Tin || now.PieceMass <= was.PieceMass * (1 + SamePiece);
+        var all = wish is ResizeWish.Tin || after.Dough <= before.Dough * (1 + SamePiece);
+        var verdict = each && (isOne || all) ? FitVerdict.Fits : isOne || (!each && !all) ? FitVerdict.TooMuch : FitVerdict.CannotBeTold;
+        yield return new(FitKind.Tin, verdict, step.Id, step.Name)
         {
-            HeldBefore = was.PieceMass,
-            HoldsNow = now.PieceMass,
-            Needed = now.Pieces,
+            HeldBefore = isOne ? was.PieceMass : before.Dough,
+            HoldsNow = isOne ? now.PieceMass : after.Dough,
+            Needed = isOne ? now.Pieces : null,
             Has = wish is ResizeWish.Tin tin ? tin.Size.Volume : step.Vessel!.Size?.Volume,
         };
     }
 
     /// <summary>As many on a tray as the author had there; of heavier pieces fewer, by the floor they cover.</summary>
-    private static IEnumerable<Fit> Trays(Recipe before, Recipe after, Kitchen kitchen)
+    private static IEnumerable<Fit> Trays(Recipe before, Recipe after, Kitchen kitchen, ResizeWish wish)
     {
         if (before.Make is not { } was || after.Make is not { } now || OtherVessel.StepWithTrays(before) is not { Trays: { } trays } step)
         {
@@ -104,6 +120,12 @@ internal static class FitCheck
             Needed = needed,
             There = kitchen.Trays,
         };
+        // What may go into no oven is not counted in loads.
+        if (OvenRoom.IsBeyond(wish))
+        {
+            yield break;
+        }
+
         var loads = Loads(needed, Math.Max(1, kitchen.Trays));
         yield return new(FitKind.Oven, loads <= 1 ? FitVerdict.Fits : FitVerdict.TooMuch, step.Id, step.Name) { Needed = needed, There = kitchen.Trays, Loads = loads };
     }

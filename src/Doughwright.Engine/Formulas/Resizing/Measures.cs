@@ -51,7 +51,13 @@ internal static class Measures
     /// <summary>What was typed with another number in front: "2 tbsp" with 3 is "3 tbsp". Null when no number stands in front.</summary>
     public static string? Renumbered(string typed, double amount)
     {
-        var length = typed.TakeWhile(letter => char.IsAsciiDigit(letter) || letter is '.' or ',' or '/').Count();
-        return length == 0 ? null : NumberText.Exact(amount) + typed[length..];
+        if (MixedNumber.Lead(typed) is not var (_, length))
+        {
+            return null;
+        }
+
+        // A point stays a point; who writes quarters as fractions gets them so.
+        var isFraction = typed.AsSpan(0, length).ContainsAnyExcept("0123456789.,");
+        return (isFraction ? MixedNumber.Text(amount) ?? NumberText.Exact(amount) : NumberText.Exact(amount)) + typed[length..];
     }
 }

@@ -57,7 +57,7 @@ internal static class OtherVessel
         }
 
         var pieces = (int)Math.Max(1, Math.Round((double)make.Pieces * count / trays, MidpointRounding.AwayFromZero));
-        return new((double)pieces / make.Pieces, [make with { Pieces = pieces }], null);
+        return new((double)pieces / make.Pieces, [make.With(pieces)], null);
     }
 
     /// <summary>The step that says how many trays are in use: the bake, or else any other.</summary>

@@ -9,14 +9,15 @@ internal static class ResizeChecks
     /// <summary>One part stirred into nine parts of water: ten times the mass to weigh.</summary>
     private const double Dilution = 10;
 
-    // No kitchen, and far beyond the limit that is told; the arithmetic of units of a scale ends a little above.
+    // No kitchen; the arithmetic of units of a scale ends a little above.
     private const double MostGrams = 1e9;
 
-    /// <summary>More or less than anything can be written for, so that no recipe is made of it.</summary>
+    /// <summary>No dough that can be made, or more of a part than can be written, so that no recipe is made of it.</summary>
     public static Finding? Beyond(Formula before, double factor)
     {
         var heaviest = before.Components.SelectMany(component => component.Lines).Select(line => line.Mass.Grams).DefaultIfEmpty(0).Max();
-        return factor > 0 && double.IsFinite(factor) && heaviest * factor <= MostGrams && before.Dough.Grams * factor <= MostGrams
+        var isDough = before.Dough <= Mass.Zero || Limits.Dough.Holds(before.Dough * factor);
+        return factor > 0 && double.IsFinite(factor) && heaviest * factor <= MostGrams && isDough
             ? null
             : Outside(Mass.FromGrams(double.IsFinite(factor) ? Math.Min(before.Dough.Grams * factor, double.MaxValue) : 0));
     }
@@ -26,6 +27,7 @@ internal static class ResizeChecks
         .. DoughLimits(resized.After!),
         .. PieceLimits(resized),
         .. BelowScale(resized),
+        .. RoundingChecks.Of(resized),
         .. Household(resized),
         .. resized.Choices.Select(choice => Choice(choice, resized)),
         .. resized.Fits.SelectMany(fit => Fits(fit, resized)),
@@ -82,31 +84,44 @@ internal static class ResizeChecks
             PositionOf(resized, line.Component, line.Line),
             ("name", line.Name),
             ("mass", line.After),
-            ("scale", resized.Scale),
+            ("scale", resized.ScaleShown),
             ("dilution", line.After * Dilution));
 
-    private static IEnumerable<Finding> Household(Resized resized) =>
-        from line in resized.Lines
-        where line.Form == LineForm.HouseholdToGrams
-        let typed = resized.Before.Recipe.FindComponent(line.Component)!.Lines.First(source => source.Id == line.Line).Typed
-        select Report.Make(
-            "resize-measure-to-grams",
-            Grade.Hint,
-            Report.PlaceOf(line.Component, line.Line),
-            PositionOf(resized, line.Component, line.Line),
-            ("name", line.Name),
-            ("typed", typed),
-            ("mass", line.After));
+    /// <summary>All in one. What comes in pieces is told with its choices.</summary>
+    private static IEnumerable<Finding> Household(Resized resized)
+    {
+        var lines = resized.Lines
+            .Where(line => line.Form == LineForm.HouseholdToGrams && !resized.Choices.Any(choice => choice.Component == line.Component && choice.Line == line.Line))
+            .ToArray();
+        if (lines.Length > 0)
+        {
+            yield return Report.Make(
+                "resize-measure-to-grams",
+                Grade.Hint,
+                Report.PlaceOf(lines[0].Component, lines[0].Line),
+                PositionOf(resized, lines[0].Component, lines[0].Line),
+                ("lines", lines.Select(line => $"{line.Name} {line.Typed.Replace(' ', '\u00a0')}").ToArray()),
+                ("typed", lines.Select(line => resized.Before.Recipe.FindComponent(line.Component)!.Lines.First(source => source.Id == line.Line).Typed.Replace(' ', '\u00a0')).ToArray()));
+        }
+    }
 
-    private static Finding Choice(WholeChoice choice, Resized resized) => Report.Make(
-        "resize-not-whole",
-        Grade.Hint,
-        Report.PlaceOf(choice.Component, choice.Line),
-        PositionOf(resized, choice.Component, choice.Line),
-        ("name", choice.Name),
-        ("needed", choice.Needed),
-        ("piece", choice.Piece),
-        ("mass", choice.Piece * choice.Needed));
+    private static Finding Choice(WholeChoice choice, Resized resized)
+    {
+        var component = resized.Before.FindComponent(choice.Component)!;
+        var written = component.Lines.First(line => line.Id == choice.Line);
+        var isEgg = written.Ingredient?.Allergens.Contains("egg") ?? false;
+        (string, object)[] arguments =
+        [
+            ("name", choice.Name),
+            ("part", component.Name),
+            ("needed", choice.Needed),
+            ("piece", choice.Piece),
+            ("mass", choice.Piece * choice.Needed),
+            ("typed", written.Source.Household is null ? "" : written.Source.Typed.Replace(' ', '\u00a0')),
+        ];
+        var (place, position) = (Report.PlaceOf(choice.Component, choice.Line), PositionOf(resized, choice.Component, choice.Line));
+        return isEgg ? Report.Make("resize-egg-not-whole", Grade.Hint, place, position, arguments) : Report.Make("resize-not-whole", Grade.Hint, place, position, arguments);
+    }
 
     private static IEnumerable<Finding> Fits(Fit fit, Resized resized)
     {
@@ -125,6 +140,12 @@ internal static class ResizeChecks
                 break;
             case { Kind: FitKind.Tin, Verdict: FitVerdict.TooMuch }:
                 yield return Report.Make("resize-tin-fuller", Grade.Warning, place, position, ("step", fit.Name), ("held", fit.HeldBefore!), ("holds", fit.HoldsNow!));
+                break;
+            case { Kind: FitKind.Tin, Verdict: FitVerdict.CannotBeTold }:
+                yield return Report.Make("resize-tin-not-told", Grade.Hint, place, position, ("step", fit.Name), ("held", fit.HeldBefore!), ("holds", fit.HoldsNow!));
+                break;
+            case { Kind: FitKind.Oven, Verdict: FitVerdict.CannotBeTold }:
+                yield return Report.Make("resize-oven-not-told", Grade.Warning, place, position, ("step", fit.Name), ("longest", OvenRoom.Longest), ("widest", OvenRoom.Widest));
                 break;
             case { Kind: FitKind.Oven, Verdict: FitVerdict.TooMuch }:
                 yield return Report.Make("resize-oven-loads", Grade.Warning, place, position, ("step", fit.Name), ("needed", fit.Needed!), ("there", fit.There!), ("loads", fit.Loads!));
@@ -158,7 +179,7 @@ internal static class ResizeChecks
     /// <summary>The author's word for one piece does not fit several, nor the other way round.</summary>
     private static IEnumerable<Finding> OneOrMany(Resized resized)
     {
-        if (resized.Before.Recipe.Make is { } was && resized.Recipe!.Make is { } now && (was.Pieces == 1) != (now.Pieces == 1))
+        if (resized.Before.Recipe.Make is { } was && resized.Recipe!.Make is { } now && (was.Pieces == 1) != (now.Pieces == 1) && was.What == now.What)
         {
             yield return Report.Make("resize-one-or-many", Grade.Hint, "make", Position.None, ("pieces", now.Pieces), ("what", now.What));
         }

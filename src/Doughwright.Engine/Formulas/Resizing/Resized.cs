@@ -23,6 +23,12 @@ public sealed record Resized
     /// <summary>The step of the scale that it is rounded to.</summary>
     public required Mass Scale { get; init; }
 
+    /// <summary>That step as a scale in ounces shows it, "0.25 oz"; null for a scale in grams.</summary>
+    public string? ScaleInOunces => OunceScale.IsOf(Scale) ? OunceScale.Shown(Scale) : null;
+
+    /// <summary>That step as a finding says it.</summary>
+    internal object ScaleShown => ScaleInOunces?.Replace(' ', '\u00a0') ?? (object)Scale;
+
     /// <summary>Every line that has a mass, in the order of the recipe.</summary>
     public IReadOnlyList<ResizedLine> Lines { get; init; } = [];
 

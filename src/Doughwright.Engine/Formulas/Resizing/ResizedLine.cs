@@ -17,7 +17,7 @@ public enum LineForm
     /// <summary>In the household measure that was typed.</summary>
     Household,
 
-    /// <summary>In grams, because the household measure does not come to quarters.</summary>
+    /// <summary>Weighed, because the household measure does not come to quarters: in grams, or in ounces where the scale shows those.</summary>
     HouseholdToGrams,
 
     /// <summary>So many whole pieces as were asked for.</summary>

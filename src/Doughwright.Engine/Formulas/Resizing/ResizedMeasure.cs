@@ -11,6 +11,9 @@ namespace Doughwright.Engine.Formulas.Resizing;
 /// <param name="Stands">Whether the measurement is kept: the size shows less than a reading is uncertain.</param>
 public sealed record ResizedMeasure(string Step, string Name, bool Stands)
 {
+    /// <summary>Id of the other way of the step in which it was measured; null for the step as written.</summary>
+    public string? Variant { get; init; }
+
     /// <summary>Minutes in the old size.</summary>
     public Duration? Time { get; init; }
 

@@ -12,13 +12,15 @@ internal static class Resizer
         var before = Formula.Balance(recipe, larder);
         var kitchen = request.Kitchen ?? recipe.Home;
         var asked = SizeAsked.Of(before, request.Wish);
-        var refused = new[] { asked.Refused, ResizeChecks.Beyond(before, asked.Factor) }.OfType<Finding>().Concat(NotPieces(before, request.Take)).ToList();
+        var refused = new[] { asked.Refused, ResizeChecks.Beyond(before, asked.Factor) }.OfType<Finding>().ToList();
+        var taken = new TakenPieces(request.Take);
+        refused.AddRange(refused.Count > 0 ? [] : taken.Refused(before, asked.Factor));
         if (refused.Count > 0)
         {
             return new() { Request = request, Before = before, Recipe = null, After = null, Factor = null, Scale = kitchen.Scale, Findings = refused };
         }
 
-        var lines = Lines(before, asked.Factor, request.Take, kitchen.Scale);
+        var lines = Lines(before, asked.Factor, taken, kitchen.Scale);
         var scaled = lines.ToDictionary(line => (line.Component.Id, line.Source.Id), line => line.Line);
         var makes = asked.Makes.Select(make => make with { PieceMass = PieceText.Rounded(make.PieceMass, kitchen.Scale, recipe.Make!.PieceMass) }).ToList();
         var sized = recipe with
@@ -44,13 +46,13 @@ internal static class Resizer
             Scale = kitchen.Scale,
             Lines = [.. lines.Select(line => line.Result)],
             Makes = makes,
-            Choices = [.. WholeThings.Choices(before, after, asked.Factor, request.Take, larder)],
+            Choices = [.. WholeThings.Choices(before, after, asked.Factor, taken, larder)],
             Fits = fits,
         };
         return resized with { Findings = [.. ResizeChecks.Of(resized)] };
     }
 
-    private static List<ScaledLine> Lines(Formula before, double factor, IReadOnlyDictionary<string, int> take, Mass scale)
+    private static List<ScaledLine> Lines(Formula before, double factor, TakenPieces taken, Mass scale)
     {
         var lines = new List<ScaledLine>();
         var seen = new HashSet<(string, string)>();
@@ -66,7 +68,7 @@ internal static class Resizer
                 }
 
                 var scaled = new ScaledLine(source, line.Source, factor, source.BelongsToDough);
-                if (take.TryGetValue(line.Id, out var count) && WholeThings.PieceOf(line) is { } piece)
+                if (taken.Of(component.Id, line.Id) is { } count && WholeThings.PieceOf(line) is { } piece)
                 {
                     Take(scaled, count, piece);
                 }
@@ -96,19 +98,15 @@ internal static class Resizer
         }
     }
 
-    /// <summary>Whole pieces were asked for of something that comes in none.</summary>
-    private static IEnumerable<Finding> NotPieces(Formula formula, IReadOnlyDictionary<string, int> take) =>
-        from id in take.Keys
-        let lines = formula.Components.SelectMany(component => component.Lines).Where(line => line.Id == id).ToList()
-        where !lines.Any(line => WholeThings.PieceOf(line) is not null)
-        select Report.Make("resize-not-in-pieces", Grade.Error, "parts", Position.None, ("name", lines.FirstOrDefault()?.Name ?? id));
-
     /// <summary>In another tin or on another tray, whose weight nobody has said.</summary>
-    private static Step WithNewVessel(Step step, ResizeWish wish) => (step.Vessel?.Shape, wish) switch
+    private static Step WithNewVessel(Step step, ResizeWish wish) => step with
     {
-        (VesselShape.Tin, ResizeWish.Tin(var size, _)) => step with { Vessel = step.Vessel! with { Size = size, Mass = null } },
-        (VesselShape.Tray, ResizeWish.Tray(var size, _)) when step.Kind is StepKind.Proof or StepKind.Bake =>
-            step with { Vessel = step.Vessel! with { Size = size, Mass = null } },
-        _ => step,
+        Vessel = (step.Vessel?.Shape, wish) switch
+        {
+            (VesselShape.Tin, ResizeWish.Tin(var size, _)) => step.Vessel! with { Size = size, Mass = null },
+            (VesselShape.Tray, ResizeWish.Tray(var size, _)) when step.Kind is StepKind.Proof or StepKind.Bake => step.Vessel! with { Size = size, Mass = null },
+            _ => step.Vessel,
+        },
+        Variants = [.. step.Variants.Select(variant => variant with { Step = WithNewVessel(variant.Step, wish) })],
     };
 }

@@ -11,7 +11,7 @@ internal sealed record SizeAsked(double Factor, IReadOnlyList<Make> Makes, Findi
         var make = formula.Recipe.Make;
         return wish switch
         {
-            ResizeWish.Pieces(var count) => make is null ? NoMake() : new((double)count / make.Pieces, [make with { Pieces = count }], null),
+            ResizeWish.Pieces(var count) => make is null ? NoMake() : new((double)count / make.Pieces, [make.With(count)], null),
             ResizeWish.PieceMass(var each) => make is not { PieceMass.Grams: > 0 } ? NoMake() : new(each / make.PieceMass, [make with { PieceMass = each }], null),
             ResizeWish.Dough(var mass) => formula.Dough <= Mass.Zero
                 ? Refuse(Report.Make("resize-no-dough", Grade.Error, "parts", Position.None))
@@ -44,7 +44,7 @@ internal sealed record SizeAsked(double Factor, IReadOnlyList<Make> Makes, Findi
         var nearest = Whole(Math.Round(pieces, MidpointRounding.AwayFromZero));
         var other = Whole(pieces < nearest ? nearest - 1 : nearest + 1);
         int[] counts = Math.Abs(pieces - nearest) < 1e-6 || other == nearest ? [nearest] : [nearest, other];
-        return new(factor, [.. counts.Select(count => make with { Pieces = count, PieceMass = make.PieceMass * (pieces / count) })], null);
+        return new(factor, [.. counts.Select(count => make.With(count) with { PieceMass = make.PieceMass * (pieces / count) })], null);
     }
 
     private static int Whole(double pieces) => (int)Math.Clamp(pieces, 1, int.MaxValue);

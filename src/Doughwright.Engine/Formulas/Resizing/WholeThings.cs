@@ -21,15 +21,32 @@ internal static class WholeThings
         _ => line.Ingredient?.Piece is { Grams: > 0 } piece ? piece : null,
     };
 
+    /// <summary>The whole numbers that can be taken, the smaller first: both neighbours, or the one it comes to. At least 1.</summary>
+    public static int[] Neighbours(double needed)
+    {
+        if (IsWhole(needed))
+        {
+            return [Count(Math.Round(needed, MidpointRounding.AwayFromZero))];
+        }
+
+        var below = Count(Math.Floor(needed));
+        return needed < 1 ? [1] : [below, below + 1];
+    }
+
+    private static bool IsWhole(double needed) =>
+        Math.Round(needed, MidpointRounding.AwayFromZero) is >= 1 and var near && Math.Abs(needed - near) <= SpreadOfOne;
+
+    private static int Count(double pieces) => (int)Math.Clamp(pieces, 0, int.MaxValue - 1);
+
     /// <summary>Every line that does not come out whole, with its two neighbours and what each shifts.</summary>
-    public static IEnumerable<WholeChoice> Choices(Formula before, Formula after, double factor, IReadOnlyDictionary<string, int> taken, Larder larder) =>
+    public static IEnumerable<WholeChoice> Choices(Formula before, Formula after, double factor, TakenPieces taken, Larder larder) =>
         All(before, after, factor, taken, larder).Take(MostChoices);
 
-    private static IEnumerable<WholeChoice> All(Formula before, Formula after, double factor, IReadOnlyDictionary<string, int> taken, Larder larder)
+    private static IEnumerable<WholeChoice> All(Formula before, Formula after, double factor, TakenPieces taken, Larder larder)
     {
         foreach (var component in before.Components)
         {
-            foreach (var line in component.Lines.Where(line => !taken.ContainsKey(line.Id)))
+            foreach (var line in component.Lines.Where(line => taken.Of(component.Id, line.Id) is null))
             {
                 if (PieceOf(line) is not { } piece || line.Mass <= Mass.Zero)
                 {
@@ -37,14 +54,12 @@ internal static class WholeThings
                 }
 
                 var needed = line.Mass * factor / piece;
-                var near = Math.Round(needed, MidpointRounding.AwayFromZero);
-                if (near >= 1 && Math.Abs(needed - near) <= SpreadOfOne)
+                if (IsWhole(needed))
                 {
                     continue;
                 }
 
-                int[] counts = [(int)Math.Floor(needed), (int)Math.Floor(needed) + 1];
-                var options = counts.Where(count => count >= 1).Select(count => Option(before, after, component.Id, line, piece, count, larder));
+                var options = Neighbours(needed).Select(count => Option(before, after, component.Id, line, piece, count, larder));
                 yield return new(component.Id, line.Id, line.Name, piece, needed, [.. options]);
             }
         }

@@ -24,36 +24,37 @@ internal static class BalanceNotes
         {
             var swaps = change.Swaps.Where(swap => residual.Component is null ? swap.Component.ShareInDough > 0 : swap.Component.Id == residual.Component).ToArray();
             var swap = swaps.FirstOrDefault();
-            // A wash is no matter of balance, and what another flour brings along is held for none.
+            // A wash is no matter of balance, and what another flour brings along is held for none; its salt is told by SaltNotes.
             if (swap is null || swap.Component.Kind == ComponentKind.Wash || swaps.All(other => other.Manner == Manner.Flour))
             {
                 continue;
             }
 
             var worst = new[] { residual.Water, residual.Sugar, residual.Fat }.Max(each => Math.Abs(each?.Value ?? 0));
+            var isDough = residual.Component is null;
             (string, object)[] left = [("water", Signed(residual.Water)), ("sugar", Signed(residual.Sugar)), ("fat", Signed(residual.Fat))];
             if (worst >= Another)
             {
-                yield return swap.About("swap-not-made-good", Grade.Warning, left);
+                yield return swap.About(isDough ? "swap-not-made-good" : "swap-part-not-made-good", Grade.Warning, left);
             }
-            else if (worst >= SwapResidual.Felt)
+            else if (worst >= SwapResidual.Felt && Percent.FromValue(worst).Fraction * Basis(change, residual) >= change.Before.Recipe.Home.Scale)
             {
-                yield return swap.About("swap-not-made-good", Grade.Hint, left);
+                yield return swap.About(isDough ? "swap-not-made-good" : "swap-part-not-made-good", Grade.Hint, left);
             }
 
             if (residual.Sugar is { } sugar && sugar.Value <= -Tasted && change.Swaps.FirstOrDefault(other => other.Line.Role == Role.Sugar) is { } sweet)
             {
                 yield return sweet.About("swap-less-sweet", Grade.Hint, ("sugar", Percent.FromValue(-sugar.Value)));
             }
-
-            if (residual.Salt is { } salt && Math.Abs(salt.Value) >= 0.1)
-            {
-                yield return swap.About("swap-salt-changes", Grade.Hint, ("salt", Signed(salt)));
-            }
         }
     }
 
+    /// <summary>What the residual is in percent of. Of a small glaze half a percent is less than the scale shows.</summary>
+    private static Mass Basis(SwapChange change, SwapResidual residual) => residual.Component is { } id && change.Before.FindComponent(id) is { } part
+        ? SwapResiduals.BasisOf(change.Before, part)
+        : change.Before.Flour;
+
     /// <summary>"+1.2 %": what is more has its sign too. What is not known is left out of the sentence.</summary>
-    private static string Signed(Percent? percent) =>
+    public static string Signed(Percent? percent) =>
         percent is not { } known ? "" : (known.Value >= 0.05 ? "+" : "") + Show.Percent(known);
 }

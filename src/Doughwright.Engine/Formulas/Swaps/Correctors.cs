@@ -14,8 +14,8 @@ internal sealed record Corrector(LineFormula? Line, Composition Composition, dou
 internal static class Correctors
 {
     // A line that gives or takes stays the line it was: between half and double.
-    private const double Least = 0.5;
-    private const double Most = 2;
+    public const double Least = 0.5;
+    public const double Most = 2;
 
     public static IReadOnlyList<Corrector> Of(ComponentFormula component, IReadOnlyList<PlannedSwap> swaps, Ingredient? water)
     {
@@ -28,18 +28,16 @@ internal static class Correctors
             .Where(line => line is { Source.Uses: null, Ingredient: not null, Mass.Grams: > 0 } && PlannedSwap.Known(line.Composition))
             .Where(line => swaps.All(swap => swap.Line.Source.Id != line.Source.Id))
             .ToArray();
-        var moved = swaps.Sum(swap => swap.Line.Mass.Grams);
         LineFormula? Largest(Role role) => free.Where(line => line.Role == role).MaxBy(line => line.Mass.Grams);
         LineFormula?[] lines = [Largest(Role.Water) ?? Largest(Role.Liquid), Largest(Role.Sugar), Largest(Role.Fat)];
         var correctors = lines.OfType<LineFormula>()
-            .Select(line => new Corrector(
-                line, line.Composition, line.Mass.Grams, Least * line.Mass.Grams, Math.Max(Most * line.Mass.Grams, line.Mass.Grams + moved)))
+            .Select(line => new Corrector(line, line.Composition, line.Mass.Grams, Least * line.Mass.Grams, Most * line.Mass.Grams))
             .ToList();
         // Who swaps the water itself does not want water.
         var isOfWater = swaps.Any(swap => swap.Line.Role is Role.Water or Role.Liquid);
         if (lines[0] is null && water is not null && TakesWater(component.Kind) && !isOfWater)
         {
-            correctors.Add(new(null, water.Composition, 0, 0, moved));
+            correctors.Add(new(null, water.Composition, 0, 0, swaps.Sum(swap => swap.Line.Mass.Grams)));
         }
 
         return correctors;

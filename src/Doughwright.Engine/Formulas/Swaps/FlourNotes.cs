@@ -27,13 +27,29 @@ internal static class FlourNotes
 
         var low = each.Aggregate(Mass.Zero, (sum, thirst) => sum + thirst.LowMass);
         var high = each.Aggregate(Mass.Zero, (sum, thirst) => sum + thirst.HighMass);
-        if (high <= Mass.Zero)
+        if (low == Mass.Zero && high == Mass.Zero)
+        {
+            return swap.About("swap-flour-drinks-alike", Grade.Hint);
+        }
+
+        // A range that begins at nothing is told by its other end.
+        if (high == Mass.Zero)
+        {
+            return swap.About("swap-flour-drinks-up-to-less", Grade.Hint, ("low", low * -1), ("to", -each[0].Low));
+        }
+
+        if (low == Mass.Zero)
+        {
+            return swap.About("swap-flour-drinks-up-to-more", Grade.Hint, ("high", high), ("to", each[0].High));
+        }
+
+        if (high < Mass.Zero)
         {
             return swap.About(
                 "swap-flour-drinks-less", Grade.Hint, ("low", high * -1), ("high", low * -1), ("from", -each[0].High), ("to", -each[0].Low), ("holdBack", holdBack));
         }
 
-        return low >= Mass.Zero
+        return low > Mass.Zero
             ? swap.About("swap-flour-drinks-more", Grade.Hint, ("low", low), ("high", high), ("from", each[0].Low), ("to", each[0].High))
             : swap.About("swap-flour-drinks-either-way", Grade.Hint, ("less", low * -1), ("more", high), ("holdBack", holdBack));
     }

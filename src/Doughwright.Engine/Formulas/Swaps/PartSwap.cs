@@ -19,7 +19,7 @@ internal static class PartSwap
     private const double Pull = 1e-8;
 
     // Of the part's flour: for less no hand notices, nobody wants another line.
-    private const double WaterWorthALine = 0.005;
+    public const double WaterWorthALine = 0.005;
 
     public static PartEdit Solve(ComponentFormula component, IReadOnlyList<PlannedSwap> swaps, Formula formula)
     {
@@ -46,14 +46,13 @@ internal static class PartSwap
                 continue;
             }
 
-            var mass = ScaleStep.Round(Mass.FromGrams(grams), scale);
             if (correctors[i].Line is { } line)
             {
-                edits.Add(new(line.Source.Id, mass, null));
+                edits.Add(new(line.Source.Id, ScaleStep.Within(Mass.FromGrams(grams), correctors[i].Low, correctors[i].High, scale), null));
             }
             else if (grams >= WaterWorthALine * component.Flour.Grams)
             {
-                water = mass;
+                water = ScaleStep.Round(Mass.FromGrams(grams), scale);
             }
         }
 

@@ -11,7 +11,8 @@ internal static class SafetyNotes
 
     public static IEnumerable<Finding> Of(SwapChange change)
     {
-        foreach (var swap in change.Swaps.Where(swap => swap.By?.Ingredient?.Id == "honey"))
+        // Once, however many parts it comes into: who eats of one eats of all.
+        foreach (var swap in change.Swaps.Where(swap => swap.By?.Ingredient?.Id == "honey").Take(1))
         {
             yield return swap.About("swap-brings-honey", Grade.Warning) with { Safety = true };
         }

@@ -3,11 +3,14 @@ using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Formulas.Swaps;
 
-/// <summary>Holds the salt of the dough, and of every part outside it: what a salted butter brings, the salt itself gives.</summary>
+/// <summary>
+/// Holds the salt of the dough, and of every part outside it: what a salted butter brings, the salt itself gives. It gives down to half and takes
+/// up to double, as every line that makes good; what it cannot hold is told by <see cref="SaltNotes"/>.
+/// </summary>
 internal static class SaltHold
 {
     // In percent of flour. Less cannot be tasted, and every ingredient holds a trace.
-    private const double WorthHolding = 0.1;
+    public const double WorthHolding = 0.1;
 
     public static IReadOnlyList<PartEdit> Held(Formula formula, IReadOnlyList<PartEdit> edits)
     {
@@ -40,8 +43,9 @@ internal static class SaltHold
             return edits;
         }
 
-        var held = Math.Max(0, salt.Mass.Grams - (grams / ShareOf(where) / (salt.Composition.Salt!.Value / 100)));
-        var edited = new LineEdit(salt.Source.Id, ScaleStep.Round(Mass.FromGrams(held), formula.Recipe.Home.Scale), null);
+        var wanted = salt.Mass.Grams - (grams / ShareOf(where) / (salt.Composition.Salt!.Value / 100));
+        var (low, high) = (Correctors.Least * salt.Mass.Grams, Correctors.Most * salt.Mass.Grams);
+        var edited = new LineEdit(salt.Source.Id, ScaleStep.Within(Mass.FromGrams(Math.Clamp(wanted, low, high)), low, high, formula.Recipe.Home.Scale), null);
         return edits.Any(edit => edit.Component.Id == where.Id)
             ? [.. edits.Select(edit => edit.Component.Id == where.Id ? edit with { Lines = [.. edit.Lines, edited] } : edit)]
             : [.. edits, new(where, [edited], Mass.Zero)];

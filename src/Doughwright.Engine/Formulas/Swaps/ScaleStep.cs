@@ -23,5 +23,19 @@ internal static class ScaleStep
         return Mass.FromGrams(rounded);
     }
 
+    /// <summary>The same, never outside two masses: as fine as that takes, and what lies on the edge as it is.</summary>
+    public static Mass Within(Mass mass, double low, double high, Mass scale)
+    {
+        for (var step = scale; step.Grams > Finest; step *= 0.1)
+        {
+            if (Round(mass, step) is var rounded && rounded.Grams >= low && rounded.Grams <= high)
+            {
+                return rounded;
+            }
+        }
+
+        return mass;
+    }
+
     private static double Rounded(Mass mass, decimal parts) => (double)(Math.Round((decimal)mass.Grams * parts, MidpointRounding.AwayFromZero) / parts);
 }

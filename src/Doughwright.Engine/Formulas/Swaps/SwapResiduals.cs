@@ -18,10 +18,14 @@ internal static class SwapResiduals
         return [.. scopes.Select(scope => Of(before, after, scope))];
     }
 
+    /// <summary>What the percentages of a part outside the dough are of: the line its author names, else all its flour, else its largest line.</summary>
+    public static Mass BasisOf(Formula formula, ComponentFormula part) =>
+        part.Flour > Mass.Zero && formula.Recipe.FindComponent(part.Id)?.Base is null ? part.Flour : part.Base;
+
     private static SwapResidual Of(Formula before, Formula after, string? component)
     {
         var part = component is null ? null : before.FindComponent(component)!;
-        var basis = part is null ? before.Flour : part.Flour > Mass.Zero ? part.Flour : part.Base;
+        var basis = part is null ? before.Flour : BasisOf(before, part);
         var (was, now) = (LinesOf(before, component), LinesOf(after, component));
         var keys = was.Keys.Union(now.Keys).Where(key => !was.TryGetValue(key, out var a) || !now.TryGetValue(key, out var b) || a != b).ToArray();
         Percent? Change(Func<Composition, bool, double?> per100)

@@ -23,10 +23,11 @@ internal sealed class SwapRun(Formula before, IReadOnlyList<Wish> wishes)
             return Refused();
         }
 
-        var edits = SaltHold.Held(before, solved);
+        var edits = SaltHold.Held(before, LiquidElsewhere.Held(before, solved));
         var recipe = FollowThrough.Apply(before, edits);
         var after = Formula.Balance(recipe, before.Larder);
         found.AddRange(SwapRefusals.Unknown(before, after, plan));
+        found.AddRange(SwapStructure.Of(before, after, plan));
         if (IsRefused)
         {
             return Refused();

@@ -31,6 +31,15 @@ internal enum Trait
 
     /// <summary>Makes a web that holds gas.</summary>
     Gluten,
+
+    /// <summary>Makes gas of its own: soda, baking powder.</summary>
+    Raises,
+
+    /// <summary>Makes its gas only with something sour.</summary>
+    NeedsAcid,
+
+    /// <summary>So fine that it dissolves in a cold cream or glaze.</summary>
+    Fine,
 }
 
 /// <summary>The table of traits. Source: swap-traits.</summary>
@@ -47,5 +56,5 @@ internal static class Traits
 
     /// <summary>Whether a row of a table is about an ingredient: by its id, or by the beginning of it before a star.</summary>
     internal static bool Means(string pattern, string id) =>
-        pattern.EndsWith('*') ? id.StartsWith(pattern[..^1], StringComparison.Ordinal) : pattern == id;
+        pattern.EndsWith('*') ? id.AsSpan().StartsWith(pattern.AsSpan(0, pattern.Length - 1), StringComparison.Ordinal) : pattern == id;
 }

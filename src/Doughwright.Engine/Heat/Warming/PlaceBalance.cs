@@ -46,7 +46,6 @@ internal static class PlaceBalance
     }
 
     /// <summary>Heat that open water gives up as vapour, W/m².</summary>
-    /// <remarks>Air in frost holds next to no vapour: it counts as that of 0 °C, where the law ends.</remarks>
     private static double VapourWatts(double water, double inside) => Evaporation.HeatFlux(
-        PlumeConvection, Temperature.FromCelsius(water), Temperature.FromCelsius(Math.Max(inside, 0)), ClosedHumidity, waterActivity: 1);
+        PlumeConvection, Temperature.FromCelsius(water), Temperature.FromCelsius(inside), ClosedHumidity, waterActivity: 1);
 }

@@ -9,7 +9,7 @@ internal static class LiveNameSlips
         from prose in ProseOf(recipe)
         from name in ProsePiece.Of(prose.Words).Select(piece => piece.Name).OfType<string>().Distinct()
         where LiveNames.Find(recipe, name, prose.Step) is null
-        let near = Nearest.Within(name, LiveNames.All(recipe, prose.Step).Select(known => known.Words).Distinct())
+        let near = LiveNameNear.Of(name, [.. LiveNames.All(recipe, prose.Step).Select(known => known.Words).Distinct()])
         where near is not null
         select new Finding
         {

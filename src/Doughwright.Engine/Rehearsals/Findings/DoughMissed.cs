@@ -20,7 +20,8 @@ internal static class DoughMissed
         foreach (var mixes in here.Each().Where(pair => pair.Step is { Kind: StepKind.Mix, Measured.Temperature: not null }).GroupBy(pair => pair.Step.Component))
         {
             var (step, outcome) = mixes.Last();
-            if (outcome.EndCelsius is not { } mixed || home.Find(step.Id)?.EndCelsius is not { } wanted || here.Stage.Request.Dough is not null)
+            // Of a dough whose yeast died nobody takes new times; that it died says how much too warm it is.
+            if (outcome.After.YeastDied is not null || outcome.EndCelsius is not { } mixed || home.Find(step.Id)?.EndCelsius is not { } wanted || here.Stage.Request.Dough is not null)
             {
                 continue;
             }

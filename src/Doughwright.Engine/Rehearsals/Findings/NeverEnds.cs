@@ -1,3 +1,4 @@
+using Doughwright.Engine.Heat;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Steps;
@@ -7,6 +8,8 @@ namespace Doughwright.Engine.Rehearsals.Findings;
 /// <summary>Steps that cannot end in this kitchen, with what they settle at and the way out.</summary>
 internal static class NeverEnds
 {
+    private const double RoundingKelvins = 1e-6;
+
     public static IEnumerable<Finding> Of(RunResult here)
     {
         foreach (var (step, outcome) in here.Each())
@@ -15,8 +18,32 @@ internal static class NeverEnds
             {
                 yield return About(step, outcome, here.Stage, Temperature.FromCelsius(settles));
             }
+            else if (Short(step, outcome, here.Stage) is { } told)
+            {
+                yield return told;
+            }
         }
     }
+
+    /// <summary>
+    /// A target a little beyond the air counts as reached a little on this side of it (<see cref="CoolingTarget"/>). It is not, and that is said.
+    /// </summary>
+    private static Finding? Short(Step step, StepOutcome outcome, Stage stage)
+    {
+        if (step.Kind is not (StepKind.Cool or StepKind.Warm or StepKind.Scald) || outcome.EndCelsius is not { Central: var ends }
+            || TargetOf(step, stage) is not { } target)
+        {
+            return null;
+        }
+
+        var missing = step.Kind == StepKind.Warm ? target.Celsius - ends : ends - target.Celsius;
+        return missing > CoolingTarget.Nearness + RoundingKelvins
+            ? StepFindings.About(step, "ends-short-here", Grade.Hint, false, ("target", target), ("ends", Temperature.FromCelsius(ends)))
+            : null;
+    }
+
+    private static Temperature? TargetOf(Step step, Stage stage) =>
+        stage.Request.At.TryGetValue(step.Component, out var asked) ? asked : (step.End as StepEnd.AtTemperature)?.Temperature;
 
     private static Finding About(Step step, StepOutcome outcome, Stage stage, Temperature settles)
     {
@@ -25,7 +52,7 @@ internal static class NeverEnds
             return StepFindings.About(step, "never-rises-here", Grade.Warning, false, ("settles", settles));
         }
 
-        var target = stage.Request.At.TryGetValue(step.Component, out var asked) ? asked : (step.End as StepEnd.AtTemperature)?.Temperature ?? settles;
+        var target = TargetOf(step, stage) ?? settles;
         if (step.Kind == StepKind.Warm)
         {
             return StepFindings.About(step, "never-warms-here", Grade.Warning, false, ("target", target), ("settles", settles));

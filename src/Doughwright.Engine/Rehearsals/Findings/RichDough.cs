@@ -1,3 +1,4 @@
+using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Steps;
@@ -18,7 +19,7 @@ internal static class RichDough
 
     public static IEnumerable<Finding> Of(RunResult run)
     {
-        var butter = ButterOf(run.Stage);
+        var butter = ButterOf(run.Stage.Formula);
         var isRich = butter.Value >= RichFrom.Value;
         for (var index = 0; index < run.Graph.Steps.Count; index++)
         {
@@ -38,7 +39,7 @@ internal static class RichDough
 
             foreach (var filling in run.Graph.FillingsAt(index))
             {
-                var holds = isRich ? RisesTo : HeatAnswer.YeastBears;
+                var holds = FillingTo(run.Stage);
                 if (WarmthOf(run, index, filling) is { } warmth && warmth > holds)
                 {
                     yield return StepFindings.About(
@@ -54,11 +55,25 @@ internal static class RichDough
         }
     }
 
-    /// <summary>Butter on the flour of the dough.</summary>
-    private static Percent ButterOf(Stage stage)
+    /// <summary>What there is to say before a step of a rich dough is put into a place of this warmth.</summary>
+    public static IEnumerable<Finding> In(Formula formula, Step step, Temperature place)
     {
-        var doughs = stage.Formula.Components.Where(component => component.ShareInDough > 0).ToList();
-        var flour = stage.Formula.Flour.Grams;
+        var butter = ButterOf(formula);
+        if (butter.Value >= RichFrom.Value && place > RisesTo && formula.FindComponent(step.Component) is { ShareInDough: > 0 })
+        {
+            yield return StepFindings.About(
+                step, "place-too-warm-for-butter", Grade.Warning, false, ("air", place), ("butter", butter), ("limit", RisesTo));
+        }
+    }
+
+    /// <summary>What is laid into this dough is no warmer.</summary>
+    public static Temperature FillingTo(Stage stage) => ButterOf(stage.Formula).Value >= RichFrom.Value ? RisesTo : HeatAnswer.YeastBears;
+
+    /// <summary>Butter on the flour of the dough.</summary>
+    private static Percent ButterOf(Formula formula)
+    {
+        var doughs = formula.Components.Where(component => component.ShareInDough > 0).ToList();
+        var flour = formula.Flour.Grams;
         var butter = doughs.SelectMany(component => component.Lines.Select(line => (line, component.ShareInDough)))
             .Where(at => at.line is { UsesComponent: null, Ingredient.MeltsAsButter: true })
             .Sum(at => at.line.Mass.Grams * at.ShareInDough);

@@ -19,28 +19,34 @@ internal static class SafetyClock
 
     public static IEnumerable<Finding> Of(RunResult run)
     {
-        for (var index = 0; index < run.Graph.Steps.Count; index++)
-        {
-            var (step, outcome) = (run.Graph.Steps[index], run.Outcomes[index]);
-            if (step is not { Kind: StepKind.Cool or StepKind.Scald, Where: not Where.Fridge }
-                || outcome.StartCelsius is not { Central: >= RunsFromCelsius }
-                || run.Stage.Recipe.FindComponent(step.Component) is not { Kind: not ComponentKind.Dough })
-            {
-                continue;
-            }
+        var quiet = run.Stage.Kitchen.Air.Knots[^1].Air > HotKitchen ? QuietWhenHot : Quiet;
+        return Spells(run).Select(spell => Of(run, spell, quiet)).OfType<Finding>();
+    }
 
-            var quiet = run.Stage.Kitchen.Air.Knots[^1].Air > HotKitchen ? QuietWhenHot : Quiet;
-            if (outcome.SettlesAtCelsius is not null)
-            {
-                yield return StepFindings.About(step, "stays-warm", Grade.Hint, true, ("limit", quiet));
-            }
-            else if (WarmFor(run, index) is { } time && time > quiet)
-            {
-                yield return time > Caution
-                    ? StepFindings.About(step, "warm-for-too-long", Grade.Hint, true, ("time", time))
-                    : StepFindings.About(step, "warm-for-long", Grade.Hint, true, ("time", time));
-            }
+    /// <summary>The steps of each time that a part is hot: poured and then cooled it is one, cooked again it is another.</summary>
+    private static IEnumerable<List<int>> Spells(RunResult run) => Enumerable.Range(0, run.Graph.Steps.Count)
+        .Where(index => IsWarm(run, index))
+        .GroupBy(index => (run.Graph.Steps[index].Component, Enumerable.Range(0, index).Count(earlier =>
+            run.Graph.WorksOn[earlier] == run.Graph.Steps[index].Component && run.Graph.Steps[earlier].Kind is StepKind.Cook or StepKind.Bake)))
+        .Select(spell => spell.ToList());
+
+    private static bool IsWarm(RunResult run, int index) =>
+        run.Graph.Steps[index] is { Kind: StepKind.Cool or StepKind.Scald, Where: not Where.Fridge } step
+        && run.Outcomes[index].StartCelsius is { Central: >= RunsFromCelsius }
+        && run.Stage.Recipe.FindComponent(step.Component) is { Kind: not ComponentKind.Dough };
+
+    /// <summary>Told once, where something can be done about it: at the step that cools it, if there is one.</summary>
+    private static Finding? Of(RunResult run, List<int> spell, Duration quiet)
+    {
+        if (spell.Where(index => run.Outcomes[index].SettlesAtCelsius is not null).Select(index => run.Graph.Steps[index]).FirstOrDefault() is { } settles)
+        {
+            return StepFindings.About(settles, "stays-warm", Grade.Hint, true, ("limit", quiet));
         }
+
+        var step = spell.Select(index => run.Graph.Steps[index]).FirstOrDefault(each => each.Kind == StepKind.Cool) ?? run.Graph.Steps[spell[0]];
+        return WarmFor(run, spell[0]) is not { } time || time <= quiet ? null
+            : time > Caution ? StepFindings.About(step, "warm-for-too-long", Grade.Warning, true, ("time", time))
+            : StepFindings.About(step, "warm-for-long", Grade.Hint, true, ("time", time));
     }
 
     /// <summary>From the start of the cooling until something takes the part in, without its time in the fridge.</summary>

@@ -71,8 +71,9 @@ internal static class Bodies
 
     private static CoolingLanes DriftLanes(StepInput input, Body body, PerLane start)
     {
-        var exchange = input.Around?.Exchange ?? ExchangeOf(input.Step, start.Central, start.Central, input.Air.At(Duration.Zero).Celsius);
-        return LanesOf(body, start, Draw(exchange, input.Stage.Priors), input.Stage.Priors);
+        var exchange = input.Around?.Exchange
+            ?? Draw(ExchangeOf(input.Step, start.Central, start.Central, input.Air.At(Duration.Zero).Celsius), input.Stage.Priors);
+        return LanesOf(body, start, exchange, input.Stage.Priors);
     }
 
     public static CoolingLanes LanesOf(Body body, PerLane start, PerLane coefficient, Priors priors) => new(start.Values, coefficient.Values)

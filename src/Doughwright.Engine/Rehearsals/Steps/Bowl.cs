@@ -15,6 +15,12 @@ internal sealed class Bowl
         MixingBalance balance, IReadOnlyList<LineFormula> lines, IReadOnlyList<PerLane?> warmths, double vesselCelsius, Priors priors, string? goesOn) =>
         (Balance, Lines, this.warmths, this.vesselCelsius, this.priors, GoesOn) = (balance, lines, warmths, vesselCelsius, priors, goesOn);
 
+    /// <summary>Lines of which nobody knows how much heat they hold.</summary>
+    public required IReadOnlyList<LineFormula> Unknown { get; init; }
+
+    /// <summary>What heat hurts: yeast and egg, by themselves or inside a part.</summary>
+    public required IReadOnlyList<Delicate> Delicates { get; init; }
+
     /// <summary>The dough that is in the bowl already, by its component; null in a first mix. Nobody warms or cools it beforehand.</summary>
     public string? GoesOn { get; }
 
@@ -23,11 +29,9 @@ internal sealed class Bowl
     /// <summary>In the order in which they are added.</summary>
     public IReadOnlyList<LineFormula> Lines { get; }
 
-    /// <summary>Whether the temperature of every part is known, and how much heat it holds.</summary>
-    public bool IsKnown => warmths.All(warmth => warmth is not null) && !Unknown.Any();
-
-    /// <summary>Lines of which nobody knows how much heat they hold.</summary>
-    public IEnumerable<LineFormula> Unknown => Lines.Where(line => !Matter.IsHeatKnown(line) && !SmallUnknowns.IsSmall(line, Lines));
+    /// <summary>Whether anything is in it, and of all that weighs something how warm it is and how much heat it holds.</summary>
+    public bool IsKnown => Balance.HoldsSomething && Unknown.Count == 0
+        && Enumerable.Range(0, Lines.Count).All(index => warmths[index] is not null || Lines[index].Mass == Quantities.Mass.Zero);
 
     /// <param name="parts">Portions of the components that go in.</param>
     public static Bowl Of(Step step, ComponentFormula component, IReadOnlyDictionary<string, Portion> parts, Stage stage)
@@ -38,7 +42,11 @@ internal sealed class Bowl
             step.Vessel is { } vessel && !MixLines.GoesOn(lines, component) ? DefaultHeats.JoulesPerKelvinOf(vessel) ?? 0 : 0,
             FatMelting.Butter);
         var warmths = lines.Select(line => WarmthOf(component.Id, line, parts, stage)).ToList();
-        return new(balance, lines, warmths, step.Vessel is { } bowl ? stage.WarmthOf(bowl) : stage.Kitchen.Shelf.Celsius, stage.Priors, MixLines.GoesOn(lines, component) ? component.Id : null);
+        return new(balance, lines, warmths, step.Vessel is { } bowl ? stage.WarmthOf(bowl) : stage.Kitchen.Shelf.Celsius, stage.Priors, MixLines.GoesOn(lines, component) ? component.Id : null)
+        {
+            Delicates = Delicate.In(lines, component.Id, parts, stage),
+            Unknown = [.. lines.Where(line => !Matter.IsHeatKnown(line, parts) && !SmallUnknowns.IsSmall(line, lines))],
+        };
     }
 
     /// <summary>The same bowl with other temperatures of some lines, the same in every lane.</summary>
@@ -48,7 +56,11 @@ internal sealed class Bowl
         [.. warmths.Select((warmth, index) => celsius.TryGetValue(Lines[index].Id, out var set) ? PerLane.Same(set, priors.Lanes) : warmth)],
         vesselCelsius,
         priors,
-        GoesOn);
+        GoesOn)
+    {
+        Unknown = Unknown,
+        Delicates = Delicates,
+    };
 
     /// <summary>How warm it becomes with this handling rise, in every lane.</summary>
     public PerLane Mixed(PerLane rise) => Each(rise, (parts, conditions) => Balance.Mixed(parts, conditions));

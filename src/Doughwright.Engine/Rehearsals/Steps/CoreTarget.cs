@@ -1,4 +1,5 @@
 using Doughwright.Engine.Heat;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 
@@ -16,6 +17,9 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
     private static readonly (double Low, double Likely, double High) Lean = (93, 96.5, 99);
     private static readonly Temperature UnusualBelow = Temperature.FromCelsius(86);
     private static readonly Temperature UnusualAbove = Temperature.FromCelsius(100);
+
+    /// <summary>Below it egg, and flour with it, is not cooked through: 160 °F for dishes with egg. Source: egg-core.</summary>
+    private static readonly Temperature Cooked = Temperature.FromCelsius(71);
 
     private static readonly Temperature BoilsAtTheSea = SaturatedWater.BoilingPoint(Length.Zero);
 
@@ -37,22 +41,29 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
             return new(PerLane.Same(double.NaN, stage.Lanes), refusal);
         }
 
-        if (stated is { } low && start.Central >= low.Celsius)
+        var (core, boils) = stated is { } known ? (PerLane.Same(known.Celsius, stage.Lanes), stage.Boils) : (Drawn(stage), BoilsAtTheSea);
+        if (start.Central >= core.Central)
         {
-            var refusal = StepFindings.About(step, "core-not-above-dough", Grade.Error, false, ("core", low), ("dough", Temperature.FromCelsius(start.Central)));
+            var refusal = StepFindings.About(
+                step, "core-not-above-dough", Grade.Error, false, ("core", Temperature.FromCelsius(core.Central)), ("dough", Temperature.FromCelsius(start.Central)));
             return new(PerLane.Same(double.NaN, stage.Lanes), refusal);
         }
 
-        var (core, boils) = stated is { } known ? (PerLane.Same(known.Celsius, stage.Lanes), stage.Boils) : (Drawn(stage), BoilsAtTheSea);
         return new(core.With(start, (celsius, from) => (celsius - from) / (boils.Celsius - from)), null);
     }
 
     /// <summary>What the author measured, unless no crumb gets so hot.</summary>
     private static Temperature? BelievableCore(Step step, Temperature boils) => step.Measured?.Temperature is { } core && core < boils ? core : null;
 
-    /// <summary>A core that the author measured and that no such bread is baked to, or that no crumb can have here.</summary>
+    /// <summary>A core that leaves the middle raw, or that the author measured and no such bread is baked to, or that no crumb can have here.</summary>
     public static IEnumerable<Finding> Unusual(Step step, Stage stage)
     {
+        if ((step.Measured?.Temperature ?? (step.End as StepEnd.AtCore)?.Temperature) is { } ends && Raw(step, stage, ends) is { } raw)
+        {
+            yield return raw;
+            yield break;
+        }
+
         if (step.Measured?.Temperature is not { } core)
         {
             yield break;
@@ -68,6 +79,22 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
             yield return StepFindings.About(step, "core-unusual", Grade.Warning, false, ("core", core), ("low", UnusualBelow), ("high", UnusualAbove));
         }
     }
+
+    /// <summary>The middle is still raw, and raw egg and raw flour can make people ill; null where neither is in it.</summary>
+    public static Finding? Raw(Step step, Stage stage, Temperature core)
+    {
+        var eggs = NamesOf(step.Component, Role.Egg, stage).Distinct().ToArray();
+        var flours = NamesOf(step.Component, Role.Flour, stage).Distinct().ToArray();
+        return flours.Length == 0 || core >= Cooked ? null
+            : eggs.Length > 0 ? StepFindings.About(step, "core-leaves-egg-raw", Grade.Warning, true, ("core", core), ("cooked", Cooked), ("egg", eggs), ("flour", flours))
+            : StepFindings.About(step, "core-leaves-flour-raw", Grade.Warning, true, ("core", core), ("cooked", Cooked), ("flour", flours));
+    }
+
+    /// <summary>What of a kind is in a part, down through the parts it takes in, but for those that were cooked by themselves.</summary>
+    private static IEnumerable<string> NamesOf(string part, Role what, Stage stage) =>
+        (stage.Formula.FindComponent(part)?.Lines ?? []).Where(line => line.Mass > Mass.Zero).SelectMany(line =>
+            line.UsesComponent is not { } used ? line.Role == what ? [line.Name] : []
+            : Delicate.Holds(used, what, stage) ? NamesOf(used, what, stage) : []);
 
     /// <summary>Two half normals that meet at the likely core and end at the edges of the band.</summary>
     private static PerLane Drawn(Stage stage)

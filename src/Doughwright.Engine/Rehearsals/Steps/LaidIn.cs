@@ -44,8 +44,8 @@ internal static class LaidIn
         {
             var component = input.Stage.Component(id);
             var portion = input.Parts.GetValueOrDefault(id) ?? (component.Mass > Mass.Zero ? Matter.Raw(id, input.Stage) : null);
-            if (portion is { Celsius: not null } && component.Lines.All(Matter.IsHeatKnown)
-                && ThermalProperties.Of(component.Composition, Temperature.FromCelsius(25)) is not null)
+            if (portion is { Celsius: not null } && component.Lines.All(line => Matter.IsHeatKnown(line, input.Parts) || SmallUnknowns.IsSmall(line, component.Lines))
+                && ThermalProperties.Of(SmallUnknowns.Of(component), Temperature.FromCelsius(25)) is not null)
             {
                 known.Add(portion);
             }

@@ -12,7 +12,7 @@ internal static class Matter
     /// <summary>The part of a mix that a line is. A component counts with the heat capacity of its own portion.</summary>
     public static MixPart PartOf(LineFormula line, IReadOnlyDictionary<string, Portion> parts)
     {
-        if (line.UsesComponent is { } used && parts.TryGetValue(used, out var portion))
+        if (line.UsesComponent is { } used && parts.TryGetValue(used, out var portion) && portion.Mass > Mass.Zero)
         {
             var share = line.Mass / portion.Mass;
             return new(line.Id, line.Mass, SpecificHeat.FromJoulesPerGramKelvin(portion.JoulesPerKelvin / portion.Mass.Grams), portion.MeltingFat * share);
@@ -21,8 +21,12 @@ internal static class Matter
         return new(line.Id, line.Mass, SpecificHeatOf(line), MeltingFatOf(line));
     }
 
-    /// <summary>Whether it is known how much heat a line holds. Where it is not, nothing that depends on it is told.</summary>
-    public static bool IsHeatKnown(LineFormula line) => line.UsesComponent is not null || KnownHeat(line) is not null;
+    /// <summary>
+    /// Whether it is known how much heat a line holds. Where it is not, nothing that depends on it is told: of a part that weighs nothing, say,
+    /// nobody can take 100 g.
+    /// </summary>
+    public static bool IsHeatKnown(LineFormula line, IReadOnlyDictionary<string, Portion> parts) => line.Mass == Mass.Zero
+        || (line.UsesComponent is { } used && parts.TryGetValue(used, out var portion) ? portion.Mass > Mass.Zero : KnownHeat(line) is not null);
 
     /// <summary>A handbook's figure where there is one, else from the composition. Only for show where <see cref="IsHeatKnown"/> says no.</summary>
     public static SpecificHeat SpecificHeatOf(LineFormula line) => KnownHeat(line) ?? DefaultHeats.Water;
@@ -59,13 +63,13 @@ internal static class Matter
         };
     }
 
-    /// <summary>A component nobody has touched yet: its lines side by side, at their mean warmth.</summary>
+    /// <summary>A component nobody has touched yet: its lines side by side, at their mean warmth. Nothing has no warmth.</summary>
     public static Portion Raw(string component, Stage stage)
     {
         var formula = stage.Component(component);
         var parts = formula.Lines.Select(line => PartOf(line, new Dictionary<string, Portion>())).ToList();
         var heat = parts.Zip(formula.Lines, (part, line) => part.Mass * part.SpecificHeat * stage.WarmthOf(component, line.Source)).Sum();
         var capacity = parts.Sum(part => part.Mass * part.SpecificHeat);
-        return Of(formula, parts, PerLane.Same(heat / capacity, stage.Lanes));
+        return Of(formula, parts, capacity > 0 ? PerLane.Same(heat / capacity, stage.Lanes) : null);
     }
 }

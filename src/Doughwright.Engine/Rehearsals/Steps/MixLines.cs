@@ -51,6 +51,7 @@ internal static class MixLines
         OverallPercent = null,
         Ingredient = null,
         Composition = sofar.Composition,
+        Kind = component.Id,
         Source = new Line { Id = component.Id, Name = component.Name, Uses = component.Id, Typed = "", Position = Position.None },
         UsesComponent = component.Id,
     };

@@ -32,10 +32,12 @@ internal static class MixStep
             findings.AddRange(OutsidePrior(step, measured.Central));
         }
 
+        var after = YeastLife.Mixed(Matter.Of(component, bowl, mixed), bowl, input.Parts);
+        findings.AddRange(YeastLife.Told(step, after));
         var minutes = StatedTime.Of(step);
         return new()
         {
-            After = Matter.Of(component, bowl, mixed) with { Dough = input.Before?.Dough },
+            After = after with { Dough = after.YeastDied is null ? input.Before?.Dough : null },
             Minutes = minutes is { } time ? PerLane.Same(time, input.Lanes) : null,
             Basis = input.ToMeet?.Time is null ? Basis.Stated : Basis.Measured,
             StartCelsius = null,

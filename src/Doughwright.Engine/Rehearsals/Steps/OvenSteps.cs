@@ -81,10 +81,10 @@ internal static class OvenSteps
         }
 
         var pace = input.Anchor?.Scale ?? stage.Priors.BakePace;
-        // A lane in which the core never got there has no pace, and stays open in every other kitchen.
+        // A lane in which the core never got there, or was there before it went in, has no pace, and stays open in every other kitchen.
         var perMinute = piece.FourierPerMinute * pace;
         var here = new PerLane(fourier).With(
-            perMinute, (needed, each) => double.IsFinite(needed) && double.IsFinite(each) ? needed / each : double.PositiveInfinity);
+            perMinute, (needed, each) => double.IsFinite(needed) && double.IsFinite(each) && each > 0 ? needed / each : double.PositiveInfinity);
         if (stage.ModeOf(step.Oven) != stage.WrittenModeOf(step.Oven))
         {
             here *= stage.Priors.OtherOven;
@@ -94,6 +94,7 @@ internal static class OvenSteps
         return Outcome(input, after, dial, start, target, here, Basis.Computed, input.IsHome ? new(null, [target.Share], null) : null) with
         {
             Way = () => piece.Way(fourier[0], here.Central),
+            Findings = CoreTarget.Raw(step, stage, Temperature.FromCelsius(target.Celsius(start, stage.Boils).Central)) is { } raw ? [raw] : [],
         };
     }
 

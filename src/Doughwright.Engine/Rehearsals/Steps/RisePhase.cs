@@ -37,12 +37,12 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
     public double OwnMinutes => Input.Anchor?.HomeMinutes?.Central ?? StatedTime.Of(Input.Step) ?? 90;
 
     /// <summary>
-    /// The phase that a step begins; null when the dough's temperature or composition is not known, or when it holds no yeast.
+    /// The phase that a step begins; null when the dough's temperature or composition is not known, or when it holds no living yeast.
     /// </summary>
     public static RisePhase? Of(StepInput input, Portion before)
     {
         var component = input.Stage.Component(input.Step.Component);
-        return before.Celsius is { } start && Bodies.Of(input.Step, before) is { } body && Rising.DoughOf(component, input.Stage) is { } dough
+        return before.YeastDied is null && before.Celsius is { } start && Bodies.Of(input.Step, before) is { } body && Rising.DoughOf(component, input.Stage) is { } dough
             ? new(input, before, start, body, dough, input.Stage.DoughIndex(component.Id))
             : null;
     }
@@ -56,7 +56,8 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
             : RestStep.Run(input) with { Basis = stated.Basis };
         // The step says how it ends; that its time is not known follows from what cannot be computed, and is not told twice.
         var told = drifted.Findings.Where(finding => input.Step.End is null || finding.Kind != StepFindings.TimeNotKnown);
-        return drifted with { Findings = [.. told, StepFindings.About(input.Step, "rise-not-computed", Grade.Warning)] };
+        // Yeast that is dead was told where it died.
+        return drifted with { Findings = before.YeastDied is null ? [.. told, StepFindings.About(input.Step, "rise-not-computed", Grade.Warning)] : [.. told] };
     }
 
     /// <summary>The dough with a rate: as it stands, or new after mixing.</summary>

@@ -116,7 +116,8 @@ internal static class Rising
             return null;
         }
 
-        var salt = (composition.Salt ?? 0) * grams;
+        // Where nobody knows what one line holds of it, the salt of the others is there all the same.
+        var salt = composition.Salt is { } share ? share * grams : KnownSalt(component, formula).Grams;
         var sugar = Math.Max(0, sugars - (composition.Lactose ?? 0)) * grams;
         var other = component.Mass.Grams - component.Flour.Grams - water.Grams - salt - sugar - (fat * grams) - yeast.Dry.Grams;
         return new()
@@ -150,5 +151,24 @@ internal static class Rising
         }
 
         return (fresh, dry);
+    }
+
+    /// <summary>The salt of the lines whose salt is known, down through the parts a component uses.</summary>
+    private static Mass KnownSalt(ComponentFormula component, Formula formula)
+    {
+        var salt = Mass.Zero;
+        foreach (var line in component.Lines)
+        {
+            if (line.UsesComponent is { } used && formula.FindComponent(used) is { } part && part.Mass > Mass.Zero)
+            {
+                salt += KnownSalt(part, formula) * (line.Mass / part.Mass);
+            }
+            else
+            {
+                salt += line.Mass * ((line.Composition.Salt ?? 0) / 100);
+            }
+        }
+
+        return salt;
     }
 }

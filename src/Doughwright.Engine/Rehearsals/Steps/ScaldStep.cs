@@ -12,12 +12,12 @@ internal static class ScaldStep
         var bowl = Bowl.Of(step, component, input.Parts, stage);
         var isBowlKnown = DefaultHeats.JoulesPerKelvinOf(step.Vessel) is not null;
         var mixed = isBowlKnown && bowl.IsKnown ? bowl.Mixed(PerLane.Same(0, input.Lanes)) : (PerLane?)null;
-        var poured = Matter.Of(component, bowl.Balance.Parts, mixed);
+        var poured = YeastLife.Mixed(Matter.Of(component, bowl.Balance.Parts, mixed), bowl, input.Parts);
         var cooled = CoolStep.From(input, poured, mixed);
         return cooled with
         {
             MixedCelsius = mixed,
-            Findings = [.. cooled.Findings, .. StepFindings.HeatNotKnown(step, bowl)],
+            Findings = [.. YeastLife.Told(step, poured), .. cooled.Findings, .. StepFindings.HeatNotKnown(step, bowl)],
             Why = mixed is { } celsius ? () => CoolReasons.OfScald(bowl, celsius.Central, cooled) : null,
         };
     }

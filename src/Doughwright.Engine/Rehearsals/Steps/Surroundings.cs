@@ -1,14 +1,13 @@
-using Doughwright.Engine.Heat;
 using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
 /// <summary>What a dough stands in when a place was made warm for it: a temperature for every minute and lane.</summary>
 /// <param name="minutes">Minute by minute, the beginning included, at [minute × lanes + lane]. After the last it stays as it is then.</param>
-/// <param name="exchange">How readily the place gives heat to the outer area of the dough; null for what the step itself says.</param>
-internal sealed class Surroundings(double[] minutes, int lanes, ExchangeCoefficient? exchange)
+/// <param name="exchange">How readily the place gives heat to the outer area of the dough, W/(m² K); null for what the step itself says.</param>
+internal sealed class Surroundings(double[] minutes, int lanes, PerLane? exchange)
 {
-    public ExchangeCoefficient? Exchange { get; } = exchange;
+    public PerLane? Exchange { get; } = exchange;
 
     private int Last => (minutes.Length / lanes) - 1;
 

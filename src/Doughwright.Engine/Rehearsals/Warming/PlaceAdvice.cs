@@ -1,4 +1,5 @@
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Rehearsals.Warming;
 
@@ -37,11 +38,20 @@ public sealed record PlaceAdvice
     /// <summary>What it costs when the dough goes into the right place 2 K too warm.</summary>
     public required Slip? DoughTooWarm { get; init; }
 
+    /// <summary>Why nothing is worked out; null where it is.</summary>
+    public PlaceRefusal? Refusal { get; init; }
+
+    /// <summary>Whether the room is warmer than what is asked, so that places are cooled.</summary>
+    public bool IsCooling => Room > Target;
+
     /// <summary>Whether the room is so near to the target that nothing needs to be done.</summary>
     public required bool RoomDoes { get; init; }
 
     /// <summary>Steadiest first; empty when the room does, or when nothing can be computed.</summary>
     public required IReadOnlyList<PlaceAnswer> Places { get; init; }
+
+    /// <summary>What the warmth asked for does to this dough, whichever way it is reached: butter that softens.</summary>
+    public IReadOnlyList<Finding> Findings { get; init; } = [];
 }
 
 /// <summary>How much longer a step takes than in a place that keeps the temperature; below nought when it is quicker.</summary>

@@ -22,7 +22,7 @@ public sealed record PlaceAnswer
     /// <summary>After the dough went in, fresh water so often; null for never.</summary>
     public required Duration? RenewEvery { get; init; }
 
-    /// <summary>How often that is in the likely time.</summary>
+    /// <summary>How often that is in the likely time of the step in this place.</summary>
     public required int Renewals { get; init; }
 
     /// <summary>Mean of what the dough stands in: air, or the water of a bath.</summary>

@@ -4,14 +4,15 @@ using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Rehearsals.Warming;
 
-/// <summary>Water for a place: so much, so warm, renewed so often, and whether the mean over the step then is what was asked.</summary>
-internal sealed record PlaceRecipe(double WaterKilograms, PlaceFilling Filling, bool Reaches);
+/// <summary>Water for a place: so much, so warm, renewed so often.</summary>
+internal sealed record PlaceRecipe(double WaterKilograms, PlaceFilling Filling);
 
 /// <summary>
 /// Finds the water for a place in the likely lane. Every household warmth and up to three renewals are tried; for each the amount is solved so
 /// that the mean of the place over the step is the target. The steadiest is taken, and a renewal must earn its trouble.
 /// </summary>
-internal sealed class PlaceSearch(WarmPlace place, double target, int minutes, double roomMean, Stage stage)
+/// <param name="minutes">How long the step is thought to take in that place.</param>
+internal sealed class PlaceSearch(WarmPlace place, double target, int minutes, Stage stage)
 {
     /// <summary>The place counts as right within so many kelvins.</summary>
     public const double Tolerance = 1;
@@ -19,23 +20,26 @@ internal sealed class PlaceSearch(WarmPlace place, double target, int minutes, d
     private const int MostRenewals = 3;
     private const int ShortestRenewal = 20;
     private const double LeastKilograms = 0.25;
+    private const double FreezesCelsius = 0;
     private const double KilogramSteps = 0.05;
 
     /// <summary>Share of the time that one more renewal must win.</summary>
     private const double RenewalCost = 0.08;
 
     /// <summary>A mean this near to the target is the target, once the water is rounded.</summary>
-    private const double Hit = 0.3;
+    public const double Hit = 0.3;
 
-    /// <summary>A bath touches the bowl: yeast is kept below this. Source: yeast-heat.</summary>
-    private static readonly double HottestBath = HeatAnswer.YeastBears.Celsius;
+    private static double HottestBath => Places.HottestBath.Celsius;
 
-    private bool IsWarming => target > roomMean;
+    private bool IsWarming => place.IsWarming;
+
+    /// <summary>Water from the fridge. What freezes there is not poured.</summary>
+    private double Coldest => Math.Max(FreezesCelsius, stage.Kitchen.Fridge.Celsius);
 
     public PlaceRecipe Find()
     {
         var best = (place.IsBath ? Baths() : Jugs()).Where(option => option.Recipe is not null).DefaultIfEmpty().MaxBy(option => option.Score);
-        return best.Recipe ?? Farthest();
+        return best.Recipe ?? Nearest();
     }
 
     private IEnumerable<(PlaceRecipe? Recipe, double Score)> Jugs() =>
@@ -58,7 +62,7 @@ internal sealed class PlaceSearch(WarmPlace place, double target, int minutes, d
         var share = (double)trace.Within(place.Around, target, Tolerance, minutes) / minutes;
         var renewals = Count(filling.RenewEvery, minutes);
         var reaches = Math.Abs(trace.Mean(place.Around, minutes) - target) <= Hit;
-        return reaches ? (new(kilograms, filling, true), share - (RenewalCost * renewals)) : (null, double.NegativeInfinity);
+        return reaches ? (new(kilograms, filling), share - (RenewalCost * renewals)) : (null, double.NegativeInfinity);
     }
 
     /// <summary>Renewals that fall within so many minutes.</summary>
@@ -67,7 +71,7 @@ internal sealed class PlaceSearch(WarmPlace place, double target, int minutes, d
     /// <summary>Water as a household has it: warm from the tap, from a kettle with cold, just off the boil; or cold.</summary>
     private IEnumerable<double> Warmths() => IsWarming
         ? new double[] { 35, 40, 45, 50, 60, 70, 80, 90 }.Where(celsius => celsius > target + 3 && celsius <= Hottest)
-        : new[] { stage.Kitchen.Tap.Celsius, Math.Max(1, stage.Kitchen.Fridge.Celsius) }.Distinct().Where(celsius => celsius < target - 3);
+        : new[] { stage.Kitchen.Tap.Celsius, Coldest }.Distinct().Where(celsius => celsius < target - 3);
 
     /// <summary>Water that was poured is some degrees below the boil.</summary>
     private double Hottest => stage.Boils.Celsius - 5;
@@ -97,24 +101,28 @@ internal sealed class PlaceSearch(WarmPlace place, double target, int minutes, d
         return root.IsFound ? Math.Round(root.X / KilogramSteps) * KilogramSteps : null;
     }
 
-    /// <summary>The warmth with which a bath has the target as its mean, to a tenth of a degree; null when it would have to be hotter than yeast bears.</summary>
+    /// <summary>The warmth with which a bath has the target as its mean, to half a degree, as people pour it; null when it would have to be hotter than yeast bears.</summary>
     private double? SolveCelsius(Duration? renewal)
     {
-        var (low, high) = IsWarming ? (target, HottestBath) : (Math.Max(1, stage.Kitchen.Fridge.Celsius), target);
+        // A dough that is warmer than the target makes a bath wanted that is colder than it.
         var root = Roots.Between(
             celsius => place.Follow(place.BathKilograms, new(celsius, place.Lead, renewal), 0, minutes).Mean(place.Around, minutes) - target,
-            Math.Min(low, high),
-            Math.Max(low, high),
+            Coldest,
+            HottestBath,
             new(X: 0.001, F: 0.001));
         return root.IsFound ? Math.Round(root.X * 2) / 2 : null;
     }
 
-    /// <summary>All that can be done where nothing does it: the place full of the hottest, or coldest, water, renewed as often as anybody will.</summary>
-    private PlaceRecipe Farthest()
+    /// <summary>
+    /// The nearest that can be done where nothing does it: the place full of the hottest, or coldest, water, renewed as often as anybody will; or
+    /// where even the least is too much, the least of the mildest.
+    /// </summary>
+    private PlaceRecipe Nearest()
     {
-        var celsius = place.IsBath
-            ? IsWarming ? HottestBath : Math.Max(1, stage.Kitchen.Fridge.Celsius)
-            : Warmths().DefaultIfEmpty(IsWarming ? Hottest : Math.Max(1, stage.Kitchen.Fridge.Celsius)).OrderBy(warmth => IsWarming ? warmth : -warmth).Last();
-        return new(place.MostWaterKilograms, new(celsius, place.Lead, Renewals().Last()), false);
+        var (mild, strong) = place.IsBath
+            ? IsWarming ? (Coldest, HottestBath) : (HottestBath, Coldest)
+            : (Warmths().DefaultIfEmpty(Coldest).MinBy(celsius => Math.Abs(celsius - target)), Warmths().DefaultIfEmpty(Coldest).MaxBy(celsius => Math.Abs(celsius - target)));
+        var least = new PlaceRecipe(place.IsBath ? place.BathKilograms : LeastKilograms, new(mild, place.Lead, null));
+        return Miss(least.WaterKilograms, least.Filling) > 0 ? least : new(place.MostWaterKilograms, new(strong, place.Lead, Renewals().Last()));
     }
 }

@@ -1,6 +1,4 @@
-using Doughwright.Engine.Heat.Warming;
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals.Warming;
 
@@ -13,10 +11,13 @@ internal static class PlaceTelling
     /// <summary>Water from here on scalds within minutes; at 60 °C within seconds. Source: scald-limits.</summary>
     private static readonly Temperature Scalds = Temperature.FromCelsius(48);
 
-    public static PlaceAnswer Of(
-        WarmPlace place, PlaceRecipe found, PlaceTrace[] traces, Surroundings around, StepAgain again, Temperature target, int minutes)
+    /// <summary>A jug is no danger to yeast that it touches through a bowl until here. Source: yeast-heat.</summary>
+    private static readonly Temperature HurtsYeast = Temperature.FromCelsius(45);
+
+    public static PlaceAnswer Of(PlaceTrial trial, StepAgain again, Temperature target)
     {
-        var dough = again.DoughIn(around, minutes);
+        var (place, found, traces, minutes) = (trial.Place, trial.Recipe, trial.Traces, trial.Minutes);
+        var dough = again.DoughIn(trial.Around, minutes);
         var lanes = again.Lanes;
         double DoughAt(int minute, int lane) => minute == 0 ? again.Start[lane] : dough[((minute - 1) * lanes) + lane];
         var doughMean = PerLaneOf(lanes, lane => Enumerable.Range(0, minutes + 1).Sum(minute => DoughAt(minute, lane) * (minute == 0 || minute == minutes ? 0.5 : 1)) / minutes);
@@ -24,7 +25,7 @@ internal static class PlaceTelling
         return new()
         {
             Kind = place.Kind,
-            Reaches = found.Reaches,
+            Reaches = Math.Abs(traces[0].Mean(place.Around, minutes) - target.Celsius) <= PlaceSearch.Hit,
             Water = Mass.FromKilograms(found.WaterKilograms),
             WaterTemperature = Temperature.FromCelsius(found.Filling.Celsius),
             Lead = found.Filling.Lead,
@@ -35,7 +36,7 @@ internal static class PlaceTelling
             DoughMean = Report.TemperatureOf(doughMean),
             PlaceWithin = Duration.FromMinutes(traces[0].Within(place.Around, target.Celsius, PlaceSearch.Tolerance, minutes)),
             DoughWithin = Duration.FromMinutes(within),
-            Time = again.MinutesIn(around) is { } taken ? Report.TimeOf(taken) : null,
+            Time = trial.Time is { } taken ? Report.TimeOf(taken) : null,
             Course = [.. Moments(traces[0].Lead, minutes).Select(minute => new PlacePoint(
                 Duration.FromMinutes(minute),
                 again.Room.At(Duration.FromMinutes(Math.Max(0, minute))),
@@ -78,7 +79,7 @@ internal static class PlaceTelling
             yield return PlaceCaution.OvenOff;
         }
 
-        if (found.Filling.Celsius >= HeatAnswer.YeastBears.Celsius - 2)
+        if (found.Filling.Celsius >= (place.IsBath ? HeatAnswer.YeastBears.Celsius - 2 : HurtsYeast.Celsius))
         {
             yield return PlaceCaution.YeastHeat;
         }

@@ -1,7 +1,6 @@
-using Doughwright.Engine.Heat.Warming;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Rehearsals.Steps;
+using Doughwright.Engine.Rehearsals.Findings;
 
 namespace Doughwright.Engine.Rehearsals.Warming;
 
@@ -11,14 +10,17 @@ public static class Places
     /// <summary>A room this near to the target does.</summary>
     private const double Near = 0.5;
 
-    /// <summary>The place is followed for so many times the likely time, for draws that take longer.</summary>
-    private const int Beyond = 3;
-
     /// <summary>What is told about a miss.</summary>
     private static readonly TemperatureDelta Miss = TemperatureDelta.FromKelvins(2);
 
     /// <summary>No place is kept warm for longer, and no step followed farther, min.</summary>
-    private const int LongestMinutes = 24 * 60;
+    internal const int LongestMinutes = 24 * 60;
+
+    /// <summary>A bath touches the bowl: yeast is kept below this. Source: yeast-heat.</summary>
+    public static Temperature HottestBath => HeatAnswer.YeastBears;
+
+    /// <summary>Source: yeast-heat.</summary>
+    public static Temperature YeastDies { get; } = Temperature.FromCelsius(50);
 
     /// <summary>The step that is meant when none is named: the first bulk, else the first proof; null when nothing rises.</summary>
     public static string? StepOf(Rehearsal rehearsal) =>
@@ -31,11 +33,16 @@ public static class Places
     /// <summary>The same with the other choice, colder and slower, and what a miss costs.</summary>
     /// <param name="step">Id of a bulk or a proof.</param>
     /// <param name="target">10 to 40 °C.</param>
-    public static PlaceAdvice Advise(Rehearsal rehearsal, string step, Temperature target, PlaceWish? wish = null)
+    public static PlaceAdvice Advise(Rehearsal rehearsal, string step, Temperature target, PlaceWish? wish = null) => WorkedOut(rehearsal, step, target, wish) with
+    {
+        Findings = rehearsal.Recipe.FindStep(step) is { } known ? [.. RichDough.In(rehearsal.Formula, known, target)] : [],
+    };
+
+    private static PlaceAdvice WorkedOut(Rehearsal rehearsal, string step, Temperature target, PlaceWish? wish)
     {
         var again = StepAgain.Of(rehearsal, step);
         var atTarget = again?.MinutesAt(target);
-        if (again is null || atTarget is not { } minutes || !double.IsFinite(minutes.Central) || minutes.Central is < 1 or > LongestMinutes)
+        if (again is null || atTarget is not { } minutes || RefusalOf(minutes.Central) is not null)
         {
             return new()
             {
@@ -52,6 +59,7 @@ public static class Places
                 DoughTooWarm = null,
                 RoomDoes = false,
                 Places = [],
+                Refusal = again is not null && atTarget is { Central: var likely } ? RefusalOf(likely) : PlaceRefusal.NotKnown,
             };
         }
 
@@ -73,39 +81,19 @@ public static class Places
             DoughTooCold = Slips.Of(again.MinutesAt(target, -1 * Miss), minutes),
             DoughTooWarm = Slips.Of(again.MinutesAt(target, Miss), minutes),
             RoomDoes = roomDoes,
-            Places = roomDoes ? [] : [.. Kinds(again)
-                .Select(kind => Answer(new(kind, again, wish ?? PlaceWish.Plain), again, target, length, room))
+            Places = roomDoes ? [] : [.. Enum.GetValues<PlaceKind>()
+                .Select(kind => new WarmPlace(kind, again, wish ?? PlaceWish.Plain, target > room))
+                .Where(place => place.Holds)
+                .Select(place => PlaceTelling.Of(PlaceTrial.Of(place, again, target, length), again, target))
                 .OrderByDescending(answer => answer.Reaches)
-                .ThenByDescending(answer => answer.PlaceWithin)],
+                .ThenByDescending(answer => answer.PlaceWithin / answer.Course[^1].After)],
         };
     }
 
-    /// <summary>Pieces on trays go into no box and no basin.</summary>
-    private static IEnumerable<PlaceKind> Kinds(StepAgain dough) => dough.Before.Pieces > 1
-        ? [PlaceKind.Oven, PlaceKind.Cupboard]
-        : Enum.GetValues<PlaceKind>();
-
-    private static PlaceAnswer Answer(WarmPlace place, StepAgain again, Temperature target, int minutes, Temperature room)
+    private static PlaceRefusal? RefusalOf(double minutes) => minutes switch
     {
-        var found = new PlaceSearch(place, target.Celsius, minutes, room.Celsius, again.Stage).Find();
-        var traces = Enumerable.Range(0, again.Lanes)
-            .Select(lane => place.Follow(found.WaterKilograms, found.Filling, lane, Math.Min(Beyond * minutes, LongestMinutes)))
-            .ToArray();
-        var around = AroundOf(place, traces);
-        return PlaceTelling.Of(place, found, traces, around, again, target, minutes);
-    }
-
-    private static Surroundings AroundOf(WarmPlace place, PlaceTrace[] traces)
-    {
-        var minutes = new double[(traces[0].Minutes + 1) * traces.Length];
-        for (var minute = 0; minute <= traces[0].Minutes; minute++)
-        {
-            for (var lane = 0; lane < traces.Length; lane++)
-            {
-                minutes[(minute * traces.Length) + lane] = place.Around(traces[lane][minute]);
-            }
-        }
-
-        return new(minutes, traces.Length, place.Exchange);
-    }
+        < 1 => PlaceRefusal.OverAtOnce,
+        <= LongestMinutes => null,
+        _ => double.IsFinite(minutes) ? PlaceRefusal.LongerThanADay : PlaceRefusal.NeverEnds,
+    };
 }

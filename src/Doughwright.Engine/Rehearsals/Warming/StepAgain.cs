@@ -11,7 +11,8 @@ internal sealed class StepAgain
 {
     private readonly StepInput input;
 
-    private StepAgain(StepInput input, Portion before, PerLane start, Body body) => (this.input, Before, Start, Body) = (input, before, start, body);
+    private StepAgain(StepInput input, Portion before, PerLane start, Body body, PlaceHolder holder) =>
+        (this.input, Before, Start, Body, Holder) = (input, before, start, body, holder);
 
     public Step Step => input.Step;
 
@@ -27,6 +28,9 @@ internal sealed class StepAgain
 
     /// <summary>One piece of it, or all where it is one.</summary>
     public Body Body { get; }
+
+    /// <summary>What it stands in or on.</summary>
+    public PlaceHolder Holder { get; }
 
     public int Lanes => input.Lanes;
 
@@ -50,8 +54,22 @@ internal sealed class StepAgain
         var room = stage.Kitchen.Air.StartingAt(Duration.FromMinutes(run.Times.Starts[index] ?? 0));
         var input = new StepInput(known, before, new Dictionary<string, Portion>(), room, anchor, stage);
         return before.Celsius is { } start && Bodies.Of(known, before) is { } body && RisePhase.Of(input, before) is not null
-            ? new(input, before, start, body)
+            ? new(input, before, start, body, HolderOf(run.Graph, index, before))
             : null;
+    }
+
+    /// <summary>Where the text names no vessel, a dough is in its bowl until it is shaped, and then on a tray.</summary>
+    private static PlaceHolder HolderOf(StepGraph graph, int index, Portion before)
+    {
+        var shaping = Enumerable.Range(0, index).LastOrDefault(other => graph.Steps[other].Kind == StepKind.Shape && graph.WorksOn[other] == graph.WorksOn[index], -1);
+        var vessel = graph.Steps[index].Vessel ?? (shaping >= 0 ? graph.Steps[shaping].Vessel : null);
+        return vessel?.Shape switch
+        {
+            VesselShape.Tin => PlaceHolder.Tin,
+            VesselShape.Bowl or VesselShape.Pot when before.Pieces <= 1 => PlaceHolder.Bowl,
+            VesselShape.Tray or VesselShape.Board => PlaceHolder.Tray,
+            _ => shaping >= 0 || before.Pieces > 1 || graph.Steps[index].Depth is not null ? PlaceHolder.Tray : PlaceHolder.Bowl,
+        };
     }
 
     public PerLane Exchanging(ExchangeCoefficient exchange) => Bodies.Draw(exchange, Stage.Priors);

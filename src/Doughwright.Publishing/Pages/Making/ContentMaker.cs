@@ -22,7 +22,7 @@ internal static class ContentMaker
         var live = LiveValues.Of(here, both);
         var total = here.Total is { } all ? Fives.Near(all.Likely) : (Duration?)null;
         var parts = new PartsMaker(here, both);
-        var tools = ToolsMaker.Of(recipe, live);
+        var tools = ToolsMaker.Of(recipe, live, both);
         return new()
         {
             Title = recipe.Title,

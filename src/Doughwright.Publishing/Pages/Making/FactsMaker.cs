@@ -8,6 +8,8 @@ namespace Doughwright.Publishing.Pages.Making;
 /// <summary>The facts in the head of a page.</summary>
 internal sealed class FactsMaker(PageRun run, Both both, IReadOnlyList<Finding> findings)
 {
+    private const double HalfAMetre = 0.5;
+
     private readonly Recipe recipe = run.Here.Recipe;
 
     /// <param name="total">In fives; null when it cannot be told.</param>
@@ -40,7 +42,7 @@ internal sealed class FactsMaker(PageRun run, Both both, IReadOnlyList<Finding> 
         kitchen.Name.Length == 0 ? "page.kitchen-unnamed" : "page.kitchen",
         ("name", kitchen.Name),
         ("air", both.Degrees(kitchen.Air.At(Duration.Zero))),
-        ("altitude", both.Altitude(kitchen.Altitude)),
+        ("altitude", Math.Abs(kitchen.Altitude.Metres) < HalfAMetre ? both.Say("page.at-sea") : both.Say("page.above-sea", ("altitude", both.Altitude(kitchen.Altitude)))),
         ("oven", both.Voice.Oven(kitchen.Oven)));
 
     /// <summary>How far the author has got: what was measured, and when.</summary>

@@ -17,7 +17,7 @@ internal sealed class RoomMaker(Rehearsal here, Both both)
         var alike = levers.Select(lever => string.Join('/', lever.Lines)).Distinct().Count() == 1;
         return new(
             Notes(table, levers.Length),
-            levers.Length == 0 ? null : alike ? both.Say("page.rooms-lever", ("names", Capital.Of(Names(levers[0])))) : both.Say("page.rooms-levers"),
+            levers.Length == 0 ? null : alike ? both.Say(levers[0].Lines.Count == 1 ? "page.rooms-lever-one" : "page.rooms-lever", ("names", Capital.Of(Names(levers[0])))) : both.Say("page.rooms-levers"),
             [.. table.Steps.Select(step => Capital.Of(StepName.Of(step, both.Voice)))],
             [.. table.Rows.Select(row => new RoomLine(
                 both.DegreesInRow(row.Air),

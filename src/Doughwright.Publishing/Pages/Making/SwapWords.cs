@@ -9,6 +9,8 @@ namespace Doughwright.Publishing.Pages.Making;
 /// <summary>The swaps that the author allows, each with what it costs.</summary>
 internal sealed class SwapWords(Recipe recipe, Both both, Func<string, string> live)
 {
+    private const string AllergenComes = "swap-brings-allergen";
+
     public IEnumerable<string> All(IEnumerable<SwapOffer> offers) => offers.Where(offer => offer.Allowed is not null).Select(offer => Of(offer.Allowed!, offer.Result));
 
     private string Of(AllowedSwap swap, Swapped result)
@@ -28,10 +30,14 @@ internal sealed class SwapWords(Recipe recipe, Both both, Func<string, string> l
             return result.Consequences.Where(finding => finding.Grade == Grade.Error).Select(finding => FindingWords.Message(finding, both.Voice));
         }
 
-        string[] lines = [both.Say("page.swap-lines", ("lines", result.Lines.Select(Line)))];
-        return result.Allergens.Gained.Count > 0
-            ? lines.Append(both.Say("page.swap-allergens", ("allergens", result.Allergens.Gained)))
-            : lines;
+        // Allergens have a sentence of their own.
+        var dangers = result.Consequences.Where(finding => finding is { Safety: true, Grade: Grade.Warning } && finding.Kind != AllergenComes);
+        return
+        [
+            both.Say("page.swap-lines", ("lines", result.Lines.Select(Line))),
+            .. result.Allergens.Gained.Count > 0 ? [both.Say("page.swap-allergens", ("allergens", result.Allergens.Gained))] : Array.Empty<string>(),
+            .. dangers.Select(finding => FindingWords.Message(finding, both.Voice)).Distinct(),
+        ];
     }
 
     private string Line(SwappedLine line) => line.Change switch

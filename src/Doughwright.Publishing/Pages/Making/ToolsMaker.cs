@@ -1,4 +1,6 @@
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.TextForm;
+using Doughwright.Publishing.Pages.Measures;
 using Doughwright.Publishing.Pictures.Drawing;
 
 namespace Doughwright.Publishing.Pages.Making;
@@ -6,9 +8,9 @@ namespace Doughwright.Publishing.Pages.Making;
 /// <summary>Tools, each with what to do without it, and what to do without anything else.</summary>
 internal static class ToolsMaker
 {
-    public static (IReadOnlyList<PageTool> Tools, IReadOnlyList<PageTool> Others) Of(Recipe recipe, Func<string, string> live)
+    public static (IReadOnlyList<PageTool> Tools, IReadOnlyList<PageTool> Others) Of(Recipe recipe, Func<string, string> live, Both both)
     {
-        var listed = recipe.Tools ?? [.. recipe.Steps.SelectMany(step => step.Tools).Distinct(StringComparer.OrdinalIgnoreCase)];
+        var listed = recipe.Tools ?? [.. recipe.Steps.SelectMany(step => step.Tools).Concat(Vessels(recipe, both)).Distinct(StringComparer.OrdinalIgnoreCase)];
         var left = recipe.Without.ToList();
         var tools = new List<PageTool>();
         foreach (var tool in listed)
@@ -20,6 +22,14 @@ internal static class ToolsMaker
 
         return (tools, [.. left.Select(without => new PageTool(Capital.Of(without.What), Words(without, live)))]);
     }
+
+    /// <summary>A recipe without a list of tools still says what it is baked in: a tin of another size is another loaf.</summary>
+    private static IEnumerable<string> Vessels(Recipe recipe, Both both) =>
+        from step in recipe.Steps
+        let vessel = step.Vessel!
+        where vessel is { Shape: VesselShape.Tin or VesselShape.Tray, Size: not null }
+        let sized = both.Say(vessel.Shape == VesselShape.Tin ? "page.tin" : "page.tray", ("size", VesselSizeText.Write(vessel.Size!).Replace(" x ", " × ", StringComparison.Ordinal)))
+        select vessel.Material is { } material ? both.Say("page.vessel-of", ("material", both.Voice.Member(material)), ("vessel", sized)) : sized;
 
     private static string Words(Without without, Func<string, string> live) => string.Join(' ', Prose.Paragraphs(without.Words, live));
 

@@ -29,7 +29,7 @@ internal static class LineMeasures
 
         // What the author measured by is the author's own, and stays where the reader has the same.
         var spoons = line.Ingredient is not { } ingredient ? null
-            : Spoons.Has(line.Source.Household, ingredient, larder) ? line.Source.Typed
+            : Spoons.Has(line.Source.Household, ingredient, larder) ? MixedNumber.Printed(line.Source.Typed)
             : Spoons.Of(line.Mass, ingredient, line.Source.Conditions, larder, words);
         var ounces = Show.Mass(line.Mass, MeasureSystem.Us) is var text && text != Show.Mass(line.Mass) ? text : null;
         return (ounces, spoons) switch

@@ -11,6 +11,8 @@ internal static class Spoons
     /// <summary>How far a printed measure may lie from the weight: a level spoon is no nearer than that. Common practice, no source.</summary>
     private const double LargestError = 0.08;
 
+    private const string Large = "large";
+
     private static readonly (double Part, string Mark)[] Wholes = [(0, ""), (1, "")];
     private static readonly (double Part, string Mark)[] Halves = [(0, ""), (0.5, "½"), (1, "")];
     private static readonly (double Part, string Mark)[] Quarters = [(0, ""), (0.25, "¼"), (0.5, "½"), (0.75, "¾"), (1, "")];
@@ -18,7 +20,7 @@ internal static class Spoons
 
     /// <summary>Measures in the order in which they are tried, with the parts of them that can be measured and the most that anybody counts.</summary>
     private static readonly (string Unit, (double Part, string Mark)[] Parts, double Most)[] Sizes =
-        [("large", Wholes, 12), ("stick", Halves, 8), ("US cup", CupMarks, 12), ("tbsp", Halves, 8), ("tsp", Quarters, 6)];
+        [(Large, Wholes, 12), ("stick", Halves, 8), ("US cup", CupMarks, 12), ("tbsp", Halves, 8), ("tsp", Quarters, 6)];
 
     /// <summary>Conditions that leave a cup of something as heavy as it is. A cup of mash is another cup than one of pieces.</summary>
     private static readonly string[] Harmless = ["soft", "softened", "cold", "warm", "raw", "boiled", "cooked", "baked", "peeled", "fresh"];
@@ -40,7 +42,14 @@ internal static class Spoons
         var form = string.Concat(conditions.Except(Harmless).Select(condition => " " + condition));
         foreach (var (unit, parts, most) in Sizes)
         {
-            if (larder.MeasureOf(ingredient, unit + form, Region.UnitedStates) is { Measure: { } measure }
+            // A large tomato is no measure for cherry tomatoes; eggs are sold by their size.
+            if (unit == Large && ingredient.Role != Role.Egg)
+            {
+                continue;
+            }
+
+            // A spoon that was weighed of something else is good enough to read an author's, not to tell a reader to put the scale away.
+            if (larder.MeasureOf(ingredient, unit + form, Region.UnitedStates) is { Measure: { Evidence.Obtained: not "proxy" } measure }
                 && Nearest(mass / measure.Mass, parts, most) is var (number, one))
             {
                 return Said(number, one, unit, measure, words);

@@ -29,8 +29,12 @@ internal sealed class StepFacts(Rehearsal here, Both both)
     private string Mixed(RehearsedStep step) =>
         here.Components.FirstOrDefault(component => component.Id == step.Component)?.Mixed is { } mixed
         && here.Steps.Last(other => other.Component == step.Component && other.Kind == StepKind.Mix).Id == step.Id
-            ? both.Say("page.mixed", ("temperature", both.Degrees(mixed.Likely)))
+            ? IsOfDough(step)
+                ? both.Say("page.mixed", ("temperature", both.Degrees(mixed.Likely)))
+                : both.Say("page.mixed-part", ("part", Capital.Of(NameOf(step.Component, step.Component))), ("temperature", both.Degrees(mixed.Likely)))
             : "";
+
+    private bool IsOfDough(RehearsedStep step) => here.Formula.FindComponent(step.Component) is null or { Kind: ComponentKind.Dough };
 
     private string Ready(RehearsedStep step) => step is { EndTemperature: { } end, SettlesAt: null }
         ? both.Say("page.ready-at", ("temperature", both.Degrees(end)))

@@ -1,9 +1,12 @@
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Courses;
+using Doughwright.Engine.Rehearsals.Warming;
 using Doughwright.Publishing.Pictures.Balance;
 using Doughwright.Publishing.Pictures.Heat;
+using Doughwright.Publishing.Pictures.Keys;
 using Doughwright.Publishing.Pictures.Rise;
+using Doughwright.Publishing.Pictures.Warming;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.Publishing.Pictures.Files;
@@ -39,12 +42,22 @@ internal sealed class PictureChoice(Rehearsal rehearsal, Rehearsal? home, Voice 
     /// <summary>The picture as markup for a page; null where what it shows is not known.</summary>
     public string? Draw(PictureKind kind, string? step = null) => kind switch
     {
-        PictureKind.Strip => rehearsal.Steps.Count == 0 ? null : Strips.Strips.Wide(rehearsal, course.Value, voice, new() { Id = Id }),
-        PictureKind.Tall => rehearsal.Steps.Count == 0 ? null : Strips.Strips.Tall(rehearsal, course.Value, voice, new() { Id = Id }),
+        PictureKind.Strip => rehearsal.Steps.Count == 0 ? null : KeyedPicture.Of(Strips.Strips.Wide(rehearsal, course.Value, voice, new() { Id = Id }), voice),
+        PictureKind.Tall => rehearsal.Steps.Count == 0 ? null : KeyedPicture.Of(Strips.Strips.Tall(rehearsal, course.Value, voice, new() { Id = Id }), voice),
         PictureKind.Rise => Rise(step ?? UsualStep(kind)),
         PictureKind.Heat => (step ?? UsualStep(kind)) is { } mix && rehearsal.HeatOf(mix) is { } balance ? HeatPicture.Draw(balance, rehearsal, voice, Id) : null,
-        _ => rehearsal.Formula.Makeup() is { } makeup ? BalancePicture.Draw(makeup, rehearsal.Formula, voice, Id) : null,
+        PictureKind.Balance => rehearsal.Formula.Makeup() is { } makeup ? BalancePicture.Draw(makeup, rehearsal.Formula, voice, Id) : null,
+        _ => null,
     };
+
+    /// <summary>A place as markup for a page; null where no such place has room for the dough, none is needed, or the rise is not known.</summary>
+    public string? Draw(DrawnPlace place)
+    {
+        var advice = Places.Advise(rehearsal, place.Step, place.Target, place.Wish);
+        return advice.Places.FirstOrDefault(answer => place.Kind is null || answer.Kind == place.Kind) is { } drawn
+            ? PlacePicture.Draw(drawn, advice, voice, Id)
+            : null;
+    }
 
     private string? Rise(string? step)
     {

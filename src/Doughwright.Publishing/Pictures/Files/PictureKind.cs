@@ -17,4 +17,7 @@ internal enum PictureKind
 
     /// <summary>What the dough consists of.</summary>
     Balance,
+
+    /// <summary>How a place made warm for a dough goes.</summary>
+    Place,
 }

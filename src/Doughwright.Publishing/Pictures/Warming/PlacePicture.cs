@@ -103,7 +103,7 @@ internal static class PlacePicture
             svg.Line("notch", x, RibbonTop - 4, x, RibbonTop + RibbonHeight + 4);
         }
 
-        svg.Text(Lettering.Axis.Class, PlaceFrame.Left - FigureGap, RibbonTop + RibbonHeight - 2, voice.Degrees(place.WaterTemperature, asked: true), Anchor.End);
+        svg.Text(Lettering.Axis.Class, PlaceFrame.Left - FigureGap, RibbonTop + RibbonHeight - 2, voice.Degrees(place.WaterTemperature, asked: place.Kind != PlaceKind.WaterBath), Anchor.End);
         svg.Text(
             Lettering.Value.Class, PlaceFrame.Right + FigureGap, RibbonTop + RibbonHeight - 1, voice.Say("place.picture-water", ("figure", voice.Degrees(place.Course[^1].Water))));
         var first = place.Course[0].After;

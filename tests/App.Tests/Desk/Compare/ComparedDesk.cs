@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Net;
-using System.Net.Sockets;
 using System.Text.RegularExpressions;
 using Doughwright.App.Desk.Hosting;
 using Doughwright.App.Tests.Desk.Asking;
+using Doughwright.App.Tests.Desk.Hosting;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Builder;
 
@@ -26,9 +26,7 @@ internal sealed partial class ComparedDesk : IAsyncDisposable
         // The files of the desk are listed under the name of the program, not of the tests.
         Environment.SetEnvironmentVariable("ASPNETCORE_APPLICATIONNAME", typeof(DeskHost).Assembly.GetName().Name);
         var bench = new Bench();
-        var port = FreePort();
-        var host = DeskHost.Build(port, bench.Folder, words ?? Words.Shipped);
-        await host.StartAsync();
+        var (host, port) = await FreePort.Start(port => DeskHost.Build(port, bench.Folder, words ?? Words.Shipped));
         return new(bench, host, port);
     }
 
@@ -74,13 +72,6 @@ internal sealed partial class ComparedDesk : IAsyncDisposable
         client.Dispose();
         await host.DisposeAsync();
         bench.Dispose();
-    }
-
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 
     [GeneratedRegex("<data value=\"(?<value>[^\"]*)\" data-of=\"(?<of>[^\"]*)\">(?<text>[^<]*)</data>")]

@@ -19,7 +19,7 @@ public sealed class OpenDesk : IAsyncLifetime
     private readonly string _folder = Directory.CreateTempSubdirectory("desk-").FullName;
     private WebApplication? _desk;
 
-    public int Port { get; } = FreePort();
+    public int Port { get; private set; }
 
     public string Authority => $"127.0.0.1:{Port}";
 
@@ -33,12 +33,15 @@ public sealed class OpenDesk : IAsyncLifetime
     {
         var folder = new DataFolder(_folder);
         new ShelfFolder(folder).Make();
-        _desk = DeskHost.Build(Port, folder, Words.Shipped);
-        _desk.MapGet(Broken, () =>
+        (_desk, Port) = await FreePort.Start(port =>
         {
-            throw new InvalidOperationException(SecretOfTheFault);
+            var desk = DeskHost.Build(port, folder, Words.Shipped);
+            desk.MapGet(Broken, () =>
+            {
+                throw new InvalidOperationException(SecretOfTheFault);
+            });
+            return desk;
         });
-        await _desk.StartAsync();
         Client.BaseAddress = new(Origin);
     }
 
@@ -99,12 +102,5 @@ public sealed class OpenDesk : IAsyncLifetime
         }
 
         return Client.SendAsync(request, TestContext.Current.CancellationToken);
-    }
-
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 }

@@ -1,9 +1,9 @@
 using System.Net;
-using System.Net.Sockets;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using Doughwright.App.Desk.Hosting;
 using Doughwright.App.Tests.Desk.Asking;
+using Doughwright.App.Tests.Desk.Hosting;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Builder;
 
@@ -23,9 +23,7 @@ public sealed class OpenRecipes : IAsyncLifetime
     {
         // The files of the desk are listed under the name of the program, not of the tests.
         Environment.SetEnvironmentVariable("ASPNETCORE_APPLICATIONNAME", typeof(DeskHost).Assembly.GetName().Name);
-        var port = FreePort();
-        host = DeskHost.Build(port, Bench.Folder, words);
-        await host.StartAsync();
+        (host, var port) = await FreePort.Start(port => DeskHost.Build(port, Bench.Folder, words));
         client.BaseAddress = new($"http://127.0.0.1:{port}");
     }
 
@@ -54,12 +52,5 @@ public sealed class OpenRecipes : IAsyncLifetime
         }
 
         Bench.Dispose();
-    }
-
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 }

@@ -1,8 +1,8 @@
 using System.Net;
-using System.Net.Sockets;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using Doughwright.App.Desk.Hosting;
+using Doughwright.App.Tests.Desk.Hosting;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Builder;
 
@@ -24,9 +24,7 @@ internal sealed class LiveDesk : IAsyncDisposable
     {
         // The files of the desk are listed under the name of the program, not of the tests.
         Environment.SetEnvironmentVariable("ASPNETCORE_APPLICATIONNAME", typeof(DeskHost).Assembly.GetName().Name);
-        var port = FreePort();
-        var host = DeskHost.Build(port, folder, words ?? Words.Shipped);
-        await host.StartAsync();
+        var (host, port) = await FreePort.Start(port => DeskHost.Build(port, folder, words ?? Words.Shipped));
         var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false }) { BaseAddress = new($"http://127.0.0.1:{port}"), Timeout = TimeSpan.FromMinutes(2) };
         return new(host, client);
     }
@@ -86,13 +84,6 @@ internal sealed class LiveDesk : IAsyncDisposable
     }
 
     private static IHtmlDocument Parse(string markup) => new HtmlParser().ParseDocument(markup);
-
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
-    }
 
     /// <summary>What came back.</summary>
     internal sealed record Answer(HttpStatusCode Status, string? Location, IHtmlDocument Page)

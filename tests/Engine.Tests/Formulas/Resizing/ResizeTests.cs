@@ -1,6 +1,8 @@
 using Doughwright.Engine.Formulas.Resizing;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals;
 using UnitsNet.Units;
 using static Doughwright.Engine.Tests.Formulas.RecipeBuilder;
 
@@ -96,7 +98,43 @@ public class ResizeTests
         var oven = resized.Fits.Single(fit => fit.Kind == FitKind.Oven);
         Assert.Equal((5, 2, 3), (oven.Needed, oven.There, oven.Loads));
         Assert.Contains("resize-oven-loads", resized.Kinds());
-        Assert.Equal(2, resized.Recipe!.FindStep("bake")!.Trays);
+    }
+
+    /// <summary>Five to a tray, and that stays so in the text: what is found in it is what the resizing found, and from there back is where it began.</summary>
+    [Theory]
+    [InlineData(24, 5)]
+    [InlineData(11, 3)]
+    [InlineData(5, 1)]
+    public void TraysInUse_AreAsManyAsThePiecesFill(int pieces, int trays)
+    {
+        var resized = Rolls.To(new ResizeWish.Pieces(pieces));
+        Assert.Equal(trays, resized.Recipe!.FindStep("bake")!.Trays);
+        Assert.Equal(trays > 2, resized.Kinds().Contains("resize-oven-loads"));
+        Assert.Equal(trays > 2, Rehearser.Rehearse(resized.Recipe!, Larder.Shipped).Findings.Any(finding => finding.Kind == "trays-missing"));
+    }
+
+    [Fact]
+    public void MoreTraysThanATextCanSay_AreLeft() => Assert.Equal(2, Rolls.To(new ResizeWish.Pieces(1000)).Recipe!.FindStep("bake")!.Trays);
+
+    /// <summary>Home ovens end near 50 by 45 cm inside (common practice, no source).</summary>
+    [Theory]
+    [InlineData(45, 40, 5, false)]
+    [InlineData(40, 45, 5, false)]
+    [InlineData(60, 40, 5, true)]
+    [InlineData(40, 60, 5, true)]
+    [InlineData(48, 48, 5, true)]
+    [InlineData(90, 50, 40, true)]
+    [InlineData(30, 30, 40, true)]
+    public void WhatIsLargerThanAHomeOven_IsNoLoad(double length, double width, double depth, bool isBeyond)
+    {
+        var own = Box(25, 11, 8);
+        foreach (var wish in new ResizeWish[] { new ResizeWish.Tin(Box(length, width, depth), own), new ResizeWish.Tray(Box(length, width, depth), own) })
+        {
+            var resized = Rolls.To(wish);
+            var oven = Assert.Single(resized.Fits, fit => fit.Kind == FitKind.Oven);
+            Assert.Equal(isBeyond, oven is { Verdict: FitVerdict.CannotBeTold, Loads: null });
+            Assert.Equal(isBeyond, resized.Kinds().Contains("resize-oven-not-told"));
+        }
     }
 
     /// <summary>Twice as heavy a roll covers 2^(2/3) = 1.587 times the floor, so of five three remain.</summary>
@@ -161,6 +199,55 @@ public class ResizeTests
         Assert.Equal(["resize-not-in-pieces"], Rolls.To(new ResizeWish.Pieces(24), ("butter", 2)).Kinds());
     }
 
+    /// <summary>Three eggs of the dough in one and a half times the size are 4.5, and the one of the wash is 1.5: 2 can be taken in the wash alone.</summary>
+    [Fact]
+    public void WholeEggs_AreTakenPartByPart_AndOnlyTheNeighbours()
+    {
+        var eggs = RecipeBuilder.Recipe(
+            Dough(Of("strong white flour", 500), Of("water", 150), Of("egg", 150)),
+            Part("wash", ComponentKind.Wash, Of("egg", 50)));
+        eggs = eggs with { Make = new(10, "rolls", Grams(80)) };
+        Resized With(params (string, int)[] take) => eggs.To(new ResizeWish.Pieces(15), take);
+        Assert.Equal(["resize-take-not-offered"], With(("egg", 2)).Kinds());
+        Assert.Equal(["resize-take-not-offered", "resize-take-not-offered"], With(("egg", 99)).Kinds());
+        Assert.Equal(["resize-not-in-pieces"], With(("egg@filling", 2)).Kinds());
+        var taken = With(("egg@wash", 2), ("egg@dough", 4));
+        Assert.Equal((Grams(100), Grams(200)), (taken.The("wash", "egg").After, taken.The("dough", "egg").After));
+        Assert.Empty(taken.Choices);
+        Assert.Equal(["dough"], With(("egg@wash", 1)).Choices.Select(choice => choice.Component));
+    }
+
+    /// <summary>Two spoons of 13.5 g times 1.3 are 35.1 g, which is 1.24 oz, and 2.6 spoons are no quarter.</summary>
+    [Theory]
+    [InlineData(0.25 * 28.349523125, "1.25 oz")]
+    [InlineData(1, "35 g")]
+    [InlineData(0.5, "35 g")]
+    public void MeasureThatIsWeighedNow_IsWrittenAsTheScaleShows(double scale, string typed)
+    {
+        var recipe = RecipeBuilder.Recipe(Dough(Of("strong white flour", 500), Of("water", 350), Of("olive oil", 27) with { Typed = "2 tbsp", Household = new(2, "tbsp") })) with { Make = new(10, "rolls", Grams(87)) };
+        recipe = recipe with { Home = recipe.Home with { Scale = Grams(scale) } };
+        var line = recipe.To(new ResizeWish.Pieces(13)).The("dough", "olive-oil");
+        Assert.Equal((typed, LineForm.HouseholdToGrams), (line.Typed, line.Form));
+        Assert.Equal(QuantityText.TryMass(typed).Value, line.After);
+    }
+
+    /// <summary>17 steps of 0.25 oz are 120.4854732 g: nobody writes that.</summary>
+    [Fact]
+    public void GramsOnAScaleInOunces_AreWrittenToATenth()
+    {
+        var recipe = RecipeBuilder.Recipe(Dough(Of("strong white flour", 500), Of("sugar", 60))) with { Make = new(10, "rolls", Grams(56)) };
+        recipe = recipe with { Home = recipe.Home with { Scale = Grams(0.25 * 28.349523125) } };
+        Assert.Equal("120.5 g", recipe.To(new ResizeWish.Pieces(20)).The("dough", "sugar").Typed);
+    }
+
+    [Fact]
+    public void DoughOutsideItsLimits_IsRefused()
+    {
+        var resized = Tin.To(new ResizeWish.Tin(Box(2, 2, 2), null));
+        Assert.Null(resized.Recipe);
+        Assert.Equal(["dough-outside-limits"], resized.Kinds());
+    }
+
     [Fact]
     public void Sachet_IsNotDivided()
     {
@@ -169,7 +256,7 @@ public class ResizeTests
         var half = recipe.To(new ResizeWish.Pieces(15));
         Assert.Equal(LineForm.HouseholdToGrams, half.The("dough", "instant-yeast").Form);
         Assert.Equal([1, 2], half.Choices[0].Options.Select(option => option.Count));
-        Assert.Contains("resize-measure-to-grams", half.Kinds());
+        Assert.Contains("resize-not-whole", half.Kinds());
     }
 
     [Theory]

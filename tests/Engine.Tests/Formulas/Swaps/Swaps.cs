@@ -15,6 +15,8 @@ internal static class Swaps
 
     public static Recipe HearthLoaf { get; } = Read("demo/recipes/hearth-loaf.yaml");
 
+    public static Recipe Ring { get; } = Read("demo/recipes/pilot-ring.yaml");
+
     public static Recipe Buns { get; } = Read("tests/data/texts/harbour-buns.yaml");
 
     public static IReadOnlyList<Recipe> All { get; } = [Rolls, TinLoaf, HearthLoaf, Buns];

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Heat.Warming;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
@@ -44,6 +45,13 @@ public class PlacesTests
             {
                 Assert.True(target > air ? miss < 0 : miss > 0, $"{place.Kind}: {miss}");
             }
+
+            // What is told is told for the time that this place gives, and renewals fall within it.
+            if (place.Time is { } time)
+            {
+                Assert.Equal(Math.Ceiling(time.Likely.Minutes), place.Course[^1].After.Minutes);
+                Assert.Equal(place.RenewEvery is { } every ? Math.Ceiling(place.Course[^1].After.Minutes / every.Minutes) - 1 : 0, place.Renewals);
+            }
         });
     }
 
@@ -74,6 +82,133 @@ public class PlacesTests
     [Fact]
     public void Pieces_GoIntoNoBoxAndNoBath() => Assert.All(
         Advice(Cold, 26, "proof").Places, place => Assert.True(place.Kind is PlaceKind.Oven or PlaceKind.Cupboard));
+
+    public static TheoryData<string, string, bool> Standing => new()
+    {
+        { "vessel: glass bowl, 600 g", "", true },
+        { "vessel: steel tray, 300 g", "", false },
+        { "vessel: steel tin, 500 g", "", false },
+        { "vessel: glass bowl, 600 g", "  turn:\n    kind: shape\n    of: dough\n    hands: 5 min\n", true },
+        { "cover: covered", "  turn:\n    kind: shape\n    of: dough\n    hands: 5 min\n", false },
+        { "cover: covered", "", true },
+    };
+
+    /// <summary>A loaf of one piece is in no bowl once it is shaped, unless the text says so.</summary>
+    [Theory]
+    [MemberData(nameof(Standing))]
+    public void Basin_IsOfferedForABowlOnly(string vessel, string shaping, bool isBowl)
+    {
+        var places = Advice(Loaf(vessel, shaping, 1), 28).Places;
+        Assert.NotEmpty(places);
+        Assert.Equal(isBowl, places.Any(place => place.Kind == PlaceKind.WaterBath));
+    }
+
+    [Theory]
+    [InlineData(1, 4)]
+    [InlineData(4, 2)]
+    [InlineData(8, 1)]
+    [InlineData(20, 0)]
+    public void DoughThatIsTooLarge_IsOfferedNoPlaceWithoutRoom(int times, int places)
+    {
+        var advice = Advice(Loaf("cover: covered", "", times), 28);
+        Assert.Equal(places, advice.Places.Count);
+        Assert.NotNull(advice.AtTarget);
+    }
+
+    private static Rehearsal Loaf(string vessel, string shaping, int times) => Rehearser.Rehearse(
+        RecipeText.Read($"""
+            doughwright: 1
+            title: Loaf
+            make: 1 loaf
+            home:
+              air: 21 C
+            parts:
+              dough:
+                strong white flour: {500 * times} g
+                water: {325 * times} g, at 30 C
+                salt: {10 * times} g
+                instant yeast: {5 * times} g
+            steps:
+              mix:
+                of: dough
+                hands: 10 min
+                way: by hand
+            {shaping}  bulk:
+                of: dough
+                {vessel}
+                ends: doubled
+                measured: 80 min on 1 March
+            """).Recipe!,
+        Larder.Shipped,
+        new() { Kitchen = new Kitchen { Air = AirProfile.Constant(C(18)) } });
+
+    /// <summary>
+    /// One heat balance: the dough of the lumps and the dough that rises are given the same heat for the same temperatures, through the bath and
+    /// through the lid. A bath and a room of one temperature leave a dough of that temperature as it is, and the lid counts.
+    /// </summary>
+    [Fact]
+    public void BowlInABath_FeelsBathAndRoom_EachByItsShare()
+    {
+        var place = new WarmPlace(PlaceKind.WaterBath, StepAgain.Of(Cold, "bulk")!, PlaceWish.Plain, isWarming: true);
+        for (var lane = 0; lane < 8; lane++)
+        {
+            var lumps = place.Lumps(5, lane);
+            var state = new PlaceState(30, 30, 0, 0);
+            var felt = place.Felt(state, 17, lane);
+            Assert.Equal(((lumps.WaterToDough * 30) + (lumps.DoughToRoom * 17)) / (lumps.WaterToDough + lumps.DoughToRoom), felt, 1e-9);
+            Assert.InRange(felt, 29, 29.95);
+            Assert.Equal(30, place.Felt(state, 30, lane), 1e-9);
+        }
+    }
+
+    /// <summary>The lumps give the dough to the minute what its conduction gives it, but for what one temperature for a whole dough leaves out.</summary>
+    [Fact]
+    public void DoughInABath_EndsAsWarmInBothBalances()
+    {
+        var dough = StepAgain.Of(Cold, "bulk")!;
+        var trial = PlaceTrial.Of(new(PlaceKind.WaterBath, dough, PlaceWish.Plain, isWarming: true), dough, C(26), 90);
+        var conducted = dough.DoughIn(trial.Around, trial.Minutes)[(trial.Minutes - 1) * dough.Lanes];
+        Assert.Equal(trial.Traces[0][trial.Minutes].Dough, conducted, 0.35);
+    }
+
+    [Fact]
+    public void WaterFromAFridgeInFrost_IsNotColderThanIce()
+    {
+        var rehearsal = Rehearser.Rehearse(
+            RecipeText.Read(Texts.PotatoRolls).Recipe!,
+            Larder.Shipped,
+            new() { Kitchen = new Kitchen { Air = AirProfile.Constant(C(32)), Fridge = C(-2), Tap = C(28) } });
+        var places = Advice(rehearsal, 20).Places;
+        Assert.Contains(places, place => place.WaterTemperature == C(0));
+        Assert.DoesNotContain(places, place => place.WaterTemperature < C(0));
+    }
+
+    [Fact]
+    public void FridgeColderThanADegree_GivesItsOwnWater()
+    {
+        var rehearsal = Rehearser.Rehearse(
+            RecipeText.Read(Texts.PotatoRolls).Recipe!,
+            Larder.Shipped,
+            new() { Kitchen = new Kitchen { Air = AirProfile.Constant(C(32)), Fridge = C(0.5), Tap = C(28) } });
+        Assert.Contains(Advice(rehearsal, 20).Places, place => place.WaterTemperature == C(0.5));
+    }
+
+    [Fact]
+    public void Lamp_IsOffWhereAPlaceIsCooled()
+    {
+        PlaceAnswer Oven(PlaceWish wish) => Advice(In(32), 26, wish: wish).Places.Single(place => place.Kind == PlaceKind.Oven);
+        Assert.Equal(Oven(PlaceWish.Plain).Water, Oven(new() { Lamp = Power.FromWatts(25) }).Water);
+    }
+
+    /// <summary>A lamp that alone is too much is no reason to fill the place with the hottest water.</summary>
+    [Fact]
+    public void WhereTheLeastWaterIsTooMuch_TheLeastIsTold()
+    {
+        var oven = Advice(In(25), 26, wish: new() { Lamp = Power.FromWatts(40) }).Places.Single(place => place.Kind == PlaceKind.Oven);
+        Assert.False(oven.Reaches);
+        Assert.True(oven.Mean.Likely > C(26));
+        Assert.Equal(0.25, oven.Water.Kilograms, 1e-9);
+    }
 
     [Fact]
     public void StepTakenAgainAtHome_TakesTheAuthorsMinutes()
@@ -155,6 +290,18 @@ public class PlacesTests
         Assert.Null(advice.DoughStart);
         Assert.Empty(advice.Places);
         Assert.Empty(Places.For(Cold, "bake", C(26)));
+    }
+
+    [Theory]
+    [InlineData("mix", 26, "measured: 5 h", PlaceRefusal.NotKnown)]
+    [InlineData("bulk", 10, "measured: 20 h", PlaceRefusal.LongerThanADay)]
+    [InlineData("bulk", 26, "measured: 5 h", null)]
+    public void WhereNoPlaceIsWorkedOut_TheReasonIsSaid(string step, double target, string measured, PlaceRefusal? refusal)
+    {
+        var text = Texts.PotatoRolls.Replace("measured: 105 min", measured, StringComparison.Ordinal);
+        Assert.NotEqual(Texts.PotatoRolls, text);
+        var rehearsal = Rehearser.Rehearse(RecipeText.Read(text).Recipe!, Larder.Shipped, Request.Home);
+        Assert.Equal(refusal, Advice(rehearsal, target, step).Refusal);
     }
 
     [Fact]

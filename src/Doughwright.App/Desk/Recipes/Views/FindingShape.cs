@@ -13,7 +13,7 @@ internal static class FindingShape
         "ingredient-not-clear", "ingredient-not-known", "ingredient-not-known-at-all", "kind-missing", "kitchen-name-missing", "mass-not-said", "missing-component",
         "mixing-bowl-not-said", "no-steps", "oven-mode-not-said", "oven-not-said", "part-without-lines", "parts-missing", "piece-not-said",
         "own-role-missing", "quantity-missing", "raw-or-cooked-not-said", "salt-missing", "start-not-known", "step-without-part", "time-not-known", "title-missing", "tool-not-listed",
-        "trays-missing", "unit-missing", "value-missing", "yeast-missing", "yeast-not-known",
+        "trays-missing", "unit-missing", "value-missing", "yeast-missing", "yeast-missing-in-preferment", "yeast-not-known",
     };
 
     /// <summary>What keeps a figure from being known: told where it would stand.</summary>

@@ -1,3 +1,4 @@
+using Doughwright.App.Text;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
@@ -16,7 +17,7 @@ internal sealed record FormulaGroup(ComponentFormula? Component, IReadOnlyDictio
 /// <param name="PercentName">What its percentage is called there.</param>
 internal sealed record FormulaAmount(double Grams, double? Percent, string? Of, string PercentName)
 {
-    /// <summary>The household measure it was typed in, of one line alone; null for weights and sums.</summary>
+    /// <summary>What was typed in another measure than that of the table, of one line alone; null for sums.</summary>
     public string? Typed { get; init; }
 }
 
@@ -100,7 +101,7 @@ internal sealed class FormulaRows
 
     private string KeyOf(LineFormula line) => UsedBy(line) is { } part
         ? IsSingle(part) ? KeyOf(part.Lines[0]) : "part " + part.Id
-        : line.Source.Uses is { } gone ? "part " + gone : "line " + (line.Ingredient?.Id ?? line.Name);
+        : line.Source.Uses is { } gone ? "part " + gone : "line " + line.Kind;
 
     private FormulaGroup Total()
     {
@@ -129,7 +130,7 @@ internal sealed class FormulaRows
                 ? new(before.Grams + line.Mass.Grams, before.Percent + line.Percent?.Value, null, "percent")
                 : new(line.Mass.Grams, line.Percent?.Value, IsAlone(component, line) ? PathOf(component, line) : null, "percent")
                 {
-                    Typed = line.Source.Household is null ? null : line.Source.Typed,
+                    Typed = TypedMeasure.Of(line, voice.Measures),
                 };
         }
 

@@ -13,6 +13,9 @@ internal static class EntryLabels
     /// <summary>So far behind its mix a label still says what it is about.</summary>
     private const double Near = 60;
 
+    /// <summary>So far over the dough nobody sees that it belongs to it: a part of tons beside a dough of grams makes a picture of endless height.</summary>
+    private const double Farthest = 1000;
+
     public static void Draw(Sheet sheet)
     {
         foreach (var step in sheet.Plan.OnBench)
@@ -56,7 +59,8 @@ internal static class EntryLabels
         for (var room = Longest; room >= head; room -= 30)
         {
             var over = Enumerable.Range(0, (int)room / 8).Max(i => body.Top(sheet.Frame.Time.Minute(x + (i * 8))));
-            for (var y = sheet.Bench - over - 44; y > 100; y -= 12)
+            var lowest = sheet.Bench - over - 44;
+            for (var y = lowest; y > Math.Max(100, lowest - Farthest); y -= 12)
             {
                 if (sheet.Placer.PutLines(x + 6, Lines(sheet, entry, room, y)))
                 {

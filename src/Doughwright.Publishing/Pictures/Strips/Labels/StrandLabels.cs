@@ -63,6 +63,9 @@ internal static class StrandLabels
                 }
             }
         }
+
+        // A strand shorter than its name, with an edge close behind it.
+        BesideShort(sheet, shape, name, value);
     }
 
     /// <summary>What hangs over the piece only for as long as it is stirred has its name at its left, like a wash from its packet, or behind the step that pours it.</summary>

@@ -12,13 +12,16 @@ internal static class BodyMarks
     /// <summary>Steam is drawn when at least so much of the dough goes off in the oven.</summary>
     private const double LeastLoss = 0.005;
 
+    /// <summary>A layer that is thinner than its outline is not drawn.</summary>
+    private const double LeastLayer = 0.5;
+
     /// <summary>Core and gas. The outline comes after the strands: <see cref="Outline"/>.</summary>
     public static void Draw(Canvas canvas, BodyShape shape, Plan plan)
     {
         var paint = canvas.PaintOf(shape.NoseStart, shape.End, shape.Warmth);
         var gas = From(paint, shape.MixEnd);
-        canvas.Band("gas", gas, shape.Core, shape.Top, shape.Joints);
-        canvas.Band("gasdots", [new(shape.MixEnd, shape.End, $"url(#{canvas.Holes})")], shape.Core, shape.Top, shape.Joints);
+        canvas.Band("gas", gas, shape.Core, shape.Crust, shape.Joints);
+        canvas.Band("gasdots", [new(shape.MixEnd, shape.End, $"url(#{canvas.Holes})")], shape.Core, shape.Crust, shape.Joints);
         canvas.Band("strand core", paint, _ => 0, shape.Core, shape.Joints);
         canvas.Curve("corel", shape.MixEnd, shape.End, shape.Core, shape.Joints);
         if (shape.CutAt is { } cut)
@@ -28,6 +31,15 @@ internal static class BodyMarks
             {
                 canvas.Curve("cut", cut, shape.End, shape.Core, shape.Joints, share: (double)i / (cuts + 1));
             }
+        }
+    }
+
+    /// <summary>What was put on after the last bake, over the piece. How warm it becomes there nobody has worked out.</summary>
+    public static void Layer(Canvas canvas, BodyShape shape)
+    {
+        if (shape.BakedAt is { } baked && shape.Layer(shape.End) >= LeastLayer)
+        {
+            canvas.Band("strand", [new(baked, shape.End, Paint.None)], shape.Crust, shape.Top, shape.Joints);
         }
     }
 

@@ -19,6 +19,7 @@ internal static class StripMarks
 
         if (sheet.Body is { } body)
         {
+            BodyMarks.Layer(sheet.Canvas, body);
             BodyMarks.Outline(sheet.Canvas, body);
             BodyMarks.Steam(sheet.Canvas, body, sheet.Plan);
             foreach (var wash in sheet.Plan.Washes)

@@ -24,6 +24,7 @@ internal sealed class BodyShape
     {
         (plan, this.body, perGram) = (layout.Plan, body, layout.Frame.PerGram);
         var time = layout.Frame.Time;
+        BakedAt = plan.OnBench.LastOrDefault(step => step.Kind == StepKind.Bake)?.End;
         MixStart = plan.Mix?.Start ?? body.Start;
         MixEnd = plan.Mix?.EndOrStart ?? body.Start;
         Entry = plan.Mix is { } mix ? (plan.EntryOf(mix)?.Mass.Grams ?? 0) * perGram : Core(body.Start);
@@ -55,7 +56,7 @@ internal sealed class BodyShape
     {
         if (plan.Mix is not { } mix || minute >= MixEnd)
         {
-            return body.Grams(minute) * perGram;
+            return (body.Grams(minute) * perGram) - Layer(minute);
         }
 
         var whole = body.Grams(mix.EndOrStart) * perGram;
@@ -67,7 +68,16 @@ internal sealed class BodyShape
     /// <summary>Height of the dough with its gas.</summary>
     public double Top(double minute) => minute < MixEnd
         ? Core(minute)
-        : Core(minute) + (plan.DoughGrams * perGram * Math.Max(0, body.Swelling(minute) - 1));
+        : Crust(minute) + Layer(minute);
+
+    /// <summary>Height of the dough with its gas, without what lies on it.</summary>
+    public double Crust(double minute) => Core(minute) + (plan.DoughGrams * perGram * Math.Max(0, body.Swelling(minute) - 1));
+
+    /// <summary>Height of what was put on after the last bake: icing has not been in the oven, so it is no part of what was.</summary>
+    public double Layer(double minute) => BakedAt is { } baked && minute > baked ? Math.Max(0, body.Grams(minute) - body.Grams(baked)) * perGram : 0;
+
+    /// <summary>When the last bake ends; null when nothing is baked.</summary>
+    public double? BakedAt { get; }
 
     public Temperature? Warmth(double minute) => body.Warmth(minute);
 
