@@ -15,5 +15,6 @@ internal static class BuyChanges
         ];
     }
 
-    private static string Key(BuyItem item) => item.Ingredient?.Id ?? item.Name;
+    /// <summary>An ingredient may be bought under two names, such as salt and flaky salt.</summary>
+    private static (string? Ingredient, string Name) Key(BuyItem item) => (item.Ingredient?.Id, item.Name);
 }
