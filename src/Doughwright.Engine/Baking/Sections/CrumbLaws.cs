@@ -15,12 +15,12 @@ namespace Doughwright.Engine.Baking.Sections;
 /// <param name="LeastConductivity">What crumb and crust conduct at the least, in W/(m K): cell walls hang together, which the law for bubbles in dough does not know.</param>
 /// <remarks>Sources: house-bake-section (the numbers), oswin-bread (water activity).</remarks>
 internal sealed record CrumbLaws(
-    double Effectiveness = 0.7,
-    double SkinResistance = 1850,
+    double Effectiveness = 0.65,
+    double SkinResistance = 1820,
     double BoilRate = 5e-4,
-    double StayingShare = 0.25,
+    double StayingShare = 0.38,
     double LiquidDiffusivity = 1e-10,
-    double LeastConductivity = 0.22)
+    double LeastConductivity = 0.21)
 {
     public const double GasConstant = 8.314462618;
     public const double VapourKilogramsPerMole = 0.018015268;

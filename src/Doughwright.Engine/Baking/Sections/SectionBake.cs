@@ -9,17 +9,20 @@ internal static class SectionBake
     private const double Growth = 1.25;
 
     /// <summary>The cell under a face is so small a part of the way to the core.</summary>
-    private const double CrustShare = 30;
+    private const double CrustShare = 28;
+
+    /// <summary>The longest step in seconds per metre of the way to the core: a small roll changes faster than a loaf.</summary>
+    private const double StepPerMetre = 800;
 
     /// <summary>A step that cannot be solved is halved down to this many seconds before the bake is given up.</summary>
     private const double ShortestStep = 1e-3;
 
     /// <summary>The grid of every bake: the core within 0.5 K of a fine one.</summary>
     public static CylinderGrid WorkingGrid(BakingPiece piece) =>
-        new(piece.Radius.Metres, piece.Height.Metres, 16, 24, Math.Min(piece.Radius.Metres, piece.Height.Metres / 2) / CrustShare);
+        new(piece.Radius.Metres, piece.Height.Metres, 18, 28, WayToCore(piece) / CrustShare);
 
-    /// <summary>The longest step of every bake, in seconds.</summary>
-    public const double WorkingStep = 20;
+    /// <summary>The longest step of a bake on that grid, in seconds.</summary>
+    public static double WorkingStep(BakingPiece piece) => StepPerMetre * WayToCore(piece);
 
     /// <summary>Each step of a bake, from the moment the piece goes in.</summary>
     /// <param name="seconds">How long it bakes.</param>
@@ -48,6 +51,8 @@ internal static class SectionBake
             }
         }
     }
+
+    private static double WayToCore(BakingPiece piece) => Math.Min(piece.Radius.Metres, piece.Height.Metres / 2);
 
     private static SectionMoment Moment(SectionMarch march, double height) =>
         new(march.Seconds, march.CoreCelsius(height), march.SideCelsius, march.TopCelsius, march.BottomCelsius, march.MeanWater, march.Loss);

@@ -32,7 +32,7 @@ internal sealed class SectionMarch
     private double lastRise;
 
     /// <param name="tolerance">Change at which a step counts as solved, in K.</param>
-    public SectionMarch(BakingPiece piece, CylinderGrid grid, double tolerance = 1e-3)
+    public SectionMarch(BakingPiece piece, CylinderGrid grid, double tolerance = 0.02)
     {
         (this.piece, this.grid, this.tolerance) = (piece, grid, tolerance);
         equations = new(piece, grid);
@@ -90,7 +90,7 @@ internal sealed class SectionMarch
             known.Held[cell] = (newer * State.Held[cell]) - (older * before.Held[cell]);
         }
 
-        State.CopyTo(guess);
+        GuessOn(ratio);
         var end = Seconds + seconds;
         for (var iteration = 0; iteration < MostIterations; iteration++)
         {
@@ -113,6 +113,17 @@ internal sealed class SectionMarch
         }
 
         return false;
+    }
+
+    /// <summary>Straight on from the last step, which a step solves in fewer rounds than from where it stands.</summary>
+    private void GuessOn(double ratio)
+    {
+        for (var cell = 0; cell < grid.Cells; cell++)
+        {
+            var (celsius, water) = (State.Celsius[cell], State.Water[cell]);
+            guess.Celsius[cell] = Math.Clamp(celsius + Math.Clamp(ratio * (celsius - before.Celsius[cell]), -MostKelvins, MostKelvins), LeastCelsius, MostCelsius);
+            guess.Water[cell] = Math.Max(water + (ratio * (water - before.Water[cell])), water / 10);
+        }
     }
 
     private static double Change(ReadOnlySpan<double> corrections)
