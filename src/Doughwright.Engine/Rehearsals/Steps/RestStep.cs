@@ -1,10 +1,12 @@
-using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
-/// <summary>A rest, or the ripening of a preferment: the author's own time. It drifts towards the air meanwhile.</summary>
+/// <summary>
+/// A rest, or the ripening of a preferment: the author's own time. It drifts towards the air meanwhile, and a dough rises all along, before its
+/// bulk too.
+/// </summary>
 internal static class RestStep
 {
     public static StepOutcome Run(StepInput input)
@@ -22,19 +24,11 @@ internal static class RestStep
         }
 
         var drift = Rising.Drift(input, body, start, Duration.FromMinutes(minutes.Central));
-        var dough = before.Dough;
-        if (dough is not null)
-        {
-            var state = dough.State.Copy();
-            state.Begin(RiseStage.ForMinutes(minutes.Values));
-            state.Advance(drift.History.Celsius, drift.History.Step);
-            dough = dough with { State = state };
-        }
-
         return stated with
         {
-            After = before with { Celsius = drift.End, Dough = dough },
+            After = RiseSpell.After(input, before, drift, minutes, keeps: null),
             EndCelsius = drift.End,
+            Spell = RiseSpell.Resting(input, before, body, minutes.Central),
             Way = () => DriftWay.Of(input, body, start, minutes.Central, before.Dough?.State),
         };
     }
