@@ -1,3 +1,4 @@
+using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Heat;
@@ -16,10 +17,19 @@ internal sealed class ConductionGrid
     private readonly double[] outer;
     private readonly double[] shares;
 
+    /// <summary>Shells that a dough is told by where it is not one temperature.</summary>
+    private const int Shells = 5;
+
     /// <param name="size">Half-thickness or radius.</param>
     /// <param name="cells">At least 2.</param>
-    public ConductionGrid(BodyShape shape, Length size, int cells)
+    public ConductionGrid(BodyShape shape, Length size, int cells) : this(Dimensions(shape), size, cells)
     {
+    }
+
+    /// <param name="shape">Dimensions: 1 a slab, 2 a cylinder, 3 a ball, and any number from 1 on between and beyond.</param>
+    public ConductionGrid(double shape, Length size, int cells)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(shape, 1);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(size.Metres, nameof(size));
         ArgumentOutOfRangeException.ThrowIfLessThan(cells, 2);
         var thickness = size.Metres / cells;
@@ -38,6 +48,7 @@ internal sealed class ConductionGrid
             shares[cell] = volume / whole;
         }
 
+        (ShellEnds, ShellShares) = ShellsOf(shares);
         var surface = AreaAt(shape, size.Metres);
         SurfacePerVolume = surface / whole;
         SurfaceConductance = AreaAt(shape, size.Metres - (thickness / 4)) / (thickness / 2 * surface);
@@ -54,25 +65,61 @@ internal sealed class ConductionGrid
     /// <summary>Share of the body's volume.</summary>
     public ReadOnlySpan<double> Shares => shares;
 
+    /// <summary>Number of the first cell beyond each shell, from the middle outwards. Shells take about the same volume each.</summary>
+    public int[] ShellEnds { get; }
+
+    /// <summary>Share of the body's volume of each shell; adds up to one.</summary>
+    public double[] ShellShares { get; }
+
     /// <summary>Outer area over volume, 1/m.</summary>
     public double SurfacePerVolume { get; }
 
     /// <summary>Conductance of the outermost half cell over the outer area, for a conductivity of one; 1/m.</summary>
     public double SurfaceConductance { get; }
 
-    // Areas and volumes in units that cancel: per m² of slab, per 2π m of cylinder, per 4π of sphere.
-    private static double AreaAt(BodyShape shape, double radius) => shape switch
+    private static (int[] Ends, double[] Shares) ShellsOf(double[] shares)
+    {
+        var count = Math.Min(Shells, shares.Length);
+        var (ends, volumes) = (new int[count], new double[count]);
+        var (cell, volume) = (0, 0.0);
+        for (var shell = 0; shell < count; shell++)
+        {
+            // One cell at least, and one left for each shell that follows; else to where the shell's even share of the volume ends.
+            var from = volume;
+            do
+            {
+                volume += shares[cell++];
+            }
+            while (cell < shares.Length - (count - 1 - shell) && (shell == count - 1 || volume + (shares[cell] / 2) < (shell + 1.0) / count));
+            (ends[shell], volumes[shell]) = (cell, volume - from);
+        }
+
+        return (ends, volumes);
+    }
+
+    /// <summary>Dimensions of the three plain shapes.</summary>
+    public static double Dimensions(BodyShape shape) => shape switch
     {
         BodyShape.Slab => 1,
-        BodyShape.Cylinder => radius,
-        BodyShape.Sphere => radius * radius,
+        BodyShape.Cylinder => 2,
+        BodyShape.Sphere => 3,
         _ => throw new ArgumentOutOfRangeException(nameof(shape), shape, "No such shape."),
     };
 
-    private static double VolumeWithin(BodyShape shape, double radius) => shape switch
+    // Areas and volumes in units that cancel: per m² of slab, per 2π m of cylinder, per 4π of sphere.
+    private static double AreaAt(double shape, double radius) => shape switch
     {
-        BodyShape.Slab => radius,
-        BodyShape.Cylinder => radius * radius / 2,
-        _ => radius * radius * radius / 3,
+        1 => 1,
+        2 => radius,
+        3 => radius * radius,
+        _ => radius > 0 ? Elementary.Pow(radius, shape - 1) : 0,
+    };
+
+    private static double VolumeWithin(double shape, double radius) => shape switch
+    {
+        1 => radius,
+        2 => radius * radius / 2,
+        3 => radius * radius * radius / 3,
+        _ => radius > 0 ? Elementary.Pow(radius, shape) / shape : 0,
     };
 }

@@ -1,5 +1,7 @@
+using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Shapes;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -31,6 +33,9 @@ internal sealed record Portion
     /// <summary>Yeast and gas; null when it does not rise.</summary>
     public DoughState? Dough { get; init; }
 
+    /// <summary>What a dough went through after mixing while nothing told how fast it rises; null when that is nothing.</summary>
+    public RisePast? Past { get; init; }
+
     /// <summary>
     /// The same, divided as the recipe makes it, where no step divides it: a proof and a bake are of pieces even when nobody wrote the shaping.
     /// </summary>
@@ -44,6 +49,9 @@ internal sealed record Portion
 
     /// <summary>What it lies in, as warm as itself; null while no step said so.</summary>
     public Recipes.Vessel? Vessel { get; init; }
+
+    /// <summary>What it was shaped into; null before, and where nothing tells.</summary>
+    public PieceShape? Shape { get; init; }
 
     /// <summary>Pieces it has been divided into; 1 before.</summary>
     public int Pieces { get; init; } = 1;

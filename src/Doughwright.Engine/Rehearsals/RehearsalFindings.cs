@@ -26,5 +26,7 @@ internal static class RehearsalFindings
         .. LeftOut.Of(here),
         .. HotFilling.Of(here),
         .. HighRise.Of(here.Stage),
+        .. OverRisen.Of(here),
+        .. PiecesFit.Of(here),
     ];
 }

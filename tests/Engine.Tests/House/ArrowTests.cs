@@ -11,7 +11,9 @@ public class ArrowTests
         ["Quantities", "Numerics"],
         ["Ingredients"],
         ["Recipes", "Kitchens"],
-        ["TextForm", "Formulas", "Heat", "Fermentation", "Baking"],
+        ["Shapes"],
+        ["TextForm", "Formulas", "Heat"],
+        ["Fermentation", "Baking"],
         ["Rehearsals"],
         ["Remedies", "Cases"],
     ];

@@ -60,9 +60,16 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
         return drifted with { Findings = before.YeastDied is null ? [.. told, StepFindings.About(input.Step, "rise-not-computed", Grade.Warning)] : [.. told] };
     }
 
-    /// <summary>The dough with a rate: as it stands, or new after mixing.</summary>
-    public RiseState Begin(PerLane scale) => Before.Dough?.State.Copy()
-        ?? new RiseState(Dough, Input.Stage.Priors.Rise, scale.Values, Rising.Pascals(Input.Stage), Start.Values);
+    /// <summary>The dough with a rate: as it stands, or after what it went through since mixing.</summary>
+    public RiseState Begin(PerLane scale) => Before.Dough?.State.Copy() ?? Fresh(scale, Input.Stage);
+
+    /// <summary>The dough from its mix to the start of the step at a rate, in the air of a stage.</summary>
+    public RiseState Fresh(PerLane scale, Stage stage)
+    {
+        var state = new RiseState(Dough, stage.Priors.Rise, scale.Values, Rising.Pascals(stage), Before.Past?.StartCelsius ?? Start.Values);
+        Before.Past?.Take(state);
+        return state;
+    }
 
     /// <summary>
     /// Where each lane ends. A lane that no rate brings to what was measured (<see cref="RiseAnchor"/>) never ends, which opens the range: what
