@@ -30,6 +30,8 @@ internal sealed class CaseConditions(Section section, Position position)
 
     public MixingWay? MayWay(string key) => section.Words(key) is { } words ? StepGrammar.Way(words) : null;
 
+    public string? MayWords(string key) => section.Words(key)?.Text;
+
     public int? MayCount(string key, Limit<int> limit) => section.Words(key)?.Count(limit);
 
     /// <summary>What a part consists of, line by line as in a recipe; null, and told, when it is not there or an ingredient is not known.</summary>

@@ -178,13 +178,17 @@ internal sealed record Dimension(string Name, double Low, double High, FigureUni
     private static (Phrase Number, string Symbol) Halves(Phrase words)
     {
         var length = 0;
-        while (length < words.Text.Length && (char.IsAsciiDigit(words.Text[length]) || ".,-+\u2212".Contains(words.Text[length])))
+        while (length < words.Text.Length && (char.IsAsciiDigit(words.Text[length]) || ".,-+\u2212".Contains(words.Text[length]) || IsExponent(words.Text, length)))
         {
             length++;
         }
 
         return (words.Part(0, length), Plain(words.Text[length..]));
     }
+
+    /// <summary>"1e9": no plain number, and to be told as that.</summary>
+    private static bool IsExponent(string text, int at) =>
+        text[at] is 'e' or 'E' && at > 0 && char.IsAsciiDigit(text[at - 1]) && at + 1 < text.Length && (char.IsAsciiDigit(text[at + 1]) || text[at + 1] is '-' or '+');
 
     private static string Plain(string unit) => string.Concat(unit.Where(letter => !char.IsWhiteSpace(letter) && !"()·*°".Contains(letter))).Replace('²', '2').Replace('³', '3');
 

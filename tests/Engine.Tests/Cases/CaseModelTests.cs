@@ -126,6 +126,8 @@ public class CaseModelTests
     [InlineData("shape: ball\n  mass: 500 g", "shape: layer\n  thickness: 2 cm")]
     [InlineData("shape: ball\n  mass: 500 g", "shape: layer\n  thickness: 2 cm\n  faces: one")]
     [InlineData("shape: ball\n  mass: 500 g", "shape: roll\n  diameter: 6 cm")]
+    [InlineData("shape: ball\n  mass: 500 g", "shape: cylinder\n  diameter: 10 cm\n  height: 6 cm")]
+    [InlineData("shape: ball\n  mass: 500 g", "shape: brick\n  length: 12 cm\n  width: 8 cm\n  height: 6 cm")]
     [InlineData("kind: cooling", "kind: warming")]
     public void EveryShape_IsFollowed(string piece, string instead)
     {

@@ -9,6 +9,7 @@ internal sealed class RiseKind : CaseKind
     public const string Dough = "dough";
     public const string Mass = "mass";
     public const string Pieces = "pieces";
+    public const string Called = "called";
     public const string Start = "start";
     public const string Air = "air";
     public const string Place = "where";
@@ -35,7 +36,7 @@ internal sealed class RiseKind : CaseKind
 
     public override string Name => "rise";
 
-    public override IReadOnlyList<string> Keys => [Dough, Mass, Pieces, Start, Air, Place, Cover, Vessel, Altitude, To];
+    public override IReadOnlyList<string> Keys => [Dough, Mass, Pieces, Called, Start, Air, Place, Cover, Vessel, Altitude, To];
 
     public override IReadOnlyList<CaseQuantity> Quantities =>
         [Volume, TimeToVolume, SpeedByAltitude, SpeedByAir, SpeedByDough, SpeedBySugar, SpeedBySalt, SpeedByYeast];
@@ -49,6 +50,7 @@ internal sealed class RiseKind : CaseKind
         var rising = new RisingDough
         {
             Pieces = conditions.MayCount(Pieces, Limits.Pieces) ?? 1,
+            Called = conditions.MayWords(Called) ?? "",
             Where = conditions.MayBe<Where>(Place) ?? Where.Room,
             Cover = conditions.MayBe<Cover>(Cover) ?? Recipes.Cover.Covered,
             Vessel = conditions.MayVessel(Vessel) ?? Recipes.Vessel.None,

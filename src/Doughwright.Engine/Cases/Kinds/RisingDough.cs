@@ -19,6 +19,9 @@ internal sealed record RisingDough : ICaseModel
 
     public int Pieces { get; init; }
 
+    /// <summary>The word for the pieces, which may tell how they are shaped; empty where nobody shaped it.</summary>
+    public string Called { get; init; } = "";
+
     /// <summary>The dough right after mixing.</summary>
     public Temperature Start { get; init; }
 
@@ -60,9 +63,10 @@ internal sealed record RisingDough : ICaseModel
     {
         var rises = CaseRecipe.Step(Bulk, StepKind.Bulk, Dough) with { End = end, Where = Where, Cover = Cover, Vessel = Vessel };
         var mixed = CaseRecipe.Step(CaseRecipe.Mix, StepKind.Mix, Dough) with { End = new StepEnd.AfterTime(Mixing), Measured = new(null, Start, null, 1), Vessel = Vessel.None };
-        var home = new Kitchen { Air = Later(Air, Mixing), Altitude = Altitude, Fridge = Air.At(Duration.Zero), ProofingPlace = Where == Where.ProofingPlace ? Air.At(Duration.Zero) : null };
-        var make = Pieces > 1 ? new Make(Pieces, "pieces", Mass.FromGrams(Dough.Lines.Sum(line => line.Mass?.Grams ?? 0)) / Pieces) : null;
-        Step[] steps = Pieces > 1 ? [mixed, CaseRecipe.Step("shape", StepKind.Shape, Dough) with { End = new StepEnd.AfterTime(Mixing) }, rises] : [mixed, rises];
+        var home = new Kitchen { Air = Later(Air, Mixing), Altitude = Altitude, Fridge = Air.At(Duration.Zero), Tap = Air.At(Duration.Zero), ProofingPlace = Where == Where.ProofingPlace ? Air.At(Duration.Zero) : null };
+        var isShaped = Pieces > 1 || Called.Length > 0;
+        var make = isShaped ? new Make(Pieces, Called.Length > 0 ? Called : "pieces", Mass.FromGrams(Dough.Lines.Sum(line => line.Mass?.Grams ?? 0)) / Pieces) : null;
+        Step[] steps = isShaped ? [mixed, CaseRecipe.Step("shape", StepKind.Shape, Dough) with { End = new StepEnd.AfterTime(Mixing) }, rises] : [mixed, rises];
         return Rehearser.Rehearse(CaseRecipe.Of(Dough, home, steps, make), Larder.Shipped).Kept.Find(Bulk);
     }
 
