@@ -12,6 +12,8 @@ internal sealed class RiseState
     /// <summary>Eight lanes at once were measured slower than four: the step's values do not fit the registers.</summary>
     private const int QuickestWidth = 4;
 
+    private readonly double[] substrateAtFirst;
+
     private RiseStage stage;
     private double clock;
 
@@ -46,12 +48,14 @@ internal sealed class RiseState
             Growth[lane] = 1;
         }
 
+        substrateAtFirst = [.. Substrate];
         stage = RiseStage.ForMinutes(new double[Lanes]);
         Begin(stage);
     }
 
     private RiseState(RiseState other, int lanes)
     {
+        substrateAtFirst = other.substrateAtFirst;
         stage = other.stage;
         clock = other.clock;
         Lanes = lanes;
@@ -86,6 +90,18 @@ internal sealed class RiseState
 
     public double[] Celsius { get; }
 
+    /// <summary>
+    /// The time the yeast has lived, counted by its rate: hours at 27 °C for bread yeast; for a sourdough how often it has grown by a factor of e.
+    /// </summary>
+    public double[] Aged { get; }
+
+    /// <summary>Carbon dioxide made so far, mol per 100 g of flour, whether it is still there or not: what the sugar that is gone came to.</summary>
+    public double Made(int lane)
+    {
+        var supplied = Coefficients.Maltose[lane] * Aged[lane] / Coefficients.GrowthPerRate[lane];
+        return (substrateAtFirst[lane] + supplied - Substrate[lane]) / RiseCoefficients.HexoseGramsPerMole;
+    }
+
     public bool AllStopped => StoppedMinutes.All(double.IsFinite);
 
     internal RiseCoefficients Coefficients { get; }
@@ -93,8 +109,6 @@ internal sealed class RiseState
     internal double[] AirMoles { get; }
 
     internal double[] Dose { get; }
-
-    internal double[] Aged { get; }
 
     /// <summary>
     /// An independent copy: what happens to one does not happen to the other. A stage that has begun, and its folds, are shared.

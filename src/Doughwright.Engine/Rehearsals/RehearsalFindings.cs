@@ -26,5 +26,6 @@ internal static class RehearsalFindings
         .. LeftOut.Of(here),
         .. HotFilling.Of(here),
         .. HighRise.Of(here.Stage),
+        .. WarmSour.Of(here),
     ];
 }
