@@ -92,7 +92,7 @@ internal static class FormulaJson
         json.WriteStartObject(name);
         json.Number("totalGrams", budget.Total?.Grams);
         json.WriteNumber("atLeastGrams", budget.AtLeast.Grams);
-        json.WriteNumber("atMostGrams", budget.AtMost.Grams);
+        json.Number("atMostGrams", budget.AtMost?.Grams);
         json.Array("from", budget.Shares, share =>
         {
             json.WriteString("component", share.Component);

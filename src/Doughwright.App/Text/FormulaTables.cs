@@ -70,7 +70,7 @@ internal sealed class FormulaTables(Formula formula, Voice voice)
             var before = cells.GetValueOrDefault(key);
             cells[key] = new(
                 (before?.Grams ?? 0) + line.Mass.Grams,
-                line.Percent is { } percent ? (before?.Percent ?? 0) + percent.Value : null,
+                !line.IsMassKnown ? before?.Percent ?? 0 : line.Percent is { } percent ? (before?.Percent ?? 0) + percent.Value : null,
                 before is null ? TypedMeasure.Of(line, voice.Measures) : null,
                 line.IsMassKnown && before is not { IsKnown: false });
         }

@@ -36,8 +36,7 @@ internal sealed class FormulaText
         page.Paragraph(formula.Recipe.Make is { } make
             ? voice.Say("formula-makes", ("dough", formula.Dough), ("flour", formula.Flour), ("pieces", make.Pieces), ("what", make.What), ("piece", make.PieceMass))
             : voice.Say("formula-dough", ("dough", formula.Dough), ("flour", formula.Flour)));
-        var unknown = formula.Components.SelectMany(part => part.Lines).Where(line => !line.IsMassKnown).Select(line => line.Name).Distinct().ToArray();
-        if (unknown.Length > 0)
+        if (formula.Unweighed is { Count: > 0 } unknown)
         {
             page.Paragraph(voice.Say("formula-without", ("names", voice.List(unknown))));
         }
@@ -83,12 +82,12 @@ internal sealed class FormulaText
     /// <summary>Where little of the dough is unknown, the two ends between which the figure lies; null where they are too far apart to be of use.</summary>
     private string? Bounds(Budget budget)
     {
-        if (!(formula.Flour > Mass.Zero) || budget.AtMost - budget.AtLeast > formula.Flour * WidestBounds)
+        if (!(formula.Flour > Mass.Zero) || budget.AtMost is not { } most || most - budget.AtLeast > formula.Flour * WidestBounds)
         {
             return null;
         }
 
-        var (low, high) = (Percent.Of(budget.AtLeast, formula.Flour), Percent.Of(budget.AtMost, formula.Flour));
+        var (low, high) = (Percent.Of(budget.AtLeast, formula.Flour), Percent.Of(most, formula.Flour));
         return Show.Percent(low) == Show.Percent(high) ? Show.Percent(high)
             : budget.AtLeast > Mass.Zero ? voice.Say("percent-between", ("low", Show.Number(low.Value, 1)), ("high", Show.Percent(high)))
             : voice.Say("percent-at-most", ("high", Show.Percent(high)));

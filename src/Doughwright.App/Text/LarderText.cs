@@ -38,9 +38,21 @@ internal static class LarderText
             return page.ToString();
         }
 
+        // What a recipe would not understand is said first: the row below is then a likeness, not an answer.
+        var isUnderstood = asked.Match.Ingredient is not null;
+        if (!isUnderstood)
+        {
+            page.Paragraph(InARecipe(asked, voice));
+            page.Gap();
+        }
+
         WriteRow(page, asked.Larder, asked.Hits[0], voice);
         page.Gap();
-        page.Paragraph(InARecipe(asked, voice));
+        if (isUnderstood)
+        {
+            page.Paragraph(InARecipe(asked, voice));
+        }
+
         if (asked.Hits.Count > 1)
         {
             page.Paragraph(voice.Say("larder-near", ("names", asked.Hits.Skip(1).Select(hit => hit.Ingredient.Name).ToArray())));

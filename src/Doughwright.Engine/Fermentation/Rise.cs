@@ -22,9 +22,10 @@ internal static class Rise
     /// <param name="minutes">What was measured, per lane; lanes differ by how well the moment was read.</param>
     /// <param name="growth">What was reached, 2 for a doubled dough.</param>
     /// <param name="folds">The folds at home (<see cref="RiseFolds.AtMinutes"/>). What they met is kept in the result.</param>
+    /// <param name="past">What the dough went through before; null when it comes from the mix.</param>
     /// <exception cref="ArgumentOutOfRangeException">The temperatures end before a lane's minutes do.</exception>
     public static RiseAnchor Anchor(
-        RiseDough dough, RiseParameters parameters, double[] pascals, RiseHistory home, double[] minutes, double growth, RiseFolds folds)
+        RiseDough dough, RiseParameters parameters, double[] pascals, RiseHistory home, double[] minutes, double growth, RiseFolds folds, RisePast? past = null)
     {
         Require.Within(minutes.Min(), home.Step.Minutes / 1000, home.Length.Minutes * (1 + 1e-12), "Measured minutes");
         Require.Within(minutes.Max(), 0, home.Length.Minutes * (1 + 1e-12), "Measured minutes");
@@ -34,9 +35,10 @@ internal static class Rise
         void Misses(double[] logScale, double[] miss)
         {
             var scale = Array.ConvertAll(logScale, Elementary.Exp);
-            var state = new RiseState(dough, parameters, scale, pascals, home.StartCelsius);
+            var state = new RiseState(dough, parameters, scale, pascals, past?.StartCelsius ?? home.StartCelsius);
+            past?.Take(state);
             state.Begin(stage);
-            state.Advance(home.Celsius, home.Step);
+            state.Advance(home);
             for (var lane = 0; lane < miss.Length; lane++)
                 miss[lane] = state.Growth[lane] - growth;
         }
@@ -63,7 +65,7 @@ internal static class Rise
         var until = new double[state.Lanes];
         until.AsSpan().Fill(growth);
         state.Begin(RiseStage.ToGrowth(until, folds));
-        state.Advance(history.Celsius, history.Step);
+        state.Advance(history);
         return state.StoppedMinutes;
     }
 
@@ -72,7 +74,7 @@ internal static class Rise
     {
         Require.Within(minutes.Max(), 0, history.Length.Minutes * (1 + 1e-12), "Minutes of the rise");
         state.Begin(RiseStage.ForMinutes(minutes, folds));
-        state.Advance(history.Celsius, history.Step);
+        state.Advance(history);
         return state.Growth;
     }
 }

@@ -7,6 +7,14 @@ namespace Doughwright.Engine.Fermentation;
 /// <param name="Celsius">At the end of each step, [step * lanes + lane].</param>
 internal sealed record RiseHistory(double[] StartCelsius, double[] Celsius, Duration Step)
 {
+    /// <summary>Temperature of each shell at the end of each step, [(step * shells + shell) * lanes + lane]; empty where it is one temperature.</summary>
+    public double[] Shells { get; init; } = [];
+
+    /// <summary>Share of the volume of each shell.</summary>
+    public double[] Shares { get; init; } = [];
+
+    public RiseWarmth Warmth => new(Celsius, Shells, Shares, Lanes);
+
     public int Lanes => StartCelsius.Length;
 
     public int Steps => Celsius.Length / Lanes;

@@ -15,30 +15,30 @@ namespace Doughwright.Engine.Fermentation;
 internal static class RiseKernel
 {
     /// <param name="clock">Minutes from the beginning of the stage.</param>
-    /// <param name="celsius">Temperature at the end of each step, [step * lanes + lane].</param>
+    /// <param name="warmth">Temperatures at the end of each step.</param>
     /// <param name="growth">Gets the growth at the end of each step, laid out likewise; empty when nobody asks.</param>
     public static void Advance<T>(
-        RiseState state, RiseStage stage, double clock, double minutesPerStep, ReadOnlySpan<double> celsius, Span<double> growth)
+        RiseState state, RiseStage stage, double clock, double minutesPerStep, in RiseWarmth warmth, Span<double> growth)
         where T : struct, ILane<T>
     {
         var lane = 0;
         for (; lane + 2 * T.Width <= state.Lanes; lane += 2 * T.Width)
-            AdvanceTwo<T>(state, stage, clock, minutesPerStep, celsius, growth, lane);
+            AdvanceTwo<T>(state, stage, clock, minutesPerStep, warmth, growth, lane);
         for (; lane + T.Width <= state.Lanes; lane += T.Width)
-            AdvanceOne<T>(state, stage, clock, minutesPerStep, celsius, growth, lane);
+            AdvanceOne<T>(state, stage, clock, minutesPerStep, warmth, growth, lane);
         for (; lane < state.Lanes; lane++)
-            AdvanceOne<Lane1>(state, stage, clock, minutesPerStep, celsius, growth, lane);
+            AdvanceOne<Lane1>(state, stage, clock, minutesPerStep, warmth, growth, lane);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void AdvanceOne<T>(
-        RiseState state, RiseStage stage, double clock, double minutesPerStep, ReadOnlySpan<double> celsius, Span<double> growth, int lane)
+        RiseState state, RiseStage stage, double clock, double minutesPerStep, in RiseWarmth warmth, Span<double> growth, int lane)
         where T : struct, ILane<T>
     {
         var run = new RiseRun<T>(state, stage, minutesPerStep, lane);
-        for (int row = 0, step = 0; row < celsius.Length; row += state.Lanes, step++)
+        for (int row = 0, step = 0; row < warmth.Celsius.Length; row += state.Lanes, step++)
         {
-            run.Warm(celsius, row);
+            run.Warm(warmth, row);
             run.Ferment();
             run.Swell();
             run.Look(clock + step * minutesPerStep);
@@ -52,15 +52,15 @@ internal static class RiseKernel
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void AdvanceTwo<T>(
-        RiseState state, RiseStage stage, double clock, double minutesPerStep, ReadOnlySpan<double> celsius, Span<double> growth, int lane)
+        RiseState state, RiseStage stage, double clock, double minutesPerStep, in RiseWarmth warmth, Span<double> growth, int lane)
         where T : struct, ILane<T>
     {
         var one = new RiseRun<T>(state, stage, minutesPerStep, lane);
         var other = new RiseRun<T>(state, stage, minutesPerStep, lane + T.Width);
-        for (int row = 0, step = 0; row < celsius.Length; row += state.Lanes, step++)
+        for (int row = 0, step = 0; row < warmth.Celsius.Length; row += state.Lanes, step++)
         {
-            one.Warm(celsius, row);
-            other.Warm(celsius, row);
+            one.Warm(warmth, row);
+            other.Warm(warmth, row);
             one.Ferment();
             other.Ferment();
             one.Swell();

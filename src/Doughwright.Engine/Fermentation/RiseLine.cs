@@ -89,6 +89,7 @@ internal struct RiseLine<T>(T length, T untilMinutes, T untilGrowth) where T : s
 
         var zero = T.Of(0);
         Before.Moles = Here(Before.Moles, After.Moles, lostMoles);
+        Before.Escaped = Here(Before.Escaped, After.Escaped, zero);
         Before.Substrate = Here(Before.Substrate, After.Substrate, zero);
         Before.Yeast = Here(Before.Yeast, After.Yeast, zero);
         Before.Dose = Here(Before.Dose, After.Dose, zero);

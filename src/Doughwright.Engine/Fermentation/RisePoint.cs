@@ -9,6 +9,9 @@ internal struct RisePoint<T> where T : struct, ILane<T>
     /// <summary>Carbon dioxide in the dough, dissolved or not, mol.</summary>
     public T Moles;
 
+    /// <summary>Carbon dioxide made since the dough was last pressed that it did not hold, mol.</summary>
+    public T Escaped;
+
     /// <summary>Carbon dioxide made in the step that ends here, mol.</summary>
     public T Made;
 
@@ -26,7 +29,7 @@ internal struct RisePoint<T> where T : struct, ILane<T>
 
     public T Celsius;
 
-    /// <summary>Relative rate at that temperature.</summary>
+    /// <summary>Relative rate at that temperature; where the dough is not one temperature, the mean of its shells' rates.</summary>
     public T Rate;
 
     /// <summary>Volume against the volume after mixing.</summary>
@@ -43,6 +46,7 @@ internal struct RisePoint<T> where T : struct, ILane<T>
         var point = new RisePoint<T>
         {
             Moles = T.Load(state.Moles, lane),
+            Escaped = T.Load(state.Escaped, lane),
             Substrate = T.Load(state.Substrate, lane),
             Yeast = T.Load(state.Yeast, lane),
             Dose = T.Load(state.Dose, lane),
@@ -51,12 +55,16 @@ internal struct RisePoint<T> where T : struct, ILane<T>
             Growth = T.Load(state.Growth, lane),
         };
         point.Warm(pack);
+        // In the middle of a stage the shells that the step before ended with still hold.
+        point.Rate = state.IsUnderWay ? T.Load(state.Rate, lane) : point.Rate;
         return point;
     }
 
     public readonly void Store(RiseState state, int lane)
     {
         Moles.Store(state.Moles, lane);
+        Escaped.Store(state.Escaped, lane);
+        Rate.Store(state.Rate, lane);
         Substrate.Store(state.Substrate, lane);
         Yeast.Store(state.Yeast, lane);
         Dose.Store(state.Dose, lane);
@@ -76,6 +84,18 @@ internal struct RisePoint<T> where T : struct, ILane<T>
         Rate = pack.Rate(Celsius);
         PerMole = pack.PerMole(Celsius);
         Held = pack.Held(Celsius);
+    }
+
+    /// <summary>The rate of a dough that is not one temperature: each shell at its own, by its share of the volume.</summary>
+    /// <param name="shells">Temperature of each shell in every lane, [shell * lanes + lane].</param>
+    /// <param name="at">The pack's first entry of the first shell.</param>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public void WarmShells(ReadOnlySpan<double> shells, ReadOnlySpan<double> shares, int at, int lanes, in RisePack<T> pack)
+    {
+        var rate = T.Of(shares[0]) * pack.Rate(T.Load(shells, at));
+        for (var shell = 1; shell < shares.Length; shell++)
+            rate += T.Of(shares[shell]) * pack.Rate(T.Load(shells, at + shell * lanes));
+        Rate = rate;
     }
 
     /// <summary>
@@ -123,7 +143,9 @@ internal struct RisePoint<T> where T : struct, ILane<T>
     {
         var retained = pack.Retained(from.Growth);
         var predicted = pack.Growth(from.Moles + Made * retained, PerMole, Held);
-        Moles = from.Moles + Made * T.Of(0.5) * (retained + pack.Retained(predicted));
+        var held = Made * T.Of(0.5) * (retained + pack.Retained(predicted));
+        Moles = from.Moles + held;
+        Escaped = from.Escaped + (Made - held);
         Growth = pack.Growth(Moles, PerMole, Held);
     }
 

@@ -26,10 +26,12 @@ internal struct RiseRun<T> where T : struct, ILane<T>
     // The parts of a step are called apart, so that two packs can take turns: one computes while the other waits for a division.
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Warm(ReadOnlySpan<double> celsius, int row)
+    public void Warm(in RiseWarmth warmth, int row)
     {
-        line.After.Celsius = T.Load(celsius, row + lane);
+        line.After.Celsius = T.Load(warmth.Celsius, row + lane);
         line.After.Warm(pack);
+        if (!warmth.Shells.IsEmpty)
+            line.After.WarmShells(warmth.Shells, warmth.Shares, row * warmth.Shares.Length + lane, warmth.Lanes, pack);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -32,6 +32,8 @@ internal sealed class RiseState
         Coefficients = new(dough, parameters, scale, pascals);
         Celsius = celsius[..Lanes].ToArray();
         Moles = new double[Lanes];
+        Escaped = new double[Lanes];
+        Rate = new double[Lanes];
         Substrate = new double[Lanes];
         Yeast = [.. dough.FreshYeastGrams];
         Dose = new double[Lanes];
@@ -63,6 +65,9 @@ internal sealed class RiseState
         AirMoles = other.AirMoles;
         Celsius = other.Celsius[..lanes];
         Moles = other.Moles[..lanes];
+        Escaped = other.Escaped[..lanes];
+        Rate = other.Rate[..lanes];
+        IsUnderWay = other.IsUnderWay;
         Substrate = other.Substrate[..lanes];
         Yeast = other.Yeast[..lanes];
         Dose = other.Dose[..lanes];
@@ -81,6 +86,9 @@ internal sealed class RiseState
 
     /// <summary>Carbon dioxide in the dough, mol per 100 g of flour.</summary>
     public double[] Moles { get; }
+
+    /// <summary>Carbon dioxide made since the dough was last pressed that it did not hold, mol per 100 g of flour.</summary>
+    public double[] Escaped { get; }
 
     /// <summary>Sugar left, g of hexose per 100 g of flour.</summary>
     public double[] Substrate { get; }
@@ -110,6 +118,12 @@ internal sealed class RiseState
 
     internal double[] Dose { get; }
 
+    /// <summary>Relative rate where the last step ended; of use only while <see cref="IsUnderWay"/>.</summary>
+    internal double[] Rate { get; }
+
+    /// <summary>Whether a stage has begun that is not at its first step.</summary>
+    internal bool IsUnderWay { get; private set; }
+
     /// <summary>
     /// An independent copy: what happens to one does not happen to the other. A stage that has begun, and its folds, are shared.
     /// </summary>
@@ -124,6 +138,7 @@ internal sealed class RiseState
         stage = next;
         stage.Folds.Clear();
         clock = 0;
+        IsUnderWay = false;
         StoppedMinutes.AsSpan().Fill(double.PositiveInfinity);
     }
 
@@ -131,35 +146,54 @@ internal sealed class RiseState
     /// <param name="celsius">Mean temperature of the dough at the end of each step, [step * lanes + lane].</param>
     /// <param name="growth">Gets the growth at the end of each step, laid out likewise; may be empty.</param>
     public void Advance(ReadOnlySpan<double> celsius, Duration step, Span<double> growth = default) =>
-        Advance(celsius, step, growth, Math.Min(Numerics.Lanes.Widest, QuickestWidth));
+        Advance(new(celsius, default, default, Lanes), step, growth, Math.Min(Numerics.Lanes.Widest, QuickestWidth));
 
-    internal void Advance(ReadOnlySpan<double> celsius, Duration step, Span<double> growth, int width)
+    /// <summary>The same in a dough that is not one temperature.</summary>
+    public void Advance(in RiseWarmth warmth, Duration step, Span<double> growth = default) =>
+        Advance(warmth, step, growth, Math.Min(Numerics.Lanes.Widest, QuickestWidth));
+
+    /// <summary>The same along a whole history.</summary>
+    public void Advance(RiseHistory history) => Advance(history.Warmth, history.Step);
+
+    internal void Advance(in RiseWarmth warmth, Duration step, Span<double> growth, int width)
     {
         var minutes = Require.Within(step.Minutes, 1e-6, 60, "Step of the rise");
-        if (celsius.Length % Lanes != 0 || (!growth.IsEmpty && growth.Length != celsius.Length))
-            throw new ArgumentOutOfRangeException(nameof(celsius), celsius.Length, "Rows of one temperature per lane are needed.");
+        if (warmth.Lanes != Lanes || warmth.Fault() is not null || (!growth.IsEmpty && growth.Length != warmth.Celsius.Length))
+            throw new ArgumentOutOfRangeException(nameof(warmth), warmth.Celsius.Length, warmth.Fault() ?? "Rows of one value per lane are needed.");
         switch (width)
         {
             case 1:
-                RiseKernel.Advance<Lane1>(this, stage, clock, minutes, celsius, growth);
+                RiseKernel.Advance<Lane1>(this, stage, clock, minutes, warmth, growth);
                 break;
             case 2:
-                RiseKernel.Advance<Lane2>(this, stage, clock, minutes, celsius, growth);
+                RiseKernel.Advance<Lane2>(this, stage, clock, minutes, warmth, growth);
                 break;
             case 4:
-                RiseKernel.Advance<Lane4>(this, stage, clock, minutes, celsius, growth);
+                RiseKernel.Advance<Lane4>(this, stage, clock, minutes, warmth, growth);
                 break;
             case 8:
-                RiseKernel.Advance<Lane8>(this, stage, clock, minutes, celsius, growth);
+                RiseKernel.Advance<Lane8>(this, stage, clock, minutes, warmth, growth);
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(width), width, "Must be 1, 2, 4 or 8.");
         }
 
-        clock += minutes * (celsius.Length / Lanes);
+        IsUnderWay = true;
+        clock += minutes * (warmth.Celsius.Length / Lanes);
     }
 
-    /// <summary>Presses gas out of the bubbles, as shaping does. What is dissolved stays. Source: gas-kept.</summary>
+    /// <summary>
+    /// The volume against that after mixing if the dough had held all the gas it has made since it was last pressed. A dough that holds all of it
+    /// measures just that; where this is beyond what its flour holds, it has sunk.
+    /// </summary>
+    public double GrowthWithEscaped(int lane)
+    {
+        var pack = new RisePack<Lane1>(Coefficients, AirMoles, lane);
+        var celsius = new Lane1(Celsius[lane]);
+        return pack.Growth(new(Moles[lane] + Escaped[lane]), pack.PerMole(celsius), pack.Held(celsius)).Value;
+    }
+
+    /// <summary>Presses gas out of the bubbles, as shaping does. What is dissolved stays, and the dough begins anew. Source: gas-kept.</summary>
     /// <param name="keeps">Share of the carbon dioxide in the bubbles that stays, per lane.</param>
     public void PressOut(ReadOnlySpan<double> keeps)
     {
@@ -167,6 +201,7 @@ internal sealed class RiseState
         {
             var pack = new RisePack<Lane1>(Coefficients, AirMoles, lane);
             var celsius = new Lane1(Celsius[lane]);
+            Escaped[lane] = 0;
             var lost = 1 - Require.Within(keeps[lane], 0, 1, "Share of gas kept");
             Moles[lane] -= lost * pack.InBubbles(new(Growth[lane]), celsius, new(Moles[lane])).Value;
             Growth[lane] = pack.Growth(new(Moles[lane]), pack.PerMole(celsius), pack.Held(celsius)).Value;

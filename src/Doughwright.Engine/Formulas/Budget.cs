@@ -8,8 +8,8 @@ namespace Doughwright.Engine.Formulas;
 /// <param name="Shares">By line of the recipe, in its order; lines that bring none are left out.</param>
 public sealed record Budget(Mass AtLeast, Mass? Total, IReadOnlyList<BudgetShare> Shares)
 {
-    /// <summary>The most there can be: what is known, and all of the weight of what is not known. The same as the total where that is known.</summary>
-    public required Mass AtMost { get; init; }
+    /// <summary>The most there can be: what is known, and all of the weight of what is not known. The same as the total where that is known; null where a share has no weight.</summary>
+    public required Mass? AtMost { get; init; }
 }
 
 /// <summary>What one line brings into the dough; null when unknown.</summary>

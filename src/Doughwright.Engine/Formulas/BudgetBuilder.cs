@@ -7,14 +7,14 @@ internal sealed class BudgetBuilder
 {
     private readonly List<BudgetShare> shares = [];
     private double atLeast;
-    private double notKnown;
+    private double? notKnown = 0;
 
     /// <summary>Grams in all; null when a share is unknown.</summary>
     public double? Total { get; private set; } = 0;
 
     /// <param name="grams">What the line brings; null when unknown.</param>
-    /// <param name="mass">What it weighs in the dough: it cannot bring more.</param>
-    public void Add(Part part, PartLine line, double? grams, double mass)
+    /// <param name="mass">What it weighs in the dough: it cannot bring more. Null when nobody can weigh it.</param>
+    public void Add(Part part, PartLine line, double? grams, double? mass)
     {
         Total += grams;
         atLeast += grams ?? 0;
@@ -26,5 +26,5 @@ internal sealed class BudgetBuilder
         }
     }
 
-    public Budget Build() => new(Mass.FromGrams(atLeast), Total is { } total ? Mass.FromGrams(total) : null, shares) { AtMost = Mass.FromGrams(atLeast + notKnown) };
+    public Budget Build() => new(Mass.FromGrams(atLeast), Total is { } total ? Mass.FromGrams(total) : null, shares) { AtMost = atLeast + notKnown is { } most ? Mass.FromGrams(most) : null };
 }

@@ -7,6 +7,7 @@ namespace Doughwright.Engine.Formulas;
 internal sealed class DoughTotals
 {
     private readonly Dictionary<Role, double> gramsByRole = [];
+    private readonly HashSet<Role> unweighed = [];
     private double? hydrationGrams = 0;
     private double? freshYeastGrams = 0;
     private double scaldedGrams;
@@ -42,10 +43,10 @@ internal sealed class DoughTotals
     public FormulaPercents Percents => new(
         OnFlour(hydrationGrams),
         OnFlour(Water.Total),
-        OnFlour(Of(Role.Salt)),
-        OnFlour(Of(Role.Sugar)),
+        OnFlour(Known(Role.Salt)),
+        OnFlour(Known(Role.Sugar)),
         OnFlour(Sugar.Total),
-        OnFlour(Of(Role.Fat)),
+        OnFlour(Known(Role.Fat)),
         OnFlour(Fat.Total),
         OnFlour(freshYeastGrams),
         OnFlour(scaldedGrams),
@@ -56,15 +57,21 @@ internal sealed class DoughTotals
         var share = part.ShareInDough;
         var grams = line.Mass.Grams * share;
         doughGrams += grams;
-        Water.Add(part, line, line.Water?.Grams * share, grams);
-        Sugar.Add(part, line, line.Amount(line.Composition.Sugars)?.Grams * share, grams);
-        Fat.Add(part, line, line.Amount(line.Composition.Fat)?.Grams * share, grams);
+        double? most = line.IsWeighed ? grams : null;
+        Water.Add(part, line, line.Water?.Grams * share, most);
+        Sugar.Add(part, line, line.Amount(line.Composition.Sugars)?.Grams * share, most);
+        Fat.Add(part, line, line.Amount(line.Composition.Fat)?.Grams * share, most);
         if (line.Role is not { } role)
         {
             return;
         }
 
         gramsByRole[role] = Of(role) + grams;
+        if (!line.IsWeighed)
+        {
+            unweighed.Add(role);
+        }
+
         switch (role)
         {
             case Role.Flour:
@@ -72,7 +79,7 @@ internal sealed class DoughTotals
                 prefermentedGrams += line.Mass.Grams * part.SharePrefermented;
                 break;
             case Role.Water:
-                hydrationGrams += grams;
+                hydrationGrams += most;
                 break;
             case Role.Liquid:
                 hydrationGrams += line.Water?.Grams * share;
@@ -85,5 +92,7 @@ internal sealed class DoughTotals
 
     private double Of(Role role) => gramsByRole.GetValueOrDefault(role);
 
-    private Percent? OnFlour(double? grams) => grams is { } known && Flour > Mass.Zero ? Percent.Of(Mass.FromGrams(known), Flour) : null;
+    private double? Known(Role role) => unweighed.Contains(role) ? null : Of(role);
+
+    private Percent? OnFlour(double? grams) => grams is { } known && Flour > Mass.Zero && !unweighed.Contains(Role.Flour) ? Percent.Of(Mass.FromGrams(known), Flour) : null;
 }

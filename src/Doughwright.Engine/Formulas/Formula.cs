@@ -24,6 +24,9 @@ public sealed record Formula
     /// <summary>False where a line of the dough cannot be weighed: then <see cref="Dough"/> and what is summed with it are without that line.</summary>
     public bool IsMassKnown => Components.Where(part => part.ShareInDough > 0).All(part => part.Lines.All(line => line.IsMassKnown));
 
+    /// <summary>The names of all lines that cannot be weighed, each once: every sum is without them.</summary>
+    public IReadOnlyList<string> Unweighed => [.. Components.SelectMany(part => part.Lines).Where(line => !line.IsMassKnown).Select(line => line.Name).Distinct()];
+
     /// <summary>The dough on its flour.</summary>
     public required FormulaPercents Percent { get; init; }
 

@@ -23,12 +23,12 @@ public sealed record LineFormula
     /// <summary>Its water as bakers count it: a flour's own moisture is zero here. Null when unknown.</summary>
     public required Mass? Water { get; init; }
 
-    /// <summary>On the base of its own part; null when the part weighs nothing.</summary>
+    /// <summary>On the base of its own part; null when the part weighs nothing or the line cannot be weighed.</summary>
     public required Percent? Percent { get; init; }
 
     /// <summary>
     /// On all flour of the dough, as far as the part goes into it (as made, for what stays outside);
-    /// null when there is no flour.
+    /// null when there is no flour or the line cannot be weighed.
     /// </summary>
     public required Percent? OverallPercent { get; init; }
 

@@ -13,13 +13,16 @@ internal sealed record PartLine(
     /// <summary>The fraction of the used part that this line takes.</summary>
     public double ShareOfUsed => Uses is { Mass.Grams: > 0 } used ? Mass / used.Mass : 0;
 
+    /// <summary>False for an ingredient whose measure nobody can weigh: it brings an unknown amount of all that is in it.</summary>
+    public bool IsWeighed => Uses is not null || Source.Mass is not null;
+
     public Mass Flour => Uses is { } used ? used.Flour * ShareOfUsed : Role == Ingredients.Role.Flour ? Mass : Mass.Zero;
 
     /// <summary>Water but the flour's own; null when unknown.</summary>
     public Mass? Water => Uses is { } used
         ? used.Water * ShareOfUsed
-        : Role == Ingredients.Role.Flour || Mass == Mass.Zero ? Mass.Zero : Amount(Composition.Water);
+        : Role == Ingredients.Role.Flour || (IsWeighed && Mass == Mass.Zero) ? Mass.Zero : Amount(Composition.Water);
 
     /// <summary>The mass of a constituent given in g per 100 g; null when unknown.</summary>
-    public Mass? Amount(double? per100) => per100 is { } share ? Mass * (share / 100) : null;
+    public Mass? Amount(double? per100) => per100 is { } share && (IsWeighed || share == 0) ? Mass * (share / 100) : null;
 }

@@ -16,6 +16,9 @@ internal sealed class ConductionGrid
     private readonly double[] outer;
     private readonly double[] shares;
 
+    /// <summary>Shells that a dough is told by where it is not one temperature.</summary>
+    private const int Shells = 5;
+
     /// <param name="size">Half-thickness or radius.</param>
     /// <param name="cells">At least 2.</param>
     public ConductionGrid(BodyShape shape, Length size, int cells)
@@ -38,6 +41,7 @@ internal sealed class ConductionGrid
             shares[cell] = volume / whole;
         }
 
+        (ShellEnds, ShellShares) = ShellsOf(shares);
         var surface = AreaAt(shape, size.Metres);
         SurfacePerVolume = surface / whole;
         SurfaceConductance = AreaAt(shape, size.Metres - (thickness / 4)) / (thickness / 2 * surface);
@@ -54,11 +58,37 @@ internal sealed class ConductionGrid
     /// <summary>Share of the body's volume.</summary>
     public ReadOnlySpan<double> Shares => shares;
 
+    /// <summary>Number of the first cell beyond each shell, from the middle outwards. Shells take about the same volume each.</summary>
+    public int[] ShellEnds { get; }
+
+    /// <summary>Share of the body's volume of each shell; adds up to one.</summary>
+    public double[] ShellShares { get; }
+
     /// <summary>Outer area over volume, 1/m.</summary>
     public double SurfacePerVolume { get; }
 
     /// <summary>Conductance of the outermost half cell over the outer area, for a conductivity of one; 1/m.</summary>
     public double SurfaceConductance { get; }
+
+    private static (int[] Ends, double[] Shares) ShellsOf(double[] shares)
+    {
+        var count = Math.Min(Shells, shares.Length);
+        var (ends, volumes) = (new int[count], new double[count]);
+        var (cell, volume) = (0, 0.0);
+        for (var shell = 0; shell < count; shell++)
+        {
+            // One cell at least, and one left for each shell that follows; else to where the shell's even share of the volume ends.
+            var from = volume;
+            do
+            {
+                volume += shares[cell++];
+            }
+            while (cell < shares.Length - (count - 1 - shell) && (shell == count - 1 || volume + (shares[cell] / 2) < (shell + 1.0) / count));
+            (ends[shell], volumes[shell]) = (cell, volume - from);
+        }
+
+        return (ends, volumes);
+    }
 
     // Areas and volumes in units that cancel: per m² of slab, per 2π m of cylinder, per 4π of sphere.
     private static double AreaAt(BodyShape shape, double radius) => shape switch

@@ -50,22 +50,24 @@ internal abstract class ConductionRun
     /// An empty span leaves that record out.
     /// </summary>
     /// <param name="airCelsius">Air in each step, shared by all lanes.</param>
-    public void Advance(ReadOnlySpan<double> airCelsius, Span<double> mean, Span<double> centre = default, Span<double> surface = default)
+    /// <param name="shells">Mean of each shell of the grid, at [(step × shells + shell) × lanes + lane].</param>
+    public void Advance(
+        ReadOnlySpan<double> airCelsius, Span<double> mean, Span<double> centre = default, Span<double> surface = default, Span<double> shells = default)
     {
-        CheckRoom(mean, airCelsius.Length, nameof(mean));
-        CheckRoom(centre, airCelsius.Length, nameof(centre));
-        CheckRoom(surface, airCelsius.Length, nameof(surface));
-        AdvanceAll(airCelsius, 1, mean, centre, surface);
+        var record = new ConductionRecord(mean, centre, surface, shells);
+        CheckRoom(record, airCelsius.Length);
+        AdvanceAll(airCelsius, 1, record);
         Steps += airCelsius.Length;
     }
 
     /// <summary>The same where every lane has air of its own.</summary>
     /// <param name="airCelsius">Air in each step and lane, at [step × lanes + lane].</param>
-    public void AdvanceEach(ReadOnlySpan<double> airCelsius, Span<double> mean)
+    public void AdvanceEach(ReadOnlySpan<double> airCelsius, Span<double> mean, Span<double> shells = default)
     {
         var steps = airCelsius.Length / LaneCount;
-        CheckRoom(mean, steps, nameof(mean));
-        AdvanceAll(airCelsius, LaneCount, mean, default, default);
+        var record = new ConductionRecord(mean, default, default, shells);
+        CheckRoom(record, steps);
+        AdvanceAll(airCelsius, LaneCount, record);
         Steps += steps;
     }
 
@@ -76,13 +78,13 @@ internal abstract class ConductionRun
     public abstract double HeatReceived(int lane);
 
     /// <param name="airsPerStep">One, or as many as lanes.</param>
-    protected abstract void AdvanceAll(ReadOnlySpan<double> airCelsius, int airsPerStep, Span<double> mean, Span<double> centre, Span<double> surface);
+    protected abstract void AdvanceAll(ReadOnlySpan<double> airCelsius, int airsPerStep, in ConductionRecord record);
 
-    private void CheckRoom(Span<double> record, int steps, string name)
+    private void CheckRoom(in ConductionRecord record, int steps)
     {
-        if (!record.IsEmpty && record.Length < steps * LaneCount)
+        if (!record.HasRoomFor(steps * LaneCount, Grid.ShellShares.Length))
         {
-            throw new ArgumentException("A record needs room for every step and lane.", name);
+            throw new ArgumentException("A record needs room for every step and lane.", nameof(record));
         }
     }
 

@@ -72,16 +72,16 @@ internal sealed class ConductionRun<T> : ConductionRun where T : struct, ILane<T
         return Lane(received[index] * packs[index].HeatCapacity, offset);
     }
 
-    protected override void AdvanceAll(ReadOnlySpan<double> airCelsius, int airsPerStep, Span<double> mean, Span<double> centre, Span<double> surface)
+    protected override void AdvanceAll(ReadOnlySpan<double> airCelsius, int airsPerStep, in ConductionRecord record)
     {
         for (var index = 0; index < packs.Length; index++)
         {
-            AdvancePack(index, airCelsius, airsPerStep, mean, centre, surface);
+            AdvancePack(index, airCelsius, airsPerStep, record);
         }
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private void AdvancePack(int index, ReadOnlySpan<double> airs, int airsPerStep, Span<double> mean, Span<double> centre, Span<double> surface)
+    private void AdvancePack(int index, ReadOnlySpan<double> airs, int airsPerStep, in ConductionRecord kept)
     {
         for (var step = 0; step < airs.Length / airsPerStep; step++)
         {
@@ -104,9 +104,31 @@ internal sealed class ConductionRun<T> : ConductionRun where T : struct, ILane<T
             }
 
             var at = (step * LaneCount) + (index * T.Width);
-            Write(record.Mean, mean, at, index);
-            Write(record.Centre, centre, at, index);
-            Write(record.Surface, surface, at, index);
+            Write(record.Mean, kept.Mean, at, index);
+            Write(record.Centre, kept.Centre, at, index);
+            Write(record.Surface, kept.Surface, at, index);
+            if (!kept.Shells.IsEmpty)
+            {
+                WriteShells(index, kept.Shells, step);
+            }
+        }
+    }
+
+    private void WriteShells(int index, Span<double> shells, int step)
+    {
+        var pack = packs[index];
+        ReadOnlySpan<double> shares = Grid.Shares, shellShares = Grid.ShellShares;
+        var cell = 0;
+        for (var shell = 0; shell < shellShares.Length; shell++)
+        {
+            var sum = T.Of(0);
+            for (; cell < Grid.ShellEnds[shell]; cell++)
+            {
+                var enthalpy = now[(index * rows) + cell];
+                sum += T.Of(shares[cell] / shellShares[shell]) * (melts ? pack.Celsius(enthalpy) : enthalpy);
+            }
+
+            Write(sum, shells, (((step * shellShares.Length) + shell) * LaneCount) + (index * T.Width), index);
         }
     }
 

@@ -35,6 +35,7 @@ internal sealed class NameSearch
     private readonly int[][] namesOfWord;
     private readonly double[] weights;
     private readonly int[][] wordsOfName;
+    private readonly ILookup<string, int> namesOfJoined;
 
     public NameSearch(IReadOnlyList<LarderName> all)
     {
@@ -54,12 +55,13 @@ internal sealed class NameSearch
         weights = [.. namesOfWord.Select((with, i) => Around.Contains(words[i]) ? 1 : 1 + (Rare / (1 + (with.Length / Common))))];
         var number = words.Select((word, i) => (word, i)).ToDictionary(pair => pair.word, pair => pair.i, StringComparer.Ordinal);
         wordsOfName = [.. names.Select(name => name.Words.Distinct().Select(word => number[word]).ToArray())];
+        namesOfJoined = Enumerable.Range(0, names.Length).ToLookup(i => string.Concat(names[i].Words), StringComparer.Ordinal);
     }
 
     /// <summary>Rows by likeness, the likest first; of equal ones the one with the shorter name.</summary>
     public IReadOnlyList<LarderHit> Find(string phrase, Region? region, int most)
     {
-        var asked = Phrase.Words(phrase).Distinct().ToArray();
+        var asked = WithoutAmount(Phrase.Words(phrase)).Distinct().ToArray();
         if (asked.Length == 0)
         {
             return [];
@@ -74,7 +76,7 @@ internal sealed class NameSearch
         var joined = string.Concat(asked);
         var whole = string.Join(' ', asked);
         var best = new Dictionary<Ingredient, (double Score, LarderName Name)>();
-        foreach (var i in like.SelectMany(each => each.Keys).SelectMany(word => namesOfWord[word]).Distinct())
+        foreach (var i in like.SelectMany(each => each.Keys).SelectMany(word => namesOfWord[word]).Concat(namesOfJoined[joined]).Distinct())
         {
             var name = names[i];
             if (!name.Holds(region) || !Exclusion.IsIn(name, excluded) || (excluded.Count > 0 && !subject.Overlaps(name.Words)))
@@ -100,6 +102,10 @@ internal sealed class NameSearch
                 .Select(each => new LarderHit(each.Key, each.Value.Name.Name, each.Value.Score, each.Value.Name.Note)),
         ];
     }
+
+    /// <summary>"1 cup of flour" is "of flour": a number and the measure behind it are no part of a name; "1 % milk" and "type 1 flour" have no measure.</summary>
+    private static string[] WithoutAmount(string[] typed) =>
+        typed.Length > 2 && char.IsDigit(typed[0][0]) && Around.Contains(typed[1]) ? typed[2..] : typed;
 
     private static IEnumerable<string> AllWords(LarderName name) => name.Words.Concat(name.When.SelectMany(condition => condition.Split(' '))).Distinct();
 

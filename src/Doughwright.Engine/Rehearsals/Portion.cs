@@ -1,3 +1,4 @@
+using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 
@@ -30,6 +31,9 @@ internal sealed record Portion
 
     /// <summary>Yeast and gas; null when it does not rise.</summary>
     public DoughState? Dough { get; init; }
+
+    /// <summary>What a dough went through after mixing while nothing told how fast it rises; null when that is nothing.</summary>
+    public RisePast? Past { get; init; }
 
     /// <summary>
     /// The same, divided as the recipe makes it, where no step divides it: a proof and a bake are of pieces even when nobody wrote the shaping.

@@ -2,6 +2,7 @@ using Doughwright.Engine.Baking;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Courses;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -43,6 +44,9 @@ internal sealed record StepOutcome
 
     /// <summary>Follows the likely lane through the step, on request; null where nothing but its ends is known, or where it rises.</summary>
     public Func<IReadOnlyList<WayPoint>>? Way { get; init; }
+
+    /// <summary>The step as one in which a dough rises, whatever ends it; null where none does or that is not computed.</summary>
+    public RiseSpell? Spell { get; init; }
 
     /// <summary>Follows the dough through a step in which it rises, on request; null where it does not rise or that is not computed.</summary>
     public RiseWay? Rise { get; init; }

@@ -6,7 +6,7 @@ namespace Doughwright.App.Tests.Commands;
 /// <summary>A measure that nobody can weigh is no nought; and what everybody must know stands on the page of a reader.</summary>
 public class UnknownMassTests
 {
-    private const string Text = """
+    internal const string Text = """
         doughwright: 1
         title: Quay loaf
         make: 1 loaf of 860 g

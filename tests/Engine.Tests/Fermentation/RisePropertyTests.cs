@@ -144,7 +144,8 @@ public class RisePropertyTests
             var state = new RiseState(dough, parameters, scale, pascals, start);
             state.Begin(RiseStage.ToGrowth(target, folds));
             var growth = new double[celsius.Length];
-            state.Advance(celsius, Duration.FromMinutes(2.5), growth, width);
+            double[] shells = [.. Enumerable.Range(0, celsius.Length * 2).Select(i => celsius[i / (2 * Lanes) * Lanes + i % Lanes] + (i / Lanes % 2 == 0 ? 3 : -1))];
+            state.Advance(new RiseWarmth(celsius, shells, [0.25, 0.75], Lanes), Duration.FromMinutes(2.5), growth, width);
             return (growth, [.. state.StoppedMinutes], [.. folds.Growth]);
         }
 

@@ -73,6 +73,33 @@ public class FormulaTests
         Assert.Contains(formula.Findings, finding => finding.Kind == "water-at-least");
     }
 
+    /// <summary>Its weight is unknown, so what it brings has no upper end; butter brings no less than none, and water no fat at all.</summary>
+    [Fact]
+    public void WhatCannotBeWeighed_BringsAnUnknownAmount_NotNone()
+    {
+        var formula = Balance(Dough(Of("strong white flour", 100), Of("water", 60), Of("butter", 0) with { Mass = null }));
+        Assert.Null(formula.Percent.TrueWater);
+        Assert.Null(formula.Percent.TrueFat);
+        Assert.Null(formula.Percent.Fat);
+        Assert.Null(formula.Fat.Total);
+        Assert.Null(formula.Fat.AtMost);
+        Assert.Equal(60, formula.Percent.Hydration!.Value.Value, 1e-9);
+        Assert.Null(formula.The("dough").Lines[2].Percent);
+        Assert.Equal(["butter"], formula.Unweighed);
+        Assert.Contains(formula.Findings, finding => finding.Kind == "mass-not-said");
+        var wet = Balance(Dough(Of("strong white flour", 100), Of("water", 0) with { Mass = null }));
+        Assert.Null(wet.Percent.Hydration);
+        Assert.NotNull(wet.Percent.TrueFat);
+    }
+
+    [Fact]
+    public void UnweighedFlour_LeavesEveryPercentageUnknown()
+    {
+        var percent = Balance(Dough(Of("strong white flour", 100), Of("wholemeal flour", 0) with { Mass = null }, Of("water", 60), Of("salt", 2))).Percent;
+        Assert.Null(percent.Hydration);
+        Assert.Null(percent.Salt);
+    }
+
     [Fact]
     public void NoFlour_LeavesPercentagesUnknown()
     {

@@ -21,8 +21,8 @@ public class SmallThingsTests
         var (plain, spiced) = (Of("sugar: 40 g"), Of("sugar: 40 g; harbour spice: 4 g", Spice));
         Assert.Null(spiced.Percent.TrueSugar);
         Assert.Equal(plain.Sugar.Total!.Value.Grams, spiced.Sugar.AtLeast.Grams, 1e-9);
-        Assert.Equal(plain.Sugar.Total!.Value.Grams + 4, spiced.Sugar.AtMost.Grams, 1e-9);
-        Assert.Equal(plain.Sugar.Total!.Value.Grams, plain.Sugar.AtMost.Grams, 1e-9);
+        Assert.Equal(plain.Sugar.Total!.Value.Grams + 4, spiced.Sugar.AtMost!.Value.Grams, 1e-9);
+        Assert.Equal(plain.Sugar.Total!.Value.Grams, plain.Sugar.AtMost!.Value.Grams, 1e-9);
     }
 
     [Fact]

@@ -11,7 +11,8 @@ public class ArrowTests
         ["Quantities", "Numerics"],
         ["Ingredients"],
         ["Recipes", "Kitchens"],
-        ["TextForm", "Formulas", "Heat", "Fermentation", "Baking"],
+        ["TextForm", "Formulas", "Heat"],
+        ["Fermentation", "Baking"],
         ["Rehearsals"],
         ["Remedies"],
     ];

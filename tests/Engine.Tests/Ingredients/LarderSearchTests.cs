@@ -34,6 +34,15 @@ public class LarderSearchTests(ITestOutputHelper output)
         return missed;
     }
 
+    /// <summary>How much of it is no part of its name, and names are written in one word or in two.</summary>
+    [Theory]
+    [InlineData("1 cup of flour", "flour")]
+    [InlineData("250 g butter", "butter")]
+    [InlineData("poppyseed", "poppy seeds")]
+    [InlineData("1 % milk", "1 % milk")]
+    public void Search_FindsWhatIsMeant(string typed, string meant) =>
+        Assert.Equal(Larder.Shipped.Search(meant)[0].Ingredient.Id, Larder.Shipped.Search(typed)[0].Ingredient.Id);
+
     [Fact]
     public void Search_OwnName_IsTheTopHit() => Assert.All(
         Larder.Shipped.Ingredients, row => Assert.Equal(row.Id, Larder.Shipped.Search(row.Name).FirstOrDefault()?.Ingredient.Id));

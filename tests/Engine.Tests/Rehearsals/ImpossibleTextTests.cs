@@ -13,7 +13,7 @@ namespace Doughwright.Engine.Tests.Rehearsals;
 /// <summary>What no kitchen has is told, the run does without it, and everything else is worked out as ever.</summary>
 public class ImpossibleTextTests
 {
-    private static Rehearsal Of(string text) => Rehearser.Rehearse(RecipeText.Read(text).Recipe!, Larder.Shipped);
+    private static Rehearsal Of(string text) => Taken.Rehearsal(text);
 
     private static Rehearsal Of(string piece, string instead) => Of(Texts.PotatoRollsWith(piece, instead));
 

@@ -14,7 +14,7 @@ public class RawCoreTests
     private static readonly string Braid = Texts.Read("tests/data/heat/poppy-braid.yaml");
 
     private static Finding Of(string text, string place = "steps.bake") => Assert.Single(
-        Rehearser.Rehearse(RecipeText.Read(text).Recipe!, Larder.Shipped, Request.Home).Findings,
+        Taken.Rehearsal(text, Request.Home).Findings,
         finding => finding.Place == place && finding.Kind.StartsWith("core-", StringComparison.Ordinal));
 
     private static string BakedTo(string core, string text) => text.Replace("measured: 35 min and 94 C on 3 May", $"measured: 35 min and {core} on 3 May", StringComparison.Ordinal);

@@ -1,10 +1,7 @@
-using Doughwright.Engine.Ingredients;
-using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Tests.TextForm;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.Engine.Tests.Rehearsals;
 
@@ -13,10 +10,9 @@ public class WarmSpellTests
 {
     private static readonly string Loaf = Texts.Read("tests/data/heat/rye-tin.yaml");
 
-    private static Recipe Read(string text) => RecipeText.Read(text).Recipe!;
+    private static Recipe Read(string text) => Taken.Recipe(text);
 
-    private static Rehearsal In(double air, string? text = null) => Rehearser.Rehearse(
-        Read(text ?? Loaf), Larder.Shipped, new() { Kitchen = Read(text ?? Loaf).Home with { Air = AirProfile.Constant(Temperature.FromCelsius(air)) } });
+    private static Rehearsal In(double air, string? text = null) => Taken.InAir(text ?? Loaf, air);
 
     private static bool IsOfWarmth(Finding finding) => finding.Kind.StartsWith("warm-for", StringComparison.Ordinal);
 

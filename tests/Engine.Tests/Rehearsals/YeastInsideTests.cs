@@ -1,4 +1,3 @@
-using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
@@ -13,7 +12,7 @@ public class YeastInsideTests
 {
     private static readonly string Braid = Texts.Read("tests/data/heat/poppy-braid.yaml");
 
-    private static Rehearsal Of(string text, Request? request = null) => Rehearser.Rehearse(RecipeText.Read(text).Recipe!, Larder.Shipped, request);
+    private static Rehearsal Of(string text, Request? request = null) => Taken.Rehearsal(text, request);
 
     private static Request ColdKitchen => new() { Kitchen = RecipeText.Read(Braid).Recipe!.Home with { Air = AirProfile.Constant(Temperature.FromCelsius(12)) } };
 

@@ -3,7 +3,7 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Formulas.Checks;
 
-/// <summary>A total of the dough that can only be given as "at least".</summary>
+/// <summary>A total of the dough that can only be given as "at least". A line without a weight has been told by itself.</summary>
 internal static class UnknownTotals
 {
     public static IEnumerable<Finding> Check(Formula formula)
@@ -15,14 +15,14 @@ internal static class UnknownTotals
             ("fat-at-least", formula.Fat),
         ];
         return totals
-            .Where(total => total.Budget.Total is null && formula.Flour > Mass.Zero)
+            .Where(total => total.Budget is { Total: null, AtMost: not null } && formula.Flour > Mass.Zero)
             .Select(total => Report.Make(
                 total.Kind,
                 Grade.Hint,
                 "",
                 Position.None,
                 ("percent", Percent.Of(total.Budget.AtLeast, formula.Flour)),
-                ("most", Percent.Of(total.Budget.AtMost, formula.Flour)),
+                ("most", Percent.Of(total.Budget.AtMost!.Value, formula.Flour)),
                 ("names", Unknown(total.Budget))));
     }
 

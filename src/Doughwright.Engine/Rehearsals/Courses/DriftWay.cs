@@ -31,14 +31,16 @@ internal static class DriftWay
         var time = Duration.FromMinutes(minutes);
         var steps = Rising.StepsOver(time);
         var step = time / steps;
-        var (mean, growth) = (new double[steps], new double[steps]);
-        Rising.Advance(Bodies.DriftLikely(input, body, start, step), input, Duration.Zero, step, steps, mean);
+        var run = Bodies.DriftLikely(input, body, start, step);
+        var shares = run.Grid.ShellShares;
+        var (mean, growth, shells) = (new double[steps], new double[steps], new double[steps * shares.Length]);
+        Rising.Advance(run, input, Duration.Zero, step, steps, mean, shells);
         var way = new WayPoint[steps + 1];
         way[0] = new(0, start.Central, state?.Growth[0]);
         if (state is not null)
         {
             state.Begin(RiseStage.ForMinutes([minutes]));
-            state.Advance(mean, step, growth);
+            state.Advance(new RiseWarmth(mean, shells, shares, 1), step, growth);
         }
 
         for (var index = 1; index <= steps; index++)

@@ -69,7 +69,9 @@ internal sealed class FollowedRise(Step step, RisePath path, PerLane minutes, Pe
             step.Id,
             step.End is StepEnd.AfterTime ? null : growth.Central / reference,
             [.. likely.Select(point => new RisePoint(Duration.FromMinutes(point.Minutes), point.Growth!.Value / reference, Temperature.FromCelsius(point.Celsius!.Value)))],
-            [.. reached.Select((times, level) => new RiseLevel((start + (toTarget * level / perTarget)) / reference, Report.TimeOf(times)!.Value))]);
+            // A level at the very top may be one that the likely lane does not quite reach.
+            [.. reached.Select((times, level) => (Level: (start + (toTarget * level / perTarget)) / reference, Time: Report.TimeOf(times)))
+                .TakeWhile(reach => reach.Time is not null).Select(reach => new RiseLevel(reach.Level, reach.Time!.Value))]);
     }
 
     /// <summary>When each lane reaches each level, level by level.</summary>

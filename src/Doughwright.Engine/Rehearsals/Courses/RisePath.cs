@@ -25,6 +25,7 @@ internal sealed class RisePath
     private readonly ConductionRun body;
     private readonly Duration step;
     private readonly double[] meanRows;
+    private readonly double[] shellRows;
     private readonly double[] growthRows;
     private readonly List<double> celsius = [];
     private readonly List<double> growth = [];
@@ -39,6 +40,7 @@ internal sealed class RisePath
         (meanRows, growthRows) = (new double[StepsAtATime * Lanes], new double[StepsAtATime * Lanes]);
         state = phase.Begin(scale);
         body = Bodies.Drift(phase.Input, phase.Body, phase.Start, step);
+        shellRows = new double[StepsAtATime * Lanes * body.Grid.ShellShares.Length];
         celsius.AddRange(phase.Start.Values);
         growth.AddRange(state.Growth);
         Highest = [.. state.Growth];
@@ -62,8 +64,8 @@ internal sealed class RisePath
 
     public void GoOn()
     {
-        Rising.Advance(body, phase.Input, step * Steps, step, StepsAtATime, meanRows);
-        state.Advance(meanRows, step, growthRows);
+        Rising.Advance(body, phase.Input, step * Steps, step, StepsAtATime, meanRows, shellRows);
+        state.Advance(new RiseWarmth(meanRows, shellRows, body.Grid.ShellShares, Lanes), step, growthRows);
         celsius.AddRange(meanRows);
         growth.AddRange(growthRows);
         Steps += StepsAtATime;

@@ -1,5 +1,6 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Findings;
 
 namespace Doughwright.Engine.Rehearsals.Courses;
 
@@ -80,6 +81,11 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
             // A very long rise is followed in longer steps; it ends as the rehearsal tells all the same.
             var followed = rise.Way();
             return outcome.EndCelsius is { } told ? [.. followed.SkipLast(1), followed[^1] with { Celsius = told.Central }] : followed;
+        }
+
+        if (outcome.Spell is { IsBeforeItsRate: true } spell && step.Kind == StepKind.Rest)
+        {
+            return spell.Way(OverRisen.ScaleOf(run, part.Id));
         }
 
         if (outcome.Way is { } way)

@@ -37,7 +37,7 @@ internal static class BulkStep
         var isPossible = true;
         if (target is { } growth)
         {
-            var anchor = Rise.Anchor(phase.Dough, input.Stage.Priors.Rise, Rising.Pascals(input.Stage), history, minutes.Values, growth, folds);
+            var anchor = Rise.Anchor(phase.Dough, input.Stage.Priors.Rise, Rising.Pascals(input.Stage), history, minutes.Values, growth, folds, phase.Before.Past);
             isPossible = anchor.IsFound[0];
             scale = isPossible ? new(anchor.Scale) : scale;
             findings.AddRange(RiseFindings.OfScale(input.Step, anchor, input.Stage.Priors.Rise.Scale[0], phase.Dough.Culture is not null));
@@ -45,7 +45,7 @@ internal static class BulkStep
 
         var state = phase.Begin(scale);
         state.Begin(RiseStage.ForMinutes(minutes.Values, folds));
-        state.Advance(history.Celsius, step);
+        state.Advance(history);
         var reached = new PerLane([.. state.Growth]);
         var outcome = phase.Outcome(state, scale, minutes, folds, input.Step.Measured?.Time is null ? Basis.Stated : Basis.Measured);
         return outcome with
@@ -54,6 +54,7 @@ internal static class BulkStep
             Anchor = isPossible ? new(scale, [.. phase.FoldGrowth(folds), phase.Risen(state)], minutes) : null,
             Findings = findings,
             Rise = new(phase, scale, folds, minutes, reached),
+            Spell = RiseSpell.Of(phase, folds, authors),
             Why = () => Reason.Leaf("measured-by-author", authors, "min"),
         };
     }
@@ -77,7 +78,8 @@ internal static class BulkStep
         {
             Growth = growth,
             Rise = new(phase, scale, folds, minutes, RisePhase.Told(growth, scale)),
-            Findings = [.. RiseFindings.OfLanes(input.Step, until, state)],
+            Findings = minutes.Central <= 0 ? [StepFindings.About(input.Step, "bulk-passed", Grade.Warning)] : [.. RiseFindings.OfLanes(input.Step, until, state)],
+            Spell = RiseSpell.Of(phase, folds, minutes.Central),
             Why = () => RiseReasons.Of("bulk-minutes", phase, anchor, minutes.Central, InHomeAir(phase, scale, until, folds)),
         };
     }
@@ -86,7 +88,7 @@ internal static class BulkStep
     private static double InHomeAir(RisePhase phase, PerLane scale, PerLane growth, RiseFolds folds)
     {
         var input = phase.Input;
-        var state = new RiseState(phase.Dough, input.Stage.Priors.Rise, scale.Values, Rising.Pascals(input.Stage.AtHomeAltitude), phase.Start.Values);
+        var state = phase.Fresh(scale, input.Stage.AtHomeAltitude);
         Rising.Until(phase, state, RiseStage.ToGrowth(growth.Values, folds.Again()));
         return state.StoppedMinutes[0];
     }

@@ -37,7 +37,7 @@ internal static class MixStep
         var minutes = StatedTime.Of(step);
         return new()
         {
-            After = after with { Dough = after.YeastDied is null ? input.Before?.Dough : null },
+            After = after.YeastDied is null ? after with { Dough = input.Before?.Dough, Past = input.Before?.Past } : after,
             Minutes = minutes is { } time ? PerLane.Same(time, input.Lanes) : null,
             Basis = input.ToMeet?.Time is null ? Basis.Stated : Basis.Measured,
             StartCelsius = null,

@@ -44,13 +44,14 @@ internal static class ProofStep
         var state = phase.Begin(scale);
         var folds = RiseFolds.AtMinutes(input.Lanes);
         state.Begin(RiseStage.ForMinutes(minutes.Values, folds));
-        state.Advance(history.Celsius, step);
+        state.Advance(history);
         var growth = new PerLane([.. state.Growth]);
         return phase.Outcome(state, scale, minutes, folds, input.Step.Measured?.Time is null ? Basis.Stated : Basis.Measured) with
         {
             Growth = growth,
             Anchor = new(null, [phase.Risen(state)], minutes),
             Rise = new(phase, scale, folds, minutes, growth),
+            Spell = RiseSpell.Of(phase, folds, authors),
             Why = () => Reason.Leaf("measured-by-author", authors, "min"),
         };
     }
@@ -68,6 +69,7 @@ internal static class ProofStep
         {
             Growth = growth,
             Rise = new(phase, scale, folds, minutes, RisePhase.Told(growth, scale)),
+            Spell = RiseSpell.Of(phase, folds, minutes.Central),
             Findings = minutes.Central <= 0 ? [StepFindings.About(input.Step, "proof-passed", Grade.Warning)] : [.. RiseFindings.OfLanes(input.Step, until, state)],
             Why = () => RiseReasons.Of("proof-minutes", phase, anchor, minutes.Central),
         };

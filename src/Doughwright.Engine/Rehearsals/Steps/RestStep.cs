@@ -1,10 +1,12 @@
-using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
-/// <summary>A rest, or a preferment that is left for hours: the author's own time. It drifts towards the air meanwhile.</summary>
+/// <summary>
+/// A rest, or a preferment that is left for hours: the author's own time. It drifts towards the air meanwhile, and a dough rises all along, before its
+/// bulk too.
+/// </summary>
 internal static class RestStep
 {
     public static StepOutcome Run(StepInput input) => input.Step.End is Recipes.StepEnd.WhenRipe ? RipenStep.Run(input) : Drifted(input);
@@ -25,30 +27,12 @@ internal static class RestStep
         }
 
         var drift = Rising.Drift(input, body, start, Duration.FromMinutes(minutes.Central));
-        var dough = before.Dough ?? Begun(input, before);
-        if (dough is not null)
-        {
-            var state = dough.State.Copy();
-            state.Begin(RiseStage.ForMinutes(minutes.Values));
-            state.Advance(drift.History.Celsius, drift.History.Step);
-            dough = dough with { State = state };
-        }
-
         return stated with
         {
-            After = before with { Celsius = drift.End, Dough = dough },
+            After = RiseSpell.After(input, before, drift, minutes, keeps: null),
             EndCelsius = drift.End,
-            Way = () => DriftWay.Of(input, body, start, minutes.Central, before.Dough?.State ?? Begun(input, before)?.State),
+            Spell = RiseSpell.Resting(input, before, body, minutes.Central),
+            Way = () => DriftWay.Of(input, body, start, minutes.Central, before.Dough?.State),
         };
-    }
-
-    /// <summary>What will be ripe in a later step begins to ripen in this one, in the fridge say.</summary>
-    private static DoughState? Begun(StepInput input, Portion before)
-    {
-        var steps = input.Stage.Recipe.Steps;
-        return steps.SkipWhile(step => step.Id != input.Step.Id).Any(step => step.Component == input.Step.Component && step.End is Recipes.StepEnd.WhenRipe)
-            && RisePhase.Of(input, before) is { } phase
-            ? phase.Started()
-            : null;
     }
 }

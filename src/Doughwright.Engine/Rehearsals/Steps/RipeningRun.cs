@@ -13,7 +13,8 @@ internal sealed class RipeningRun
     private readonly Func<RiseState, int, double> ripeness;
     private readonly RiseState state;
     private readonly Heat.ConductionRun body;
-    private readonly List<double[]> celsius;
+    private readonly List<double> celsius = [];
+    private readonly List<double> shells = [];
     private readonly List<double[]> ripe;
     private readonly List<double[]> lived;
 
@@ -23,7 +24,7 @@ internal sealed class RipeningRun
         (Phase, this.ripeness) = (phase, ripeness);
         state = Fresh();
         body = Bodies.Drift(phase.Input, phase.Body, phase.Start, phase.StepLength);
-        (celsius, ripe, lived) = ([phase.Start.Values], [], []);
+        (ripe, lived) = ([], []);
         Note();
         var never = new double[state.Lanes];
         Array.Fill(never, double.PositiveInfinity);
@@ -70,14 +71,8 @@ internal sealed class RipeningRun
     public RiseState StateAfter(PerLane minutes)
     {
         var after = Fresh();
-        var rows = new double[(celsius.Count - 1) * after.Lanes];
-        for (var row = 1; row < celsius.Count; row++)
-        {
-            celsius[row].CopyTo(rows, (row - 1) * after.Lanes);
-        }
-
         after.Begin(RiseStage.ForMinutes(minutes.Values));
-        after.Advance(rows, Phase.StepLength);
+        after.Advance(new RiseHistory(Phase.Start.Values, [.. celsius], Phase.StepLength) { Shells = [.. shells], Shares = body.Grid.ShellShares });
         return after;
     }
 
@@ -100,16 +95,17 @@ internal sealed class RipeningRun
 
     private void GoOn()
     {
-        var (lanes, from) = (state.Lanes, ripe.Count - 1);
-        var mean = new double[StepsAtATime * lanes];
-        Rising.Advance(body, Phase.Input, Phase.StepLength * from, Phase.StepLength, StepsAtATime, mean);
+        var (lanes, shares, from) = (state.Lanes, body.Grid.ShellShares, ripe.Count - 1);
+        var (mean, inner) = (new double[StepsAtATime * lanes], new double[StepsAtATime * lanes * shares.Length]);
+        Rising.Advance(body, Phase.Input, Phase.StepLength * from, Phase.StepLength, StepsAtATime, mean, inner);
         for (var row = 0; row < StepsAtATime; row++)
         {
-            var now = mean[(row * lanes)..((row + 1) * lanes)];
-            celsius.Add(now);
-            state.Advance(now, Phase.StepLength);
+            state.Advance(new RiseWarmth(mean.AsSpan(row * lanes, lanes), inner.AsSpan(row * lanes * shares.Length, lanes * shares.Length), shares, lanes), Phase.StepLength);
             Note();
         }
+
+        celsius.AddRange(mean);
+        shells.AddRange(inner);
     }
 
     private void Note()

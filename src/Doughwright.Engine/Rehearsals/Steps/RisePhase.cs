@@ -64,15 +64,15 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
         return drifted with { Findings = before.YeastDied is null ? [.. told, StepFindings.About(input.Step, "rise-not-computed", Grade.Warning)] : [.. told] };
     }
 
-    /// <summary>The dough with a rate: as it stands, or new after mixing.</summary>
-    public RiseState Begin(PerLane scale) => Before.Dough?.State.Copy()
-        ?? new RiseState(Dough, Input.Stage.Priors.Rise, scale.Values, Rising.Pascals(Input.Stage), Start.Values);
+    /// <summary>The dough with a rate: as it stands, or after what it went through since mixing.</summary>
+    public RiseState Begin(PerLane scale) => Before.Dough?.State.Copy() ?? Fresh(scale, Input.Stage);
 
-    /// <summary>The dough at the beginning, at the book's rate.</summary>
-    public DoughState Started()
+    /// <summary>The dough from its mix to the start of the step at a rate, in the air of a stage.</summary>
+    public RiseState Fresh(PerLane scale, Stage stage)
     {
-        var scale = new PerLane(Input.Stage.Priors.Rise.Scale);
-        return new(Begin(scale), scale, DoughIndex, new(Input.Stage.Priors.Rise.Void));
+        var state = new RiseState(Dough, stage.Priors.Rise, scale.Values, Rising.Pascals(stage), Before.Past?.StartCelsius ?? Start.Values);
+        Before.Past?.Take(state);
+        return state;
     }
 
     /// <summary>

@@ -58,16 +58,16 @@ internal static class Rising
     private static double[] AirOver(StepInput input, Duration from, Duration step, int steps) =>
         [.. Enumerable.Range(1, steps).Select(index => input.Air.At(from + (step * (index - 0.5))).Celsius)];
 
-    /// <summary>Takes a body some steps on through what is around it, and records its mean in every lane.</summary>
-    public static void Advance(ConductionRun body, StepInput input, Duration from, Duration step, int steps, Span<double> mean)
+    /// <summary>Takes a body some steps on through what is around it, and records its mean and its shells in every lane.</summary>
+    public static void Advance(ConductionRun body, StepInput input, Duration from, Duration step, int steps, Span<double> mean, Span<double> shells)
     {
         if (input.Around is { } around)
         {
-            body.AdvanceEach(around.Over(from, step, steps, body.LaneCount), mean);
+            body.AdvanceEach(around.Over(from, step, steps, body.LaneCount), mean, shells);
         }
         else
         {
-            body.Advance(AirOver(input, from, step, steps), mean);
+            body.Advance(AirOver(input, from, step, steps), mean, shells: shells);
         }
     }
 
@@ -87,9 +87,11 @@ internal static class Rising
     /// <summary>The same in steps of a given length.</summary>
     public static DriftRun Drift(StepInput input, Body body, PerLane start, Duration step, int steps)
     {
-        var mean = new double[steps * input.Lanes];
-        Advance(Bodies.Drift(input, body, start, step), input, Duration.Zero, step, steps, mean);
-        return new(new(start.Values, mean, step));
+        var run = Bodies.Drift(input, body, start, step);
+        var shares = run.Grid.ShellShares;
+        var (mean, shells) = (new double[steps * input.Lanes], new double[steps * input.Lanes * shares.Length]);
+        Advance(run, input, Duration.Zero, step, steps, mean, shells);
+        return new(new(start.Values, mean, step) { Shells = shells, Shares = shares });
     }
 
     /// <summary>Lets the dough of a phase drift and rise until every lane that has an end has met the end of the stage, or patience ends.</summary>
@@ -98,11 +100,12 @@ internal static class Rising
         var (input, step) = (phase.Input, phase.StepLength);
         var body = Bodies.Drift(input, phase.Body, phase.Start, step);
         state.Begin(stage);
-        var mean = new double[StepsAtATime * input.Lanes];
+        var shares = body.Grid.ShellShares;
+        var (mean, shells) = (new double[StepsAtATime * input.Lanes], new double[StepsAtATime * input.Lanes * shares.Length]);
         for (var taken = 0; step * taken < phase.Patience && IsGoing(state, stage); taken += StepsAtATime)
         {
-            Advance(body, input, step * taken, step, StepsAtATime, mean);
-            state.Advance(mean, step);
+            Advance(body, input, step * taken, step, StepsAtATime, mean, shells);
+            state.Advance(new RiseWarmth(mean, shells, shares, input.Lanes), step);
         }
     }
 

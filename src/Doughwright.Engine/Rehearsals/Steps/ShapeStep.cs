@@ -1,4 +1,3 @@
-using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals.Courses;
 
@@ -30,25 +29,14 @@ internal static class ShapeStep
 
         var drift = Rising.Drift(input, body, start, Duration.FromMinutes(minutes.Central));
         var end = drift.End;
-        if (before.Dough is not { } dough)
-        {
-            return stated with
-            {
-                After = divided with { Celsius = end },
-                EndCelsius = end,
-                Way = () => DriftWay.Of(input, body, start, minutes.Central, null),
-            };
-        }
-
-        var state = dough.State.Copy();
-        state.Begin(RiseStage.ForMinutes(minutes.Values));
-        state.Advance(drift.History.Celsius, drift.History.Step);
-        state.PressOut(stage.Priors.Rise.ShapingKeeps);
         return stated with
         {
-            After = divided with { Celsius = end, Dough = dough with { State = state } },
+            After = RiseSpell.After(input, divided, drift, minutes, stage.Priors.Rise.ShapingKeeps),
             EndCelsius = end,
-            Way = () => DriftWay.OfShaping(input, body, start, minutes.Central, dough.State),
+            Spell = RiseSpell.Resting(input, divided, body, minutes.Central),
+            Way = before.Dough is { } dough
+                ? () => DriftWay.OfShaping(input, body, start, minutes.Central, dough.State)
+                : () => DriftWay.Of(input, body, start, minutes.Central, null),
         };
     }
 }

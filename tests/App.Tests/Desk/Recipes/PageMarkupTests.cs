@@ -41,6 +41,17 @@ public sealed partial class PageMarkupTests(OpenRecipes desk) : IClassFixture<Op
     }
 
     [Fact]
+    public async Task WhatCannotBeWeighed_StandsAsNotKnown()
+    {
+        desk.Bench.WriteRecipe("quay", Commands.UnknownMassTests.Text);
+        var page = await desk.Page("/recipes/quay");
+        var rows = page.QuerySelectorAll("tr").Where(row => row.QuerySelector("th")?.TextContent.Contains("Flaxseed", StringComparison.Ordinal) == true).ToArray();
+        Assert.Contains(rows, row => row.TextContent.Contains("not known", StringComparison.Ordinal));
+        Assert.All(rows.SelectMany(row => row.QuerySelectorAll("td")), cell => Assert.DoesNotMatch(@"^\s*0(\s|$)", cell.TextContent));
+        Assert.Contains("flaxseed cannot be weighed", page.QuerySelector("main")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task ARefusedValue_StandsInItsField_WithTheReason_AndTheRestHolds()
     {
         var page = await desk.Page("/recipes/potato-rolls?air=abc&tap=5C");

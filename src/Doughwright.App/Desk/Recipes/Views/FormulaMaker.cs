@@ -64,11 +64,13 @@ internal sealed class FormulaMaker
         var amounts = keys.Select(key => group.Amounts[key]).ToArray();
         var (weights, weightTotal) = Weights(amounts);
         var (percents, percentTotal) = Percents(amounts);
-        var cells = keys.Select((key, i) => (key, Cell(amounts[i], weights[i], percents?[i]))).ToDictionary();
+        var cells = keys.Select((key, i) => (key, amounts[i].IsKnown ? Cell(amounts[i], weights[i], percents?[i]) : Unknown())).ToDictionary();
         var total = group.Component is { } component ? $"formula.components.{component.Id}.grams" : "formula.doughGrams";
         var sum = group.Component?.Mass.Grams ?? formula.Dough.Grams;
         return (cells, new(new(weightTotal, sum, total), percents is null ? null : new Fig(percentTotal)));
     }
+
+    private FormulaCell Unknown() => new(new Fig(figures.Voice.Words["not-known"]), null);
 
     private static FormulaCell Cell(FormulaAmount amount, string weight, string? percent) => new(
         amount.Of is { } line ? new Fig(weight, amount.Grams, line + ".grams") : new Fig(weight),
@@ -116,6 +118,11 @@ internal sealed class FormulaMaker
         if (percent.PrefermentedFlour is not { Value: 0 })
         {
             yield return Share("prefermented", percent.PrefermentedFlour, "prefermentedFlour");
+        }
+
+        if (formula.Unweighed is { Count: > 0 } unknown)
+        {
+            yield return Told.Say(voice, "formula-without", ("names", voice.List([.. unknown])));
         }
 
         if (formula.Yeast is { Fresh.Grams: > 0 } yeast)

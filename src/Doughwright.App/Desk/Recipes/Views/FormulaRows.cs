@@ -19,6 +19,9 @@ internal sealed record FormulaAmount(double Grams, double? Percent, string? Of, 
 {
     /// <summary>What was typed in another measure than that of the table, of one line alone; null for sums.</summary>
     public string? Typed { get; init; }
+
+    /// <summary>False where a line of it cannot be weighed: the grams are those of the others.</summary>
+    public bool IsKnown { get; init; } = true;
 }
 
 /// <summary>
@@ -113,7 +116,7 @@ internal sealed class FormulaRows
             {
                 var grams = own.Sum(at => at.Line.Mass.Grams * at.Component.ShareInDough);
                 var of = own is [{ Component.ShareInDough: 1 } only] && IsAlone(only.Component, only.Line) ? PathOf(only.Component, only.Line) : null;
-                amounts[key] = new(grams, formula.Flour > Mass.Zero ? 100 * grams / formula.Flour.Grams : null, of, "overallPercent");
+                amounts[key] = new(grams, formula.Flour > Mass.Zero ? 100 * grams / formula.Flour.Grams : null, of, "overallPercent") { IsKnown = own.All(at => at.Line.IsMassKnown) };
             }
         }
 
@@ -127,15 +130,19 @@ internal sealed class FormulaRows
         {
             var key = KeyOf(line);
             amounts[key] = amounts.TryGetValue(key, out var before)
-                ? new(before.Grams + line.Mass.Grams, before.Percent + line.Percent?.Value, null, "percent")
-                : new(line.Mass.Grams, line.Percent?.Value, IsAlone(component, line) ? PathOf(component, line) : null, "percent")
+                ? new(before.Grams + line.Mass.Grams, before.Percent + OnOwn(line), null, "percent") { IsKnown = before.IsKnown && line.IsMassKnown }
+                : new(line.Mass.Grams, OnOwn(line), IsAlone(component, line) ? PathOf(component, line) : null, "percent")
                 {
                     Typed = TypedMeasure.Of(line, voice.Measures),
+                    IsKnown = line.IsMassKnown,
                 };
         }
 
         return new(component, amounts);
     }
+
+    /// <summary>What cannot be weighed adds nothing, and leaves the column its sum.</summary>
+    private static double? OnOwn(LineFormula line) => line.IsMassKnown ? line.Percent?.Value : 0;
 
     /// <summary>Whether its id means one line only.</summary>
     private static bool IsAlone(ComponentFormula component, LineFormula line) => component.Lines.Count(other => other.Id == line.Id) == 1;
