@@ -28,5 +28,6 @@ internal static class RehearsalFindings
         .. HighRise.Of(here.Stage),
         .. WarmSour.Of(here),
         .. OverRisen.Of(here),
+        .. PiecesFit.Of(here),
     ];
 }
