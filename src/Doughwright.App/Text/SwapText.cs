@@ -46,6 +46,11 @@ internal static class SwapText
                 page.Paragraph(words, 2);
             }
 
+            if (offer.Without is not null && !offer.Result.IsRefused)
+            {
+                page.Paragraph(voice.Words["swap.only-left-out"], 2);
+            }
+
             WriteLines(page, recipe, offer.Result, voice);
             foreach (var refused in offer.Result.Consequences.Where(_ => offer.Result.IsRefused))
             {

@@ -56,6 +56,16 @@ internal static class ChoiOkos
         return SpecificHeat.FromJoulesPerGramKelvin(polynomial.At(celsius));
     }
 
+    /// <summary>
+    /// The coefficients of a specific heat A + B t + C t² in J/(kg K), for those who integrate it. Above 150 °C the table is carried on
+    /// beyond its range, as a crust needs it.
+    /// </summary>
+    public static (double A, double B, double C) SpecificHeatCoefficients(FoodConstituent constituent)
+    {
+        var polynomial = SpecificHeats[(int)constituent];
+        return (1000 * polynomial.A, 1000 * polynomial.B, 1000 * polynomial.C);
+    }
+
     /// <summary>Thermal conductivity of one constituent.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside -40 to 150 °C.</exception>
     public static Conductivity ConductivityOf(FoodConstituent constituent, Temperature temperature) =>

@@ -65,4 +65,21 @@ internal static class SaturatedWater
         var root = 2 * c / (-b + Math.Sqrt((b * b) - (4 * a * c)));
         return Pressure.FromPascals(root * root * root * root * 1e6);
     }
+
+    /// <summary>Pressure of vapour in balance with water in Pa, and how it rises with temperature in Pa/K, by the same equation.</summary>
+    /// <param name="celsius">0 to 373.946 °C.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    public static (double Pascals, double PascalsPerKelvin) VapourPressureAndSlope(double celsius)
+    {
+        var temperature = Temperature.FromCelsius(celsius);
+        var pascals = VapourPressure(temperature).Pascals;
+        var beta = Math.Sqrt(Math.Sqrt(pascals / 1e6));
+        var shifted = temperature.Kelvins - N10;
+        var theta = temperature.Kelvins + (N9 / shifted);
+        // Both partial derivatives of the quadratic that ties β to ϑ.
+        var byTheta = (beta * beta * ((2 * theta) + N1)) + (beta * ((2 * N3 * theta) + N4)) + (2 * N6 * theta) + N7;
+        var byBeta = (2 * beta * ((theta * theta) + (N1 * theta) + N2)) + (N3 * theta * theta) + (N4 * theta) + N5;
+        var slope = -byTheta / byBeta * (1 - (N9 / (shifted * shifted)));
+        return (pascals, 4e6 * beta * beta * beta * slope);
+    }
 }

@@ -86,7 +86,7 @@ public class FormulaTests
         Assert.Equal(60, formula.Percent.Hydration!.Value.Value, 1e-9);
         Assert.Null(formula.The("dough").Lines[2].Percent);
         Assert.Equal(["butter"], formula.Unweighed);
-        Assert.Contains(formula.Findings, finding => finding.Kind == "fat-at-least-open");
+        Assert.Contains(formula.Findings, finding => finding.Kind == "mass-not-said");
         var wet = Balance(Dough(Of("strong white flour", 100), Of("water", 0) with { Mass = null }));
         Assert.Null(wet.Percent.Hydration);
         Assert.NotNull(wet.Percent.TrueFat);

@@ -12,7 +12,8 @@ public class ArrowTests
         ["Ingredients"],
         ["Recipes", "Kitchens"],
         ["Shapes"],
-        ["TextForm", "Formulas", "Heat", "Fermentation", "Baking"],
+        ["TextForm", "Formulas", "Heat"],
+        ["Fermentation", "Baking"],
         ["Rehearsals"],
         ["Remedies"],
     ];

@@ -28,7 +28,7 @@ public sealed record SwapOffered(string Name, string Words, IReadOnlyList<string
             offer.Allowed is { } allowed ? Tried(allowed, voice) : offer.Without?.Words ?? "",
             result.IsRefused
                 ? [.. result.Consequences.Where(finding => finding.Grade == Grade.Error).Select(finding => FindingWords.Message(finding, voice))]
-                : new SwapAnswer(recipe, result, voice).Said(),
+                : [.. offer.Without is null ? [] : (string[])[voice.Words["swap.only-left-out"]], .. new SwapAnswer(recipe, result, voice).Said()],
             result.IsRefused ? null : address($"{wish.What}{part}={wish.By}"));
     }
 

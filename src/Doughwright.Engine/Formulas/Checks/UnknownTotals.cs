@@ -3,28 +3,27 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Formulas.Checks;
 
-/// <summary>A total of the dough that can only be given as "at least".</summary>
+/// <summary>A total of the dough that can only be given as "at least". A line without a weight has been told by itself.</summary>
 internal static class UnknownTotals
 {
     public static IEnumerable<Finding> Check(Formula formula)
     {
-        (string Kind, string Open, Budget Budget)[] totals =
+        (string Kind, Budget Budget)[] totals =
         [
-            ("water-at-least", "water-at-least-open", formula.Water),
-            ("sugar-at-least", "sugar-at-least-open", formula.Sugar),
-            ("fat-at-least", "fat-at-least-open", formula.Fat),
+            ("water-at-least", formula.Water),
+            ("sugar-at-least", formula.Sugar),
+            ("fat-at-least", formula.Fat),
         ];
         return totals
-            .Where(total => total.Budget.Total is null && formula.Flour > Mass.Zero)
-            .Select(total => Say(total.Kind, total.Open, total.Budget, formula.Flour));
-    }
-
-    private static Finding Say(string kind, string open, Budget budget, Mass flour)
-    {
-        (string, object)[] known = [("percent", Percent.Of(budget.AtLeast, flour)), ("names", Unknown(budget))];
-        return budget.AtMost is { } most
-            ? Report.Make(kind, Grade.Hint, "", Position.None, [.. known, ("most", Percent.Of(most, flour))])
-            : Report.Make(open, Grade.Hint, "", Position.None, known);
+            .Where(total => total.Budget is { Total: null, AtMost: not null } && formula.Flour > Mass.Zero)
+            .Select(total => Report.Make(
+                total.Kind,
+                Grade.Hint,
+                "",
+                Position.None,
+                ("percent", Percent.Of(total.Budget.AtLeast, formula.Flour)),
+                ("most", Percent.Of(total.Budget.AtMost!.Value, formula.Flour)),
+                ("names", Unknown(total.Budget))));
     }
 
     private static string Unknown(Budget budget) =>

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Heat;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals.Steps;
@@ -21,14 +22,8 @@ internal static class HeatBalances
         var (step, mixed, warmths) = (run.Graph.Steps[index], known.Central, bowl.Parts(0));
         var conditions = bowl.Conditions(0, 0);
         var free = FreeLines(run, step.Id);
-        var shares = bowl.Lines.Select((line, part) => new HeatShare(
-            line.UsesComponent is null ? HeatGiver.Ingredient : HeatGiver.Part,
-            line.Id,
-            line.Mass,
-            CapacityOf(bowl.Balance, part, warmths[part], mixed, conditions) / 1000,
-            Temperature.FromCelsius(warmths[part]),
-            bowl.Balance.Gives(part, warmths[part], mixed, conditions) / 1000,
-            free.Contains(line.Id))).ToList();
+        // What cannot be weighed is no giver of nothing: the balance is without it, as every sum is.
+        var shares = bowl.Lines.Select((line, part) => (line, part)).Where(at => at.line.IsMassKnown).Select(at => Share(at.line, at.part)).ToList();
         shares.Add(Handling(run, index, bowl, mixed));
         if (bowl.Balance.VesselJoulesPerKelvin is > 0 and var vessel)
         {
@@ -37,6 +32,15 @@ internal static class HeatBalances
         }
 
         return new(step.Id, step.Component, Temperature.FromCelsius(mixed), shares);
+
+        HeatShare Share(LineFormula line, int part) => new(
+            line.UsesComponent is null ? HeatGiver.Ingredient : HeatGiver.Part,
+            line.Id,
+            line.Mass,
+            CapacityOf(bowl.Balance, part, warmths[part], mixed, conditions) / 1000,
+            Temperature.FromCelsius(warmths[part]),
+            bowl.Balance.Gives(part, warmths[part], mixed, conditions) / 1000,
+            free.Contains(line.Id));
     }
 
     /// <summary>

@@ -1,0 +1,198 @@
+using Doughwright.Engine.Numerics;
+
+namespace Doughwright.Engine.Baking.Sections;
+
+/// <summary>
+/// The balances of heat and water of every cell, made straight about a guess. Of a cell with the number c, row 2c is its heat and row 2c + 1
+/// its water; the unknowns are the corrections to temperature and water.
+/// </summary>
+/// <remarks>
+/// Heat: ρ_s d/dt(h_s + c_w W T) = ∇·(k ∇T) + ∇·((h_v - (1 - ψ) c_w T) β ∇p) - s h_v.
+/// Water: ρ_s dW/dt = ∇·(ψ β ∇p) + ∇·(ρ_s D ∇W) - s, with s = G max(p - P, 0).
+/// Vapour goes from the warm side of a gas cell to the cold one and gives up its heat there; the share 1 - ψ of its water goes back as
+/// liquid, unless either side is dry. What boils off leaves the piece at once, so a front, a crust and a plateau at boiling come by
+/// themselves. Source: house-bake-section.
+/// </remarks>
+internal sealed class SectionEquations
+{
+    private readonly BakingPiece piece;
+    private readonly CylinderGrid grid;
+    private readonly CrumbLaws laws;
+    private readonly VapourState[] vapour;
+    private readonly double[] permeance;
+    private readonly double[] water;
+    private readonly double solids;
+    private readonly double gas;
+    private readonly double conductivity;
+    private readonly double pressure;
+
+    public SectionEquations(BakingPiece piece, CylinderGrid grid)
+    {
+        (this.piece, this.grid, laws) = (piece, grid, piece.Laws);
+        (solids, gas, conductivity, pressure) = (piece.SolidsPerCubicMetre, piece.GasShare, piece.CrumbConductivity, piece.Pressure.Pascals);
+        vapour = new VapourState[grid.Cells];
+        permeance = new double[grid.Cells];
+        water = new double[grid.Cells];
+        Flows = new SectionFlows(grid.Cells);
+        Matrix = new(2 * grid.Cells, (2 * grid.Rings) + 1);
+    }
+
+    public BandedMatrix Matrix { get; }
+
+    /// <summary>What the last guess exchanges with the oven.</summary>
+    public SectionFlows Flows { get; }
+
+    /// <summary>J/m³ against 0 °C.</summary>
+    public double HeatOf(double celsius, double held) => solids * (piece.Solids.ContentAt(celsius) + (CrumbLaws.WaterHeat * held * celsius));
+
+    /// <summary>How that grows with temperature, J/(m³ K), and with water, J/m³.</summary>
+    public (double PerKelvin, double PerWater) HeatSlopes(double celsius, double held) =>
+        (solids * (piece.Solids.SpecificHeatAt(celsius) + (CrumbLaws.WaterHeat * held)), solids * CrumbLaws.WaterHeat * celsius);
+
+    /// <param name="rate">Weight of the new content in its rate of change, 1/s.</param>
+    /// <param name="known">What of that rate is known from before: J/(m³ s) and kg/(kg s).</param>
+    /// <param name="seconds">Since the piece went in.</param>
+    public void Straighten(SectionState guess, double rate, SectionState known, double seconds)
+    {
+        Matrix.Clear();
+        Flows.Clear();
+        for (var cell = 0; cell < grid.Cells; cell++)
+        {
+            water[cell] = guess.Water[cell];
+            vapour[cell] = CrumbLaws.Vapour(guess.Celsius[cell], guess.Water[cell]);
+            permeance[cell] = laws.Permeance(guess.Celsius[cell], gas);
+        }
+
+        for (var layer = 0; layer < grid.Layers; layer++)
+        {
+            for (var ring = 0; ring < grid.Rings; ring++)
+            {
+                var cell = grid.At(ring, layer);
+                Hold(guess, cell, rate, known);
+                Boil(guess, cell);
+                var (width, height, area) = (grid.Widths[ring], grid.Heights[layer], grid.Area[ring]);
+                if (ring > 0)
+                {
+                    Exchange(guess, cell, cell - 1, 2 * Math.PI * grid.Edges[ring] * height, width, grid.Widths[ring - 1]);
+                }
+
+                if (layer > 0)
+                {
+                    Exchange(guess, cell, cell - grid.Rings, area, height, grid.Heights[layer - 1]);
+                }
+
+                if (ring == grid.Rings - 1)
+                {
+                    Meet(piece.Side, guess, cell, 2 * Math.PI * grid.Radius * height, width, seconds);
+                }
+
+                if (layer == 0)
+                {
+                    Meet(piece.Bottom, guess, cell, area, height, seconds);
+                }
+
+                if (layer == grid.Layers - 1)
+                {
+                    Meet(piece.Top, guess, cell, area, height, seconds);
+                }
+            }
+        }
+    }
+
+    /// <summary>Temperature of the surface outside a cell.</summary>
+    /// <param name="width">Of the cell across the face, m.</param>
+    public double SurfaceCelsius(OvenFace face, double celsius, double width, double seconds)
+    {
+        var within = 2 * conductivity / width;
+        return ((within * celsius) + (face.Coefficient * face.Meets(seconds))) / (within + face.Coefficient);
+    }
+
+    private void Hold(SectionState guess, int cell, double rate, SectionState known)
+    {
+        var volume = grid.VolumeOf(cell);
+        var (celsius, held) = (guess.Celsius[cell], guess.Water[cell]);
+        var (perKelvin, perWater) = HeatSlopes(celsius, held);
+        Put(cell, cell, volume * rate * perKelvin, volume * rate * perWater, 0, volume * rate * solids);
+        Matrix.Right[2 * cell] -= volume * ((rate * HeatOf(celsius, held)) - known.Heat[cell]);
+        Matrix.Right[(2 * cell) + 1] -= volume * solids * ((rate * held) - known.Held[cell]);
+    }
+
+    private void Boil(SectionState guess, int cell)
+    {
+        var excess = vapour[cell].Pascals - pressure;
+        if (excess > 0)
+        {
+            Leave(cell, guess.Celsius[cell], grid.VolumeOf(cell) * laws.BoilRate, excess);
+        }
+    }
+
+    private void Meet(OvenFace face, SectionState guess, int cell, double area, double width, double seconds)
+    {
+        var celsius = guess.Celsius[cell];
+        if (face.Coefficient > 0)
+        {
+            var within = 2 * conductivity / width;
+            var coefficient = area * face.Coefficient * within / (face.Coefficient + within);
+            var heat = coefficient * (face.Meets(seconds) - celsius);
+            Matrix.Right[2 * cell] += heat;
+            Matrix.Add(2 * cell, 2 * cell, coefficient);
+            Flows.TakeIn(cell, heat, -coefficient);
+        }
+
+        if (face.IsOpen && laws.Effectiveness > 0)
+        {
+            var hindrance = (width / (2 * permeance[cell])) + face.Hindrance(celsius, laws.SkinResistance);
+            Leave(cell, celsius, area / hindrance, vapour[cell].Pascals - face.Vapour);
+        }
+    }
+
+    /// <summary>Vapour that leaves a cell for good under a difference of pressure, and takes its heat along.</summary>
+    private void Leave(int cell, double celsius, double conductance, double difference)
+    {
+        var content = CrumbLaws.VapourContent(celsius);
+        var (flow, perKelvin, perWater) = (conductance * difference, conductance * vapour[cell].PerKelvin, conductance * vapour[cell].PerWater);
+        var heatPerKelvin = (perKelvin * content) + (flow * CrumbLaws.VapourHeat);
+        Put(cell, cell, heatPerKelvin, perWater * content, perKelvin, perWater);
+        Matrix.Right[2 * cell] -= flow * content;
+        Matrix.Right[(2 * cell) + 1] -= flow;
+        Flows.LetOut(cell, flow * content, heatPerKelvin, perWater * content);
+    }
+
+    private void Exchange(SectionState guess, int cell, int other, double area, double width, double otherWidth)
+    {
+        var distance = (width + otherWidth) / 2;
+        var conductance = area * conductivity / distance;
+        var heat = conductance * (guess.Celsius[other] - guess.Celsius[cell]);
+        var permeability = (width + otherWidth) / ((width / permeance[cell]) + (otherWidth / permeance[other]));
+        var passage = laws.Effectiveness > 0 ? area * permeability / distance : 0;
+        var flow = passage * (vapour[other].Pascals - vapour[cell].Pascals);
+        var staying = 1 - ((1 - laws.StayingShare) * CrumbLaws.Wetness(water[cell]) * CrumbLaws.Wetness(water[other]));
+        var from = guess.Celsius[flow > 0 ? other : cell];
+        var content = CrumbLaws.VapourContent(from) - ((1 - staying) * CrumbLaws.WaterHeat * from);
+        var seep = area * solids * laws.LiquidDiffusivity / distance;
+        heat += flow * content;
+        var moved = (staying * flow) + (seep * (water[other] - water[cell]));
+        Matrix.Right[2 * cell] += heat;
+        Matrix.Right[2 * other] -= heat;
+        Matrix.Right[(2 * cell) + 1] += moved;
+        Matrix.Right[(2 * other) + 1] -= moved;
+        Tie(cell, other, conductance, passage * content, passage * staying, seep);
+        Tie(other, cell, conductance, passage * content, passage * staying, seep);
+    }
+
+    /// <summary>How the balances of a cell feel its own state and that of a neighbour.</summary>
+    private void Tie(int cell, int other, double conductance, double heat, double moved, double seep)
+    {
+        var (own, their) = (vapour[cell], vapour[other]);
+        Put(cell, cell, conductance + (heat * own.PerKelvin), heat * own.PerWater, moved * own.PerKelvin, (moved * own.PerWater) + seep);
+        Put(cell, other, -conductance - (heat * their.PerKelvin), -heat * their.PerWater, -moved * their.PerKelvin, -(moved * their.PerWater) - seep);
+    }
+
+    private void Put(int cell, int other, double heatByKelvin, double heatByWater, double waterByKelvin, double waterByWater)
+    {
+        Matrix.Add(2 * cell, 2 * other, heatByKelvin);
+        Matrix.Add(2 * cell, (2 * other) + 1, heatByWater);
+        Matrix.Add((2 * cell) + 1, 2 * other, waterByKelvin);
+        Matrix.Add((2 * cell) + 1, (2 * other) + 1, waterByWater);
+    }
+}
