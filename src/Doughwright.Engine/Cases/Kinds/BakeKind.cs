@@ -1,22 +1,22 @@
+using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Heat;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Cases.Kinds;
 
 /// <summary>A piece in an oven. Its size is that as it goes in, risen.</summary>
 internal sealed class BakeKind : CaseKind
 {
+    private const string Dough = "dough";
+    private const string Heat = "specific heat";
     private const string Mass = "mass";
-    private const string ShapeKey = "shape";
-    private const string Diameter = "diameter";
-    private const string Long = "length";
-    private const string Width = "width";
-    private const string Height = "height";
-    private const string Volume = "volume";
     private const string Start = "start";
     private const string Oven = "oven";
     private const string Mode = "mode";
+    private const string On = "on";
     private const string Altitude = "altitude";
     private const string Coefficient = "coefficient";
     private const string Core = "core";
@@ -25,99 +25,97 @@ internal sealed class BakeKind : CaseKind
 
     public static CaseQuantity TimeByOven { get; } = new("time by oven", Dimension.Temperature, Dimension.Ratio, IsAgainst: true);
 
+    public static CaseQuantity CoreTemperature { get; } = new("core temperature", Dimension.Time, Dimension.Temperature);
+
+    public static CaseQuantity SurfaceTemperature { get; } = new("surface temperature", Dimension.Time, Dimension.Temperature);
+
+    public static CaseQuantity Moisture { get; } = new("moisture", Dimension.Time, Dimension.Moisture);
+
+    public static CaseQuantity Loss { get; } = new("loss", Dimension.Time, Dimension.Share);
+
     public override string Name => "bake";
 
-    public override IReadOnlyList<string> Keys =>
-        [Mass, ShapeKey, Diameter, Long, Width, Height, Volume, .. CaseMatter.Keys, Start, Oven, Mode, Altitude, Coefficient, Core];
+    public override IReadOnlyList<string> Keys => [Dough, Heat, Mass, .. PieceSize.Keys, Start, Oven, Mode, On, Altitude, Coefficient, Core];
 
-    public override IReadOnlyList<CaseQuantity> Quantities =>
-    [
-        TimeToCore,
-        TimeByOven,
-        new("core temperature", Dimension.Time, Dimension.Temperature),
-        new("surface temperature", Dimension.Time, Dimension.Temperature),
-        new("moisture", Dimension.Time, Dimension.Moisture),
-        new("loss", Dimension.Time, Dimension.Share),
-    ];
+    public override IReadOnlyList<CaseQuantity> Quantities => [TimeToCore, TimeByOven, CoreTemperature, SurfaceTemperature, Moisture, Loss];
 
     public override ICaseModel? Read(CaseConditions conditions)
     {
-        var matter = CaseMatter.Read(conditions, conducts: false);
+        var dough = ReadDough(conditions);
         var mass = conditions.Need(Mass, Dimension.Mass);
-        var start = conditions.Need(Start, Dimension.Temperature);
+        var size = PieceSize.Read(conditions);
+        var start = conditions.Need(Start, Dimension.DoughWarmth);
         var oven = conditions.Need(Oven, Dimension.Temperature);
-        var mode = conditions.MayBe<OvenAir>(Mode) ?? OvenAir.Measured;
+        var mode = conditions.MayBe<OvenMode>(Mode) ?? OvenMode.Fan;
+        var on = conditions.MayBe<Standing>(On) ?? Standing.Tray;
         var altitude = conditions.May(Altitude, Dimension.Altitude) ?? 0;
         var coefficient = conditions.May(Coefficient, Dimension.Coefficient);
         var core = conditions.May(Core, Dimension.Temperature);
-        var litres = ReadVolume(conditions);
-        if (matter is null || mass is null || start is null || oven is null || litres is null)
+        if (dough is null || mass is null || size is null || start is null || oven is null)
         {
             return null;
         }
 
-        var gasFree = 1000 / matter.Properties.Density.KilogramsPerCubicMetre;
-        var growth = litres.Value * 1000 / (mass.Value * gasFree);
-        if (growth < 1)
+        var gasFree = mass.Value / 1000 / dough.Density;
+        if (size.CubicMetres < gasFree)
         {
-            conditions.Tell(CaseFaults.SmallerThanDough, Volume, ("size", Dimension.Volume.Text(litres.Value)), ("gasFree", Dimension.Volume.Text(mass.Value * gasFree / 1000)));
+            conditions.Tell(
+                CaseFaults.SmallerThanDough, Mass, ("size", Dimension.Volume.Text(1000 * size.CubicMetres)), ("gasFree", Dimension.Volume.Text(1000 * gasFree)));
             return null;
         }
 
-        return new OvenBake(
-            new(
-                Engine.Quantities.Mass.FromGrams(mass.Value),
-                matter.Properties.SpecificHeat.JoulesPerGramKelvin,
-                gasFree,
-                PerLane.Same(growth, Rehearser.OrdinaryLanes),
-                PerLane.Same(start.Value, Rehearser.OrdinaryLanes)),
-            oven.Value,
-            mode,
-            SaturatedWater.BoilingPoint(Length.FromMetres(altitude)),
-            coefficient,
-            core);
+        var piece = new RadialPiece
+        {
+            Dough = dough,
+            Mass = Engine.Quantities.Mass.FromGrams(mass.Value),
+            CubicMetres = size.CubicMetres,
+            Form = size.Form,
+            Start = Temperature.FromCelsius(start.Value),
+            Pressure = StandardAtmosphere.PressureAt(Length.FromMetres(altitude)),
+            Effectiveness = BakeLaws.Effectiveness.Central,
+            Skin = BakeLaws.Skin.Central,
+            Oven = coefficient is { } stated ? new(oven.Value, stated, 0) : BakeLaws.Oven(mode, oven.Value),
+            Shut = on switch { Standing.Tin => OvenPiece.ShutByTin, Standing.Tray => OvenPiece.ShutByTray, _ => 0 },
+        };
+        return new OvenBake(piece, IsOvenStated: coefficient is not null, core);
     }
 
-    /// <summary>Volume in l: as stated, or from the shape and its sides.</summary>
-    private static double? ReadVolume(CaseConditions conditions)
+    private static BakingDough? ReadDough(CaseConditions conditions)
     {
-        if (conditions.Clash(Volume, ShapeKey))
+        if (conditions.Clash(Dough, Heat))
         {
             return null;
         }
 
-        if (conditions.Has(Volume))
+        if (conditions.Has(Dough))
         {
-            return conditions.May(Volume, Dimension.Volume);
+            return conditions.MayLines(Dough, ComponentKind.Dough) is { } lines ? Known(conditions, Dough, BakingDough.Of(DoughOf.Portion(lines).Portion.Composition)) : null;
         }
 
-        if (!conditions.Has(ShapeKey))
+        if (conditions.Has(Heat))
         {
-            conditions.TellOneOf(Volume, ShapeKey);
-            return null;
+            return conditions.May(Heat, Dimension.SpecificHeat) is { } heat ? Known(conditions, Heat, BakingDough.Of(1000 * heat)) : null;
         }
 
-        double? Side(string key) => conditions.Need(key, Dimension.Size);
-        return 1000 * (conditions.MayBe<Shape>(ShapeKey) switch
-        {
-            Shape.Ball => Side(Diameter) is { } ball ? Math.PI / 6 * ball * ball * ball : null,
-            Shape.Cylinder => Round(Side(Diameter), Side(Height), Math.PI / 4),
-            // Half of an ellipsoid of revolution.
-            Shape.Dome => Round(Side(Diameter), Side(Height), Math.PI / 6),
-            Shape.Brick => Product(Side(Long), Side(Width), Side(Height)),
-            _ => null,
-        });
+        conditions.TellOneOf(Dough, Heat);
+        return null;
     }
 
-    private static double? Round(double? across, double? high, double factor) => factor * across * across * high;
-
-    private static double? Product(double? one, double? two, double? three) => one * two * three;
-
-    private enum Shape
+    /// <summary>What has too little water in it bakes in another way.</summary>
+    private static BakingDough? Known(CaseConditions conditions, string key, BakingDough? dough)
     {
-        Ball,
-        Cylinder,
-        Dome,
-        Brick,
+        if (dough is null)
+        {
+            conditions.Tell(CaseFaults.NoDough, key);
+        }
+
+        return dough;
+    }
+
+    private enum Standing
+    {
+        Tray,
+        Tin,
+        Rack,
     }
 }

@@ -1,16 +1,11 @@
-using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Heat;
-using Doughwright.Engine.Ingredients;
-using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Rehearsals;
-using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Cases.Kinds;
 
 /// <summary>What a body consists of: lines as in a recipe, or the figures that the source states.</summary>
-/// <param name="Properties">Without gas, at 30 °C; of a source that states no conductivity that figure is not to be used.</param>
+/// <param name="Properties">Without gas, at 30 °C.</param>
 internal sealed record CaseMatter(ThermalProperties Properties, double MeltingFatShare, bool HoldsFlour)
 {
     public const string Dough = "dough";
@@ -18,12 +13,9 @@ internal sealed record CaseMatter(ThermalProperties Properties, double MeltingFa
     public const string Density = "density";
     public const string Conductivity = "conductivity";
 
-    private const double UnusedConductivity = 0.4;
-
     public static IReadOnlyList<string> Keys { get; } = [Dough, Heat, Density, Conductivity];
 
-    /// <param name="conducts">Whether a conductivity is needed.</param>
-    public static CaseMatter? Read(CaseConditions conditions, bool conducts)
+    public static CaseMatter? Read(CaseConditions conditions)
     {
         if (conditions.Clash(Dough, Heat, Density, Conductivity))
         {
@@ -43,7 +35,7 @@ internal sealed record CaseMatter(ThermalProperties Properties, double MeltingFa
 
         var heat = conditions.Need(Heat, Dimension.SpecificHeat);
         var density = conditions.Need(Density, Dimension.Density);
-        var conductivity = conducts ? conditions.Need(Conductivity, Dimension.Conductivity) : conditions.May(Conductivity, Dimension.Conductivity) ?? UnusedConductivity;
+        var conductivity = conditions.Need(Conductivity, Dimension.Conductivity);
         return heat is null || density is null || conductivity is null ? null : new(
             new(
                 SpecificHeat.FromJoulesPerGramKelvin(heat.Value),
@@ -56,9 +48,7 @@ internal sealed record CaseMatter(ThermalProperties Properties, double MeltingFa
     /// <summary>As a rehearsal sees it: the heat of its lines, handbook figures included; the rest from its composition.</summary>
     private static CaseMatter? OfLines(Component part)
     {
-        var formula = Formula.Balance(CaseRecipe.Of(part, new() { Air = AirProfile.Constant(Temperature.FromCelsius(21)) }, []), Larder.Shipped);
-        var component = formula.Components[0];
-        var portion = Matter.Of(component, [.. component.Lines.Select(line => Matter.PartOf(line, new Dictionary<string, Portion>()))], null);
+        var (portion, component) = DoughOf.Portion(part);
         if (portion.Mass <= Mass.Zero || ThermalProperties.Of(portion.Composition, Temperature.FromCelsius(30)) is not { } known)
         {
             return null;

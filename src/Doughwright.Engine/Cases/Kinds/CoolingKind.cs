@@ -44,7 +44,7 @@ internal sealed class CoolingKind(string name) : CaseKind
 
     public override ICaseModel? Read(CaseConditions conditions)
     {
-        var matter = CaseMatter.Read(conditions, conducts: true);
+        var matter = CaseMatter.Read(conditions);
         var vessel = conditions.MayVessel(VesselKey);
         var start = conditions.Need(Start, Dimension.Temperature);
         var air = conditions.NeedAir(Air);

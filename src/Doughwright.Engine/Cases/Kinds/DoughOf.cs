@@ -12,6 +12,13 @@ namespace Doughwright.Engine.Cases.Kinds;
 /// <summary>What the models of a rehearsal make of the lines of a dough.</summary>
 internal static class DoughOf
 {
+    /// <summary>Its lines put together, as warm as nobody says.</summary>
+    public static (Portion Portion, ComponentFormula Component) Portion(Component lines)
+    {
+        var component = Balanced(lines).Components[0];
+        return (Rehearsals.Steps.Matter.Of(component, [.. component.Lines.Select(line => Rehearsals.Steps.Matter.PartOf(line, new Dictionary<string, Portion>()))], null), component);
+    }
+
     /// <summary>As its rise depends on it; null when something in it is not known.</summary>
     public static DoughMatter? Matter(Component lines) => Rising.MatterOf(Balanced(lines).Components[0], Balanced(lines));
 

@@ -1,59 +1,79 @@
+using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Rehearsals.Steps;
 using Doughwright.Engine.Rehearsals;
 
 namespace Doughwright.Engine.Cases.Kinds;
 
-/// <summary>A piece in an oven that nobody has anchored: the pace of ovens and shapes is as wide as in a rehearsal of such a piece.</summary>
-/// <param name="Coefficient">W/(m² K) as the source states it; null for that of home ovens, with its spread.</param>
-/// <param name="Core">The core at which times are compared; null when the case compares none.</param>
-internal sealed record OvenBake(OvenLoad Load, double Oven, OvenAir Mode, Temperature Boils, double? Coefficient, double? Core) : ICaseModel
+/// <summary>A piece in an oven that nobody has anchored, in the lanes of a rehearsal: vapour, skin and oven as uncertain as there.</summary>
+/// <param name="IsOvenStated">The source states what the oven gives, so that it is not uncertain.</param>
+/// <param name="Core">The core at which times are compared, °C; null when the case compares none.</param>
+internal sealed record OvenBake(RadialPiece Piece, bool IsOvenStated, double? Core) : ICaseModel
 {
-    /// <summary>A static dial stands for a fan's that is so much lower, as in a rehearsal. Source: oven-pairs.</summary>
-    private const double StaticOverFan = 20;
+    /// <summary>A bake is followed for so many times the usual one of such a piece; what is not done by then never is.</summary>
+    private const double Longest = 12;
 
     private static readonly Priors Priors = Priors.For(Rehearser.OrdinaryLanes, new RisePriors());
+
+    private RadialPiece[] Lanes => [.. Enumerable.Range(0, Priors.Lanes).Select(lane => Piece with
+    {
+        Effectiveness = Priors.Effectiveness[lane],
+        Skin = Priors.Skin[lane],
+        Transfer = IsOvenStated ? 1 : Priors.Transfer[lane],
+    })];
+
+    private RadialGrid Grid => RadialBake.WorkingGrid(Piece.Form.Dimensions);
 
     public CaseAnswer Answer(CaseSeries series)
     {
         if (series.Of == BakeKind.TimeToCore)
         {
-            return CaseAnswer.Each(series, core => MinutesTo(core, Oven).Values);
+            return CaseAnswer.Each(series, core => MinutesTo(core, Piece.Oven.Celsius));
         }
 
-        if (series.Of != BakeKind.TimeByOven)
+        if (series.Of == BakeKind.TimeByOven)
         {
-            return CaseAnswer.NoModel(series);
+            return Core is { } compared ? ByOven(series, compared) : CaseAnswer.Refused(CaseFaults.NotComputed, Grade.Warning, ("quantity", series.Quantity));
         }
 
-        if (Core is not { } compared)
-        {
-            return CaseAnswer.Refused(CaseFaults.NotComputed, Grade.Warning, ("quantity", series.Quantity));
-        }
-
-        var reference = MinutesTo(compared, series.Reference!.Value);
-        return CaseAnswer.Each(series, oven => (MinutesTo(compared, oven) / reference).Values);
+        var last = 60 * series.Points.Max(point => point.Place);
+        var trace = RadialBake.Until(Grid, ClockTo(last), RadialPiece.Lanes(Lanes), last);
+        return CaseAnswer.Each(series, minutes => At(series.Of, trace, 60 * minutes));
     }
 
-    private PerLane MinutesTo(double core, double oven)
+    private CaseAnswer ByOven(CaseSeries series, double core)
     {
-        var start = Load.Start.Central;
-        if (core <= start)
-        {
-            return PerLane.Same(0, Load.Start.Count);
-        }
+        var reference = MinutesTo(core, series.Reference!.Value);
+        return double.IsFinite(reference[0])
+            ? CaseAnswer.Each(series, oven => [.. MinutesTo(core, oven).Zip(reference, (minutes, known) => minutes / known)])
+            : CaseAnswer.Refused(CaseFaults.NotComputed, Grade.Warning, ("quantity", series.Quantity));
+    }
 
-        // What no crumb reaches at this height is never there; no clamp makes a bake of it.
-        if (core >= Boils.Celsius)
-        {
-            return PerLane.Same(double.PositiveInfinity, Load.Start.Count);
-        }
+    private double[] MinutesTo(double core, double oven)
+    {
+        RadialPiece[] pieces = [.. Lanes.Select(piece => piece with { Oven = piece.Oven with { Celsius = oven } })];
+        var target = new double[Numerics.Lanes.Padded(pieces.Length)];
+        Array.Fill(target, core);
+        var trace = RadialBake.UntilDone(Grid, RadialBake.ClockFor(Piece.Mass, Longest), RadialPiece.Lanes(pieces), target);
+        return [.. Enumerable.Range(0, pieces.Length).Select(lane => core <= Piece.Start.Celsius ? 0 : trace.When(trace.Core, lane, core) / 60)];
+    }
 
-        var coefficient = Coefficient is { } stated ? PerLane.Same(stated, Load.Start.Count) : Priors.Oven;
-        var piece = OvenPiece.Of(Load, Mode == OvenAir.Static ? oven - StaticOverFan : oven, Boils, coefficient, Priors);
-        var share = PerLane.Same((core - start) / (Boils.Celsius - start), Load.Start.Count);
-        return new PerLane(piece.TimeToShare(share)) / (piece.FourierPerMinute * Priors.BakePace);
+    private double[] At(CaseQuantity quantity, BakeTrace trace, double seconds)
+    {
+        double[] Of(double[] column, Func<double, double> told) => [.. Enumerable.Range(0, Priors.Lanes).Select(lane => told(trace.At(column, lane, seconds)))];
+        var water = Piece.Dough.Water;
+        return quantity == BakeKind.CoreTemperature ? Of(trace.Core, celsius => celsius)
+            : quantity == BakeKind.SurfaceTemperature ? Of(trace.Surface, celsius => celsius)
+            : quantity == BakeKind.Loss ? Of(trace.Loss, share => 100 * share)
+            // What is lost is water: kg per kg of dry matter.
+            : Of(trace.Loss, share => water - (share * (1 + water)));
+    }
+
+    /// <summary>A clock that goes on to a moment, its steps by the same law as in every rehearsal.</summary>
+    private BakeClock ClockTo(double seconds)
+    {
+        var usual = RadialBake.ClockFor(Piece.Mass, 1).Seconds[^1];
+        return RadialBake.ClockFor(Piece.Mass, Require.Within(Math.Max(1, 1.1 * seconds / usual), 1, Longest, "Time in the oven, in usual bakes of such a piece,"));
     }
 }
