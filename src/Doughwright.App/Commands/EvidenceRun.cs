@@ -15,9 +15,7 @@ internal sealed record EvidenceRun(string State, IReadOnlyList<CaseResult> Cases
 {
     /// <summary>What is wrong with texts, and why a series could not be run.</summary>
     public IEnumerable<Finding> Findings => Faults.Concat(
-        from held in Series
-        where held.Result.Refusal is not null
-        select CaseFolder.In(held.Case.Id, held.Result.Refusal));
+        Series.SelectMany(held => held.Result.Refusal is { } refusal ? [CaseFolder.In(held.Case.Id, refusal)] : Array.Empty<Finding>()));
 
     /// <summary>Every series with its case.</summary>
     public IEnumerable<(PublishedCase Case, SeriesResult Result)> Series => Cases.SelectMany(held => held.Series.Select(series => (held.Case, series)));

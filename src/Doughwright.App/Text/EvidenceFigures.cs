@@ -67,6 +67,6 @@ internal sealed class EvidenceFigures(SeriesResult result, Voice voice)
     private static int DecimalsOf(CaseSeries series)
     {
         var finest = series.Points.Min(FinestOf);
-        return finest > 0 ? (int)Math.Clamp(Math.Ceiling(0.7 - Math.Log10(finest)), 0, MostDecimals) : 2;
+        return finest > 0 ? (int)Math.Clamp(Math.Ceiling(0.9 - Math.Log10(finest)), 0, MostDecimals) : 2;
     }
 }

@@ -8,7 +8,7 @@ namespace Doughwright.Engine.Tests.Cases;
 public class PublishedCaseTests
 {
     /// <summary>A case is taken out only with a decision note; one that is added raises this.</summary>
-    private const int Fewest = 37;
+    private const int Fewest = 41;
 
     /// <summary>Known not to agree, each with its reason. One that comes to agree is taken out of this list.</summary>
     private static readonly Dictionary<string, string> Out = new()
@@ -20,12 +20,15 @@ public class PublishedCaseTests
         ["gause-1932-warm/speed"] = "growth stops at 41 °C, gas does not",
         ["handbook-heat-egg/specific heat"] = "the handbook's figure is too low for so much water",
         ["handbook-heat-flour/specific heat"] = "the component model stands above every handbook for dry flour",
-        ["hotter-oven-by-20-k/time by oven"] = "heat waits at a surface that boils: the ball gains too little from a hotter oven",
-        ["oven-profile-500g-white-loaf/time to core temperature"] = "a ball warms too fast at first and too slowly at last",
+        ["bake-loss-bun/loss"] = "an unknown dough in an unknown oven; the crust of buns dries too little here",
+        ["bake-loss-hearth-loaf/loss"] = "a hearth loaf loses too little on its tray in a still oven",
+        ["bake-loss-lean-roll/loss"] = "lean rolls lose a point too little",
+        ["oven-profile-500g-white-loaf/time to core temperature"] = "a hair before the time that was derived from 85 % of the shorter bake; the size of the tin is not told",
         ["sugar-and-salt-from-memory/speed by sugar"] = "much sugar slows the model too little; figures from memory",
         ["trade-doubles-by-17-f/speed"] = "no yeast doubles its speed near its best temperature",
+        ["zhang-2005-small-dome-loaf/time to core temperature"] = "93 °C agrees; the last three degrees take a minute less than measured",
+        ["zhang-2005-small-dome-loaf/moisture"] = "water leaves a little early between 9 and 13 minutes",
         ["yeast-maker-temperatures/highest temperature"] = "chosen between 45 °C of growth and 55 °C of this source",
-        ["zhang-2005-small-dome-loaf/time to core temperature"] = "a ball of the same volume is no flat cylinder",
     };
 
     public static TheoryData<string> Ids => [.. Published.Cases.Keys];
