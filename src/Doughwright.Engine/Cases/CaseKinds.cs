@@ -8,6 +8,7 @@ internal static class CaseKinds
     public static IReadOnlyList<CaseKind> All { get; } =
     [
         new RiseKind(),
+        new RipeningKind(),
         new YeastGrowthKind(),
         new YeastSpeedKind(),
         new SourdoughGrowthKind(),

@@ -8,7 +8,7 @@ namespace Doughwright.Engine.Tests.Cases;
 public class PublishedCaseTests
 {
     /// <summary>A case is taken out only with a decision note; one that is added raises this.</summary>
-    private const int Fewest = 43;
+    private const int Fewest = 44;
 
     /// <summary>Known not to agree, each with its reason. One that comes to agree is taken out of this list.</summary>
     private static readonly Dictionary<string, string> Out = new()
@@ -25,6 +25,7 @@ public class PublishedCaseTests
         ["bake-loss-lean-roll/loss"] = "lean rolls lose a point too little",
         ["oven-profile-500g-white-loaf/time to core temperature"] = "a hair before the time that was derived from 85 % of the shorter bake; the size of the tin is not told",
         ["sugar-and-salt-from-memory/speed by sugar"] = "much sugar slows the model too little; figures from memory",
+        ["starter-fed-one-to-four/time to ripe by temperature"] = "at 20 °C the curve of the yeast is a fifth slower than the routine says",
         ["trade-doubles-by-17-f/speed"] = "no yeast doubles its speed near its best temperature",
         ["zhang-2005-small-dome-loaf/time to core temperature"] = "93 °C agrees; the last three degrees take a minute less than measured",
         ["zhang-2005-small-dome-loaf/moisture"] = "water leaves a little early between 9 and 13 minutes",
