@@ -71,7 +71,10 @@ internal static class RadialBake
         {
             for (var each = lane; each < lane + width; each++)
             {
-                if (!(trace.Clock.Seconds[step] >= (Core is null ? Times[each] : Times[each] * trace.When(trace.Core, each, Core[each], step))))
+                var seconds = trace.Clock.Seconds[step];
+                if (Core is { } target
+                    ? !(trace.Core[(step * trace.Lanes) + each] >= target[each]) || seconds < Times[each] * trace.When(trace.Core, each, target[each], step)
+                    : !(seconds >= Times[each]))
                 {
                     return false;
                 }
