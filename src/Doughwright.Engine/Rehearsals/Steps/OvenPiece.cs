@@ -27,16 +27,17 @@ internal sealed class OvenPiece
     private readonly BakeClock clock;
     private readonly RadialOven room;
 
-    private OvenPiece(RadialPiece[] pieces, RadialOven room)
+    private OvenPiece(RadialPiece[] pieces, RadialOven room, double minutes)
     {
         (this.pieces, this.room) = (pieces, room);
         lanes = RadialPiece.Lanes(pieces);
         grid = RadialBake.WorkingGrid(pieces[0].Form.Dimensions);
-        clock = RadialBake.ClockFor(pieces[0].Mass, LongestBake);
+        clock = RadialBake.ClockFor(pieces[0].Mass, LongestBake, minutes);
     }
 
     /// <summary>Null when too little of the dough is known to say how it takes heat, or there is too little water in it for a dough.</summary>
-    public static OvenPiece? Of(Portion portion, PerLane start, OvenSetting oven, Stage stage)
+    /// <param name="minutes">What the author took; 0 where that is not known.</param>
+    public static OvenPiece? Of(Portion portion, PerLane start, OvenSetting oven, Stage stage, double minutes)
     {
         var mass = portion.Mass / portion.Pieces;
         if ((BakingDough.Of(portion.Composition) ?? BakingDough.Of(1000 * portion.JoulesPerKelvin / portion.Mass.Grams)) is not { } dough || !(mass.Grams > 0))
@@ -68,7 +69,7 @@ internal sealed class OvenPiece
             };
         }
 
-        return new(pieces, BakeLaws.Room(stage.Kitchen.Air.At(Duration.Zero).Celsius));
+        return new(pieces, BakeLaws.Room(stage.Kitchen.Air.At(Duration.Zero).Celsius), minutes);
     }
 
     /// <summary>A loaf tin, twice as long as wide.</summary>
