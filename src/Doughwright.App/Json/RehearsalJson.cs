@@ -99,6 +99,12 @@ internal static class RehearsalJson
             json.WriteNumber("settlesAtCelsius", settles.Celsius);
         }
 
+        if (step.Ripe is { } ripe)
+        {
+            json.WriteNumber("ripeEarliestMinutes", ripe.Earliest.Minutes);
+            json.Number("ripeLatestMinutes", ripe.Latest?.Minutes);
+        }
+
         json.Number("growth", step.Growth);
         json.Number("homeMinutes", step.HomeTime?.Minutes);
         json.WriteString("cue", step.Cue);

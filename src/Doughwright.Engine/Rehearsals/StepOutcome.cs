@@ -28,6 +28,9 @@ internal sealed record StepOutcome
 
     public PerLane? Growth { get; init; }
 
+    /// <summary>When a preferment is ripe at the earliest and the latest, min in the likely lane; null for what does not ripen.</summary>
+    public (double Earliest, double Latest)? Ripe { get; init; }
+
     public Dial? Dial { get; init; }
 
     /// <summary>The free scale that the author's measurement fixed; carried to every other kitchen.</summary>

@@ -11,10 +11,11 @@ public class ArrowTests
         ["Quantities", "Numerics"],
         ["Ingredients"],
         ["Recipes", "Kitchens"],
+        ["Shapes"],
         ["TextForm", "Formulas", "Heat"],
         ["Fermentation", "Baking"],
         ["Rehearsals"],
-        ["Remedies"],
+        ["Remedies", "Cases"],
     ];
 
     /// <summary>Arrows within a floor, each with its reason.</summary>
