@@ -8,7 +8,7 @@ namespace Doughwright.Engine.Tests.Cases;
 public class PublishedCaseTests
 {
     /// <summary>A case is taken out only with a decision note; one that is added raises this.</summary>
-    private const int Fewest = 41;
+    private const int Fewest = 43;
 
     /// <summary>Known not to agree, each with its reason. One that comes to agree is taken out of this list.</summary>
     private static readonly Dictionary<string, string> Out = new()
@@ -28,6 +28,8 @@ public class PublishedCaseTests
         ["trade-doubles-by-17-f/speed"] = "no yeast doubles its speed near its best temperature",
         ["zhang-2005-small-dome-loaf/time to core temperature"] = "93 °C agrees; the last three degrees take a minute less than measured",
         ["zhang-2005-small-dome-loaf/moisture"] = "water leaves a little early between 9 and 13 minutes",
+        ["sourdough-bacteria-by-temperature/speed"] = "the curve is too slow for bacteria in the cool and too quick in the warm",
+        ["sourdough-yeast-by-temperature/speed"] = "near where it stops a degree makes all the difference",
         ["yeast-maker-temperatures/highest temperature"] = "chosen between 45 °C of growth and 55 °C of this source",
     };
 
