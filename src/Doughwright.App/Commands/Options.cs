@@ -131,6 +131,8 @@ internal sealed class Options
 
     public Command Place { get; } = new("place");
 
+    public Command Evidence { get; } = new("evidence");
+
     public RootCommand Root { get; } = [];
 
     public Options()
@@ -159,7 +161,7 @@ internal sealed class Options
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Larder, Picture];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Larder, Picture, Evidence];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

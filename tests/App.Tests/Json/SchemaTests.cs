@@ -73,6 +73,9 @@ public class SchemaTests
     }
 
     [Fact]
+    public void Evidence_Fits() => Fits("evidence", Run.Of("evidence", House.PathTo("tests", "data", "published"), "--json").Output);
+
+    [Fact]
     public void Error_Fits() => Fits("error", Run.Of("rehearse", House.PotatoRolls, "--json", "--air", "17", "--tap", "99C").Output);
 
     [Fact]
