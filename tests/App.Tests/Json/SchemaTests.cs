@@ -47,6 +47,13 @@ public class SchemaTests
     }
 
     [Fact]
+    public void Ready_Fits()
+    {
+        Fits("ready", Run.Of("ready", House.PotatoRolls, "--start", "22:00", "--by", "6:00", "--json").Output);
+        Fits("ready", Run.Of("ready", House.Demo("night-boat-rye.yaml"), "--start", "8:00", "--by", "6:00+1d", "--json").Output);
+    }
+
+    [Fact]
     public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), Samples.Recipe, new(Samples.Findings, [(Samples.Findings[1], "seen")]), Voice));
 
     [Fact]
