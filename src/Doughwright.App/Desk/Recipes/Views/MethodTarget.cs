@@ -40,6 +40,11 @@ internal static class MethodTarget
             targets.Add(Told.Say(voice, "recipe.target.growth", ("growth", new Fig(voice.Text(growth), growth, $"steps.{step.Id}.growth"))));
         }
 
+        if (step.RisesMeanwhile is { } meanwhile)
+        {
+            targets.Add(Told.Say(voice, "recipe.target.meanwhile", ("growth", new Fig(Show.Number(meanwhile, 1), meanwhile, $"steps.{step.Id}.growth"))));
+        }
+
         if (step.Kind == StepKind.Shape && figures.Here.Recipe.Make is { } make)
         {
             targets.Add(Told.Say(voice, "recipe.target.pieces", ("pieces", Show.Number(make.Pieces, 0)), ("piece", make.PieceMass)));
