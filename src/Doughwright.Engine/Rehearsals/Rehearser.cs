@@ -2,6 +2,7 @@ using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Sections;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -18,6 +19,21 @@ public static class Rehearser
     /// <summary>Rehearses a recipe whose formula is known.</summary>
     public static Rehearsal Rehearse(Formula formula, Larder larder, Request request, int lanes = OrdinaryLanes) =>
         Rehearse(HomeRun.Of(formula, lanes), larder, request);
+
+    /// <summary>
+    /// Rehearses a recipe and computes its bakes over sections through their pieces. Away from home the likely minutes are those of the section,
+    /// and the range goes along with them. Takes some tenths of a second for each bake.
+    /// </summary>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static Rehearsal RehearseOverSections(Formula formula, Larder larder, Request request, CancellationToken stop = default)
+    {
+        var home = HomeRun.Of(formula, OrdinaryLanes);
+        var first = Rehearse(home, larder, request);
+        BakedSection[] sections = [.. first.Steps.Where(step => step.Kind == StepKind.Bake).Select(step => SectionBakes.Of(home.Result, first.Kept, step.Id, stop)).OfType<BakedSection>()];
+        var factors = sections.Where(section => !first.AtHome && first.FindStep(section.Step)!.Time is not null)
+            .ToDictionary(section => section.Step, section => section.Minutes / first.FindStep(section.Step)!.Time!.Value.Likely);
+        return (factors.Count == 0 ? first : Rehearse(home, larder, request with { OverSections = factors })) with { Sections = sections };
+    }
 
     /// <summary>
     /// Rehearses a recipe that nobody measured, with what was measured of the one it was made from: the same hands, bowls and oven, another dough.
