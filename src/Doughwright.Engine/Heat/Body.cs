@@ -1,14 +1,15 @@
-using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Shapes;
 
 namespace Doughwright.Engine.Heat;
 
 /// <summary>Matter that cools or warms in a vessel, reduced to a shape in which heat flows one way.</summary>
+/// <param name="Dimensions">1 a slab, 2 a cylinder, 3 a ball, and what lies between and beyond (<see cref="HeatForm"/>).</param>
 /// <param name="Size">Half-thickness, or radius.</param>
 /// <param name="OuterSquareMetres">What the air, the cloth or the water touches, vessel walls included.</param>
 /// <param name="WallJoulesPerKelvin">Heat capacity of the vessel, which sits on the outer area.</param>
 internal sealed record Body(
-    BodyShape Shape,
+    double Dimensions,
     Length Size,
     double OuterSquareMetres,
     double CubicMetres,
@@ -32,25 +33,23 @@ internal sealed record Body(
 
     public double WallJoulesPerSquareMetreKelvin => WallJoulesPerKelvin / OuterSquareMetres;
 
+    /// <summary>A piece of dough, or what lies in a vessel, as heat meets it.</summary>
+    /// <param name="vesselJoulesPerKelvin">Heat capacity of what it lies in, as warm as its outside.</param>
+    public static Body Of(PieceForm form, ThermalProperties properties, double vesselJoulesPerKelvin = 0)
+    {
+        var heat = form.Heat;
+        return new(heat.Dimensions, heat.Size, form.SquareMetres, form.CubicMetres, vesselJoulesPerKelvin, properties);
+    }
+
     /// <summary>
     /// Contents of a bowl: a half ball, r = (3V/2π)^(1/3), with the outer area 3πr² of dome and lid, conducting as the ball with the same
     /// volume over area, R = 3V/A. Source: body-shapes.
     /// </summary>
-    public static Body InBowl(Mass mass, ThermalProperties properties, double bowlJoulesPerKelvin)
-    {
-        var volume = VolumeOf(mass, properties);
-        var radius = CubeRoot(3 * volume / (2 * Math.PI));
-        var area = 3 * Math.PI * radius * radius;
-        return new(BodyShape.Sphere, Length.FromMetres(3 * volume / area), area, volume, bowlJoulesPerKelvin, properties);
-    }
+    public static Body InBowl(Mass mass, ThermalProperties properties, double bowlJoulesPerKelvin) =>
+        Of(PieceForms.Of(PieceShape.Boule, VolumeOf(mass, properties)), properties, bowlJoulesPerKelvin);
 
     /// <summary>A shaped piece standing free: a ball. What it stands on is not counted. Source: body-shapes.</summary>
-    public static Body Piece(Mass mass, ThermalProperties properties)
-    {
-        var volume = VolumeOf(mass, properties);
-        var radius = CubeRoot(3 * volume / (4 * Math.PI));
-        return new(BodyShape.Sphere, Length.FromMetres(radius), 4 * Math.PI * radius * radius, volume, 0, properties);
-    }
+    public static Body Piece(Mass mass, ThermalProperties properties) => Of(PieceForms.Of(PieceShape.Ball, VolumeOf(mass, properties)), properties);
 
     /// <summary>
     /// Spread out on a tray: a slab cooled from both faces, the edges neglected, half of the tray on each. Source: body-shapes.
@@ -59,8 +58,7 @@ internal sealed record Body(
     public static Body Spread(Mass mass, ThermalProperties properties, Length depth, double trayJoulesPerKelvin)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(depth.Metres, nameof(depth));
-        var volume = VolumeOf(mass, properties);
-        return new(BodyShape.Slab, depth / 2, 2 * volume / depth.Metres, volume, trayJoulesPerKelvin, properties);
+        return Of(PieceForms.Of(PieceShape.Sheet, VolumeOf(mass, properties), depth: depth), properties, trayJoulesPerKelvin);
     }
 
     /// <summary>
@@ -71,14 +69,14 @@ internal sealed record Body(
         wattsPerSquareMetreKelvin * VolumePerArea / Properties.Conductivity.WattsPerMetreKelvin;
 
     /// <summary>
-    /// The time in which a body comes about two thirds nearer to the air, in s: τ = (ρ c V + C_wall)/(h A) + R²/(n α), with n = 3, 8, 15
-    /// for slab, cylinder, sphere: the surface's and the inside's share in series. Good to about 5 %. Source: time-constant.
+    /// The time in which a body comes about two thirds nearer to the air, in s: τ = (ρ c V + C_wall)/(h A) + R²/(n (n + 2) α) with n the dimensions, 3, 8,
+    /// 15 for slab, cylinder, sphere: the surface's and the inside's share in series. Good to about 5 %. Source: time-constant.
     /// </summary>
     public double TimeConstantSeconds(double wattsPerSquareMetreKelvin)
     {
         var outside = (JoulesPerKelvin + WallJoulesPerKelvin) / (wattsPerSquareMetreKelvin * OuterSquareMetres);
         var inside = Size.Metres * Size.Metres / Properties.DiffusivitySquareMetresPerSecond;
-        return outside + (inside / (Shape switch { BodyShape.Slab => 3, BodyShape.Cylinder => 8, _ => 15 }));
+        return outside + (inside / (Dimensions * (Dimensions + 2)));
     }
 
     /// <summary>Heat between two different temperatures with what melts, over the heat without; 1 when nothing melts.</summary>
@@ -94,11 +92,10 @@ internal sealed record Body(
         return heat / (JoulesPerKelvin * (toCelsius - fromCelsius));
     }
 
-    private static double VolumeOf(Mass mass, ThermalProperties properties)
+    /// <summary>Room that so much of it takes, in m³.</summary>
+    public static double VolumeOf(Mass mass, ThermalProperties properties)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(mass.Grams, nameof(mass));
         return mass.Kilograms / properties.Density.KilogramsPerCubicMetre;
     }
-
-    private static double CubeRoot(double value) => Elementary.Pow(value, 1.0 / 3.0);
 }

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Heat;
@@ -21,8 +22,14 @@ internal sealed class ConductionGrid
 
     /// <param name="size">Half-thickness or radius.</param>
     /// <param name="cells">At least 2.</param>
-    public ConductionGrid(BodyShape shape, Length size, int cells)
+    public ConductionGrid(BodyShape shape, Length size, int cells) : this(Dimensions(shape), size, cells)
     {
+    }
+
+    /// <param name="shape">Dimensions: 1 a slab, 2 a cylinder, 3 a ball, and any number from 1 on between and beyond.</param>
+    public ConductionGrid(double shape, Length size, int cells)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(shape, 1);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(size.Metres, nameof(size));
         ArgumentOutOfRangeException.ThrowIfLessThan(cells, 2);
         var thickness = size.Metres / cells;
@@ -90,19 +97,29 @@ internal sealed class ConductionGrid
         return (ends, volumes);
     }
 
-    // Areas and volumes in units that cancel: per m² of slab, per 2π m of cylinder, per 4π of sphere.
-    private static double AreaAt(BodyShape shape, double radius) => shape switch
+    /// <summary>Dimensions of the three plain shapes.</summary>
+    public static double Dimensions(BodyShape shape) => shape switch
     {
         BodyShape.Slab => 1,
-        BodyShape.Cylinder => radius,
-        BodyShape.Sphere => radius * radius,
+        BodyShape.Cylinder => 2,
+        BodyShape.Sphere => 3,
         _ => throw new ArgumentOutOfRangeException(nameof(shape), shape, "No such shape."),
     };
 
-    private static double VolumeWithin(BodyShape shape, double radius) => shape switch
+    // Areas and volumes in units that cancel: per m² of slab, per 2π m of cylinder, per 4π of sphere.
+    private static double AreaAt(double shape, double radius) => shape switch
     {
-        BodyShape.Slab => radius,
-        BodyShape.Cylinder => radius * radius / 2,
-        _ => radius * radius * radius / 3,
+        1 => 1,
+        2 => radius,
+        3 => radius * radius,
+        _ => radius > 0 ? Elementary.Pow(radius, shape - 1) : 0,
+    };
+
+    private static double VolumeWithin(double shape, double radius) => shape switch
+    {
+        1 => radius,
+        2 => radius * radius / 2,
+        3 => radius * radius * radius / 3,
+        _ => radius > 0 ? Elementary.Pow(radius, shape) / shape : 0,
     };
 }

@@ -35,7 +35,7 @@ internal sealed class Cooling
         Step = StepFor(body, target, air.At(Duration.Zero).Celsius, centralStart.Celsius, centralCoefficient);
         march = IsLumped
             ? new LumpedMarch(body, target, air)
-            : new ConductionMarch(body, target, air, new(body.Shape, body.Size, cells), Step);
+            : new ConductionMarch(body, target, air, new(body.Dimensions, body.Size, cells), Step);
     }
 
     public Body Body { get; }

@@ -141,6 +141,9 @@ public enum Where
     Hob,
     Oven,
     ProofingPlace,
+
+    /// <summary>Standing in cold water from the tap, stirred now and then.</summary>
+    Bath,
 }
 
 /// <summary>How a dough is mixed; each way warms it differently.</summary>

@@ -1,6 +1,7 @@
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Shapes;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -48,6 +49,9 @@ internal sealed record Portion
 
     /// <summary>What it lies in, as warm as itself; null while no step said so.</summary>
     public Recipes.Vessel? Vessel { get; init; }
+
+    /// <summary>What it was shaped into; null before, and where nothing tells.</summary>
+    public PieceShape? Shape { get; init; }
 
     /// <summary>Pieces it has been divided into; 1 before.</summary>
     public int Pieces { get; init; } = 1;

@@ -27,5 +27,6 @@ internal static class RehearsalFindings
         .. HotFilling.Of(here),
         .. HighRise.Of(here.Stage),
         .. OverRisen.Of(here),
+        .. PiecesFit.Of(here),
     ];
 }

@@ -104,6 +104,7 @@ internal sealed class Stage
     public AirProfile AirOf(Step step, Duration start) => step switch
     {
         { Where: Where.Fridge } => AirProfile.Constant(Kitchen.Fridge),
+        { Where: Where.Bath } => AirProfile.Constant(Kitchen.Tap),
         { Kind: StepKind.Proof } or { Where: Where.ProofingPlace } when Kitchen.ProofingPlace is { } place => AirProfile.Constant(place),
         _ => Kitchen.Air.StartingAt(start),
     };

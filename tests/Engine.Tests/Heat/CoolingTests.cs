@@ -47,7 +47,7 @@ public class CoolingTests
 
             // The fine answer by brute force: a small step and the last time above the target.
             var run = ConductionRun.Start(
-                new(Scald.Shape, Scald.Size, cells), Lanes(72.8, 8).In(Scald), cooling.Step / stepsPerStep);
+                new(Scald.Dimensions, Scald.Size, cells), Lanes(72.8, 8).In(Scald), cooling.Step / stepsPerStep);
             var steps = (int)(2 * working / (cooling.Step / stepsPerStep).Minutes);
             var mean = new double[steps];
             run.Advance([.. Enumerable.Repeat(21.0, steps)], mean);
@@ -146,7 +146,7 @@ public class CoolingTests
         var target = new CoolingTarget(CoolingDirection.Cool, Temperature.FromCelsius(28));
         var air = AirProfile.Constant(Temperature.FromCelsius(21));
         var cooling = new Cooling(thin, target, air, Temperature.FromCelsius(90), 8);
-        var followed = new ConductionMarch(thin, target, air, new(thin.Shape, thin.Size, 16), cooling.Step);
+        var followed = new ConductionMarch(thin, target, air, new(thin.Dimensions, thin.Size, 16), cooling.Step);
         Assert.True(cooling.IsLumped);
         Assert.Equal(1, cooling.TimeToReach(Lanes(90, 8)).Minutes[0] / followed.TimeToReach(Lanes(90, 8), null).Minutes[0], 0.04);
     }

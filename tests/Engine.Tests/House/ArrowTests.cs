@@ -11,6 +11,7 @@ public class ArrowTests
         ["Quantities", "Numerics"],
         ["Ingredients"],
         ["Recipes", "Kitchens"],
+        ["Shapes"],
         ["TextForm", "Formulas", "Heat"],
         ["Fermentation", "Baking"],
         ["Rehearsals"],

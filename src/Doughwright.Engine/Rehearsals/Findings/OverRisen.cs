@@ -27,12 +27,19 @@ internal static class OverRisen
         {
             foreach (var (step, filled, passed) in Passes(run, part.Id, most))
             {
-                (string, object)[] told = [("time", passed), ("growth", Math.Round(filled, 1)), ("flour", flour.Name), ("most", Math.Round(most, 1))];
+                (string, object)[] told = [("time", Rounded(passed)), ("growth", Math.Round(filled, 1)), ("flour", flour.Name), ("most", Math.Round(most, 1))];
                 yield return filled - 1 > Lost * (most - 1)
                     ? StepFindings.About(step, "rises-far-past-its-flour", Grade.Error, false, told)
                     : StepFindings.About(step, "rises-past-its-flour", Grade.Warning, false, told);
             }
         }
+    }
+
+    /// <summary>Nobody knows such a moment to the minute.</summary>
+    private static Duration Rounded(Duration passed)
+    {
+        var minutes = passed.Hours switch { < 2 => 5, < 10 => 15, _ => 60 };
+        return Duration.FromMinutes(Math.Round(passed.Minutes / minutes) * minutes);
     }
 
     /// <summary>Steps in which it first goes past, one for each time that it is not pressed between.</summary>

@@ -33,9 +33,10 @@ internal static class Bodies
         }
 
         var vessel = DefaultHeats.JoulesPerKelvinOf(step.Vessel) ?? 0;
-        var body = step.Depth is { } depth ? Body.Spread(portion.Mass, properties, depth, vessel)
-            : portion.Pieces > 1 ? Body.Piece(portion.Mass / portion.Pieces, properties)
-            : Body.InBowl(portion.Mass, properties, vessel);
+        // What lies spread out is one layer, however many pieces are cut from it; a piece on a tray meets little of the tray.
+        var pieces = step.Depth is null ? portion.Pieces : 1;
+        var form = PieceOf.In(step, portion, Body.VolumeOf(portion.Mass / pieces, properties));
+        var body = Body.Of(form, properties, pieces > 1 ? 0 : vessel);
         return portion.MeltingFat > Mass.Zero
             ? body with { Melting = FatMelting.Butter, MeltingFatShare = portion.MeltingFat / portion.Mass }
             : body;
@@ -45,6 +46,7 @@ internal static class Bodies
     public static ExchangeCoefficient ExchangeOf(Step step, double startCelsius, double endCelsius, double airCelsius) => step switch
     {
         { Where: Where.Fridge } => ExchangeCoefficient.StillFridge,
+        { Where: Where.Bath } => ExchangeCoefficient.WaterBath,
         { Cover: Cover.Open, Kind: StepKind.Cool or StepKind.Scald } => ExchangeCoefficient.Open(
             Temperature.FromCelsius(startCelsius),
             Temperature.FromCelsius(endCelsius),
@@ -67,7 +69,7 @@ internal static class Bodies
         Begin(body, DriftLanes(input, body, start).Central, step);
 
     public static ConductionRun Begin(Body body, CoolingLanes lanes, Duration step) =>
-        ConductionRun.Start(new ConductionGrid(body.Shape, body.Size, Cells), lanes.In(body), step);
+        ConductionRun.Start(new ConductionGrid(body.Dimensions, body.Size, Cells), lanes.In(body), step);
 
     private static CoolingLanes DriftLanes(StepInput input, Body body, PerLane start)
     {

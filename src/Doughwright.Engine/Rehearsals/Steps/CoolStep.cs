@@ -107,7 +107,7 @@ internal static class CoolStep
             Anchor = new(coefficient, [], PerLane.Same(minutes, input.Lanes)),
             Way = () => CoolingWay.Of(cooling, expected with { WattsPerSquareMetreKelvin = coefficient.Values }, minutes, end.Central),
             Findings = CoolFindings.Unusual(input, start, cooling, expected, coefficient.Central, minutes),
-            Why = () => CoolReasons.Of(input, start.Central, end.Central, minutes, coefficient.Central, isSolved: true),
+            Why = () => CoolReasons.Of(input, cooling, start.Central, end.Central, minutes, coefficient.Central, isSolved: true),
         };
     }
 
@@ -127,7 +127,7 @@ internal static class CoolStep
             Way = never ? null : () => CoolingWay.Of(cooling, lanes, minutes.Central, end.Central),
             Why = never
                 ? () => Reason.Leaf("settles-at-air", times.SettlesAtCelsius, "°C")
-                : () => CoolReasons.Of(input, start.Central, end.Central, minutes.Central, lanes.WattsPerSquareMetreKelvin[0], input.Anchor?.Scale is not null),
+                : () => CoolReasons.Of(input, cooling, start.Central, end.Central, minutes.Central, lanes.WattsPerSquareMetreKelvin[0], input.Anchor?.Scale is not null),
         };
     }
 

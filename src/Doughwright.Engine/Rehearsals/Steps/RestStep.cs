@@ -24,12 +24,31 @@ internal static class RestStep
         }
 
         var drift = Rising.Drift(input, body, start, Duration.FromMinutes(minutes.Central));
+        var after = RiseSpell.After(input, before, drift, minutes, keeps: null);
         return stated with
         {
-            After = RiseSpell.After(input, before, drift, minutes, keeps: null),
+            After = after,
+            Growth = after.Dough?.Growth,
+            Why = () => WhyOf(before, after, drift, minutes.Central),
             EndCelsius = drift.End,
             Spell = RiseSpell.Resting(input, before, body, minutes.Central),
             Way = () => DriftWay.Of(input, body, start, minutes.Central, before.Dough?.State),
         };
+    }
+
+    /// <summary>The author's minutes, with what becomes of the dough in them: how far it rises, and how warm it still is inside.</summary>
+    private static Reason WhyOf(Portion before, Portion after, DriftRun drift, double minutes)
+    {
+        List<Reason> parts =
+        [
+            Reason.Leaf("outermost-shell-ends", drift.ShellEnd(drift.History.Shares.Length - 1), "°C"),
+            Reason.Leaf("innermost-shell-ends", drift.ShellEnd(0), "°C"),
+        ];
+        if (before.Dough is { } dough && after.Dough is { } risen)
+        {
+            parts.InsertRange(0, [Reason.Leaf("rises-from", dough.Growth.Central, ""), Reason.Leaf("rises-to", risen.Growth.Central, "")]);
+        }
+
+        return Reason.From("stated-by-author", minutes, "min", parts);
     }
 }

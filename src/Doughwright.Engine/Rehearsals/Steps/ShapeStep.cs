@@ -9,7 +9,11 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// </summary>
 internal static class ShapeStep
 {
-    public static StepOutcome Run(StepInput input) => LaidIn.To(input, Shaped(input));
+    public static StepOutcome Run(StepInput input)
+    {
+        var shaped = LaidIn.To(input, Shaped(input));
+        return shaped with { After = shaped.After with { Shape = PieceOf.Shaped(input.Step, input.Stage) ?? shaped.After.Shape } };
+    }
 
     private static StepOutcome Shaped(StepInput input)
     {

@@ -56,6 +56,7 @@ internal sealed class StepFacts(Rehearsal here, Both both)
     {
         Where.Fridge => both.Say("page.in-fridge"),
         Where.ProofingPlace => both.Say("page.in-proofing-place"),
+        Where.Bath => both.Say("page.in-bath"),
         Where.Hob => both.Say("page.on-hob"),
         Where.Oven => both.Say("page.in-oven"),
         _ => "",
