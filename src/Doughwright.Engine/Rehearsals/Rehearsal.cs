@@ -3,7 +3,6 @@ using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Courses;
-using Doughwright.Engine.Rehearsals.Sections;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -38,9 +37,6 @@ public sealed record Rehearsal
     public required Duration Hands { get; init; }
 
     public required IReadOnlyList<Finding> Findings { get; init; }
-
-    /// <summary>The bakes that were computed over a section through the piece; empty unless that was asked for, and where it cannot be.</summary>
-    public IReadOnlyList<BakedSection> Sections { get; init; } = [];
 
     /// <summary>The run behind the figures, kept so that more can be asked of it later.</summary>
     internal RunResult Kept { get; init; } = null!;

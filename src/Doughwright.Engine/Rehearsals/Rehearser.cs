@@ -21,18 +21,15 @@ public static class Rehearser
         Rehearse(HomeRun.Of(formula, lanes), larder, request);
 
     /// <summary>
-    /// Rehearses a recipe and computes its bakes over sections through their pieces. Away from home the likely minutes are those of the section,
-    /// and the range goes along with them. Takes some tenths of a second for each bake.
+    /// A bake over a section through its piece, in the kitchen asked for: the likely answer in two dimensions, beside that of the rehearsal, which
+    /// goes along one radius. Takes some tenths of a second. Null where the step is no bake, its dough or its oven is not known, or no oven bakes
+    /// it in the author's minutes.
     /// </summary>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static Rehearsal RehearseOverSections(Formula formula, Larder larder, Request request, CancellationToken stop = default)
+    public static BakedSection? Section(Formula formula, Larder larder, Request request, string step, CancellationToken stop = default)
     {
-        var home = HomeRun.Of(formula, OrdinaryLanes);
-        var first = Rehearse(home, larder, request);
-        BakedSection[] sections = [.. first.Steps.Where(step => step.Kind == StepKind.Bake).Select(step => SectionBakes.Of(home.Result, first.Kept, step.Id, stop)).OfType<BakedSection>()];
-        var factors = sections.Where(section => !first.AtHome && first.FindStep(section.Step)!.Time is not null)
-            .ToDictionary(section => section.Step, section => section.Minutes / first.FindStep(section.Step)!.Time!.Value.Likely);
-        return (factors.Count == 0 ? first : Rehearse(home, larder, request with { OverSections = factors })) with { Sections = sections };
+        var home = HomeRun.Of(formula, lanes: 1);
+        return SectionBakes.Of(home.Result, Rehearse(home, larder, request).Kept, step, stop);
     }
 
     /// <summary>

@@ -43,7 +43,4 @@ public sealed record Request
     public Temperature? Dough { get; init; }
 
     public IReadOnlyList<string> Free { get; init; } = [];
-
-    /// <summary>What a bake over a section lasts against the likely lane, by step id.</summary>
-    internal IReadOnlyDictionary<string, double> OverSections { get; init; } = new Dictionary<string, double>();
 }

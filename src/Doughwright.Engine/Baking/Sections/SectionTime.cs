@@ -11,56 +11,62 @@ internal static class SectionTime
     /// <summary>An oven that would have to give more or less than this many times the heat is none.</summary>
     private const double MostTimes = 8;
 
-    private const int MostBakes = 8;
+    private const int MostBakes = 14;
+
+    private const double Tolerance = 5e-3;
+
+    /// <summary>A bake is followed for so many times the minutes asked for.</summary>
+    private const double LongestOfAsked = 2.5;
+
+    /// <summary>More heat never makes a bake longer.</summary>
+    private const double SteepestLeast = -0.05;
+
+    /// <summary>In ln, where a bake never ends.</summary>
+    private const double FirstLeap = 0.4;
 
     /// <summary>Seconds until the core is at a temperature; infinite when it is not after <paramref name="most"/> seconds.</summary>
     public static double To(BakingPiece piece, double core, double most, CancellationToken stop = default) =>
         To(piece, SectionBake.WorkingGrid(piece), core, most, stop);
 
-    /// <summary>The factor on the heat of the oven at which the core is at a temperature after so many seconds; null when no oven does that.</summary>
+    /// <summary>
+    /// The factor on the heat of the oven at which the core is at a temperature after so many seconds; null when no oven does that. On a coarse grid:
+    /// within some hundredths of those seconds on the working one.
+    /// </summary>
     public static double? HeatFor(BakingPiece piece, double core, double seconds, CancellationToken stop = default)
     {
-        // The coarse grid is off by a few seconds, and so is only asked which way to go.
-        var rough = Solve(piece, Coarse(piece), core, seconds, start: (1, FirstExponent), tolerance: 0.02, stop);
-        return rough is { } near ? Solve(piece, SectionBake.WorkingGrid(piece), core, seconds, near, tolerance: 1e-3, stop)?.Factor : null;
+        var grid = new CylinderGrid(piece.Radius.Metres, piece.Height.Metres, 10, 16, SectionBake.WayToCore(piece) / 14);
+        return Solve(piece, grid, core, seconds, stop);
     }
 
-    private static CylinderGrid Coarse(BakingPiece piece) => new(piece.Radius.Metres, piece.Height.Metres, 10, 16, SectionBake.WayToCore(piece) / 14);
-
-    private static (double Factor, double Exponent)? Solve(
-        BakingPiece piece, CylinderGrid grid, double core, double seconds, (double Factor, double Exponent) start, double tolerance, CancellationToken stop)
+    /// <summary>
+    /// Secants in the logarithms, held between a heat that was too little and one that was too much: near boiling the time hangs steeply on the heat,
+    /// and a core that never gets there counts as too little.
+    /// </summary>
+    private static double? Solve(BakingPiece piece, CylinderGrid grid, double core, double seconds, CancellationToken stop)
     {
-        var (factor, exponent) = start;
-        (double Factor, double Time)? last = null;
+        var (at, slope) = (0.0, FirstExponent);
+        var (low, high) = (-Elementary.Log(MostTimes), Elementary.Log(MostTimes));
+        (double At, double Off)? last = null;
         for (var bake = 0; bake < MostBakes; bake++)
         {
-            var time = To(piece.Scaled(factor), grid, core, 4 * seconds, stop);
-            if (double.IsInfinity(time))
+            var time = To(piece.Scaled(Elementary.Exp(at)), grid, core, LongestOfAsked * seconds, stop);
+            var off = double.IsFinite(time) ? Elementary.Log(time / seconds) : double.PositiveInfinity;
+            if (last is { } other && double.IsFinite(off) && double.IsFinite(other.Off) && at != other.At)
             {
-                // Too little heat to get there at all within four times the minutes.
-                (last, factor) = (null, factor * 1.6);
-                if (factor > MostTimes)
-                {
-                    return null;
-                }
-
-                continue;
+                slope = Math.Min((off - other.Off) / (at - other.At), SteepestLeast);
             }
 
-            if (last is { } other && Math.Abs(factor / other.Factor - 1) > 1e-6)
-            {
-                exponent = Math.Clamp(Elementary.Log(time / other.Time) / Elementary.Log(factor / other.Factor), -3, -0.1);
-            }
-
-            if (Math.Abs((time / seconds) - 1) < tolerance)
+            if (Math.Abs(off) < Tolerance)
             {
                 // The little that is left lies on the line through the last two.
-                return (factor * Elementary.Pow(seconds / time, 1 / exponent), exponent);
+                return Elementary.Exp(at - (off / slope));
             }
 
-            last = (factor, time);
-            factor *= Elementary.Pow(seconds / time, 1 / exponent);
-            if (!(factor is > 1 / MostTimes and < MostTimes))
+            (low, high) = off > 0 ? (at, high) : (low, at);
+            last = (at, off);
+            var next = double.IsFinite(off) ? at - (off / slope) : at + FirstLeap;
+            at = next > low && next < high ? next : (low + high) / 2;
+            if (high - low < 1e-6)
             {
                 return null;
             }

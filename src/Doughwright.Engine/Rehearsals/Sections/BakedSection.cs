@@ -19,7 +19,16 @@ public sealed record BakedSection(
     Length Height,
     double Heat,
     IReadOnlyList<BakedMoment> Course,
-    IReadOnlyList<SectionSlice> Slices);
+    IReadOnlyList<SectionSlice> Slices)
+{
+    /// <summary>The same, every moment of it so many times as late.</summary>
+    internal BakedSection AtPace(double pace) => this with
+    {
+        Minutes = pace * Minutes,
+        Course = [.. Course.Select(moment => moment with { After = pace * moment.After })],
+        Slices = [.. Slices.Select(slice => slice with { After = pace * slice.After })],
+    };
+}
 
 /// <summary>A piece at one moment of its bake.</summary>
 /// <param name="Core">In the middle.</param>

@@ -13,21 +13,32 @@ internal static class SectionBakes
     /// <summary>So many times the author's minutes a bake is followed before it counts as never done.</summary>
     private const double Patience = 4;
 
-    /// <summary>Null where the step is no bake, nobody timed it, or its dough or its oven is not known.</summary>
+    /// <summary>Null where the step is no bake, its dough or its oven is not known, or no oven bakes it in the author's minutes.</summary>
     public static BakedSection? Of(RunResult home, RunResult here, string step, CancellationToken stop)
     {
-        if (Piece(home, step) is not { } theirs || Piece(here, step) is not { } ours || home.Find(step) is not { Minutes: { } minutes, EndCelsius: { } core, Anchor.Scale: not null })
+        if (here.Find(step) is not { EndCelsius: { } target } || home.Find(step) is not { Minutes: { } minutes, EndCelsius: { } core } authors
+            || Piece(home, step) is not { } theirs || Piece(here, step) is not { } ours)
         {
             return null;
         }
 
-        if (SectionTime.HeatFor(theirs.Piece, core.Central, 60 * minutes.Central, stop) is not { } heat)
+        var most = 60 * Patience * minutes.Central;
+        // Nobody timed it: then it is the usual oven, and its own time.
+        if (authors.Anchor?.Scale is null)
+        {
+            return Followed(step, ours.Piece, ours.Lies, target.Central, most, heat: 1, stop);
+        }
+
+        if (SectionTime.HeatFor(theirs.Piece, core.Central, 60 * minutes.Central, stop) is not { } heat
+            || Followed(step, theirs.Piece.Scaled(heat), theirs.Lies, core.Central, most, heat, stop) is not { } atHome)
         {
             return null;
         }
 
-        var target = here.Find(step)!.EndCelsius!.Central;
-        return Followed(step, ours.Piece.Scaled(heat), ours.Lies, target, 60 * Patience * minutes.Central, heat, stop);
+        // What is off by a hundredth at home is off as much here: home is home.
+        var pace = minutes.Central / atHome.Minutes.Minutes;
+        var baked = ReferenceEquals(home, here) ? atHome : Followed(step, ours.Piece.Scaled(heat), ours.Lies, target.Central, most, heat, stop);
+        return baked?.AtPace(pace);
     }
 
     private static (BakingPiece Piece, bool Lies)? Piece(RunResult run, string id)

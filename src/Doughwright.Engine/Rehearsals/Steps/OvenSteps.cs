@@ -90,11 +90,6 @@ internal static class OvenSteps
             here *= stage.Priors.OtherOven;
         }
 
-        if (stage.Request.OverSections.TryGetValue(step.Id, out var section))
-        {
-            here *= section;
-        }
-
         // Nobody timed the bake, but the author's kitchen says how far its core comes on the way to boiling.
         return Outcome(input, after, dial, start, target, here, Basis.Computed, input.IsHome ? new(null, [target.Share], null) : null) with
         {
