@@ -24,6 +24,11 @@ if (args is ["desk-shelf"])
     return await DeskShelf.Run();
 }
 
+if (args is ["bake"])
+{
+    return BakeAgainstCvode.Run();
+}
+
 // In this process and short: nothing is generated, restored or built, so it works without a network and ends within a minute or two.
 var job = Job.Default
     .WithToolchain(InProcessEmitToolchain.Instance)

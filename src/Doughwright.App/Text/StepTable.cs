@@ -76,6 +76,14 @@ internal sealed class StepTable(Rehearsal rehearsal, Voice voice)
             yield return voice.Say("settles", ("temperature", settles));
         }
 
+        if (step.Ripe is { } ripe)
+        {
+            yield return voice.Say(
+                ripe.Latest is null ? "ripe-window-open" : "ripe-window",
+                ("earliest", Show.DurationColumn(ripe.Earliest)),
+                ("latest", Show.DurationColumn(ripe.Latest ?? ripe.Earliest)));
+        }
+
         foreach (var happening in step.Events)
         {
             yield return Happening(happening);

@@ -17,14 +17,18 @@ internal sealed class RiseCoefficients
     private const double RateReferenceCelsius = 25;
     private const double GrowthReferenceCelsius = 27;
 
+    /// <summary>g of fresh yeast per 100 g of flour.</summary>
+    private const double LeastRoom = 1e-6;
+
     public RiseCoefficients(RiseDough dough, RiseParameters parameters, ReadOnlySpan<double> scale, ReadOnlySpan<double> pascals)
     {
         Minimum = parameters.Minimum;
         Optimum = parameters.Optimum;
-        Maximum = parameters.Maximum;
+        Maximum = dough.Culture?.MaximumCelsius ?? parameters.Maximum;
         HalfSubstrate = parameters.HalfSubstrate;
-        GrowthLag = parameters.GrowthLag;
+        GrowthLag = dough.Culture is null ? parameters.GrowthLag : new double[dough.Lanes];
         CrowdedExponent = parameters.CrowdedExponent;
+        IsCulture = dough.Culture is not null;
         YeastAtFirst = dough.FreshYeastGrams;
         Water = dough.WaterGrams;
         GasFree = dough.GasFreeMillilitres;
@@ -36,8 +40,8 @@ internal sealed class RiseCoefficients
         for (var lane = 0; lane < lanes; lane++)
         {
             var cardinal = new CardinalTemperatures(
-                Temperature.FromCelsius(Minimum[lane]), Temperature.FromCelsius(Optimum[lane]), Temperature.FromCelsius(Maximum[lane]));
-            var reference = CardinalRate.At(Temperature.FromCelsius(RateReferenceCelsius), cardinal);
+                Temperature.FromCelsius(Minimum[lane]), Temperature.FromCelsius(Optimum[lane]), Temperature.FromCelsius(parameters.Maximum[lane]));
+            var reference = dough.Culture?.PerHour(lane, RateReferenceCelsius) ?? CardinalRate.At(Temperature.FromCelsius(RateReferenceCelsius), cardinal);
             var stress = dough.OsmoticFactor[lane] * dough.SpiceFactor[lane];
             var scaled = Require.Within(scale[lane], 0, 1e7, "Rate against the book") * MolesPerHourAndGram * stress;
             UseRate[lane] = HexoseGramsPerMole * scaled / reference;
@@ -47,6 +51,8 @@ internal sealed class RiseCoefficients
             GrowthRate[lane] = parameters.GrowthRate[lane] * dough.OsmoticFactor[lane];
             GrowthPerRate[lane] = 1 / CardinalRate.At(Temperature.FromCelsius(GrowthReferenceCelsius), cardinal);
             PerGrowthRoom[lane] = 1 / parameters.GrowthRoom[lane];
+            if (dough.Culture is { } culture)
+                GrowAs(culture, lane);
             PerGrowthToCeiling[lane] = 1 / (Require.Within(parameters.Ceiling[lane], 1.01, 100, "Highest growth") - 1);
             var air = Require.Within(parameters.Void[lane], 0, 0.9, "Share of air");
             Volume[lane] = GasFree[lane] / (1 - air);
@@ -55,6 +61,20 @@ internal sealed class RiseCoefficients
             AirAtFirst[lane] = air * Volume[lane];
         }
     }
+
+    /// <summary>
+    /// The yeast of a sourdough: its rate is its growth in 1/h, and gas and maltose follow it. It grows from the first minute, up to the density of
+    /// a ripe sour; salt does not slow its growth. Source: gaenzle-1998.
+    /// </summary>
+    private void GrowAs(Culture culture, int lane)
+    {
+        (GrowthRate[lane], GrowthPerRate[lane]) = (1, 1);
+        // A dough that is all ripe sour has no room left, and division by nought no answer.
+        PerGrowthRoom[lane] = 1 / Math.Max(LeastRoom, culture.FreshAtMost[lane] - YeastAtFirst[lane]);
+    }
+
+    /// <summary>Whether the rate is the growth of a sourdough's yeast (<see cref="SourdoughGrowth"/>), and not that of bread yeast (<see cref="CardinalRate"/>).</summary>
+    public bool IsCulture { get; }
 
     public double[] Minimum { get; }
 

@@ -3,7 +3,7 @@ using Doughwright.Engine.Quantities;
 namespace Doughwright.Engine.Fermentation;
 
 /// <summary>A dough per 100 g of flour, one value per lane: what <see cref="RiseState"/> starts from.</summary>
-internal sealed class RiseDough
+internal sealed record RiseDough
 {
     /// <summary>Water that carbon dioxide dissolves in, g.</summary>
     public required double[] WaterGrams { get; init; }
@@ -19,6 +19,9 @@ internal sealed class RiseDough
     public required double[] OsmoticFactor { get; init; }
 
     public required double[] SpiceFactor { get; init; }
+
+    /// <summary>The sourdough that raises it; null for bread yeast.</summary>
+    public Culture? Culture { get; init; }
 
     public int Lanes => WaterGrams.Length;
 

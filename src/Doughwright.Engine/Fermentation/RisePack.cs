@@ -27,8 +27,10 @@ internal readonly struct RisePack<T>(RiseCoefficients c, double[] airMoles, int 
     public readonly T GasPerKelvin = T.Load(c.GasPerKelvin, at);
     public readonly T AirMoles = T.Load(airMoles, at);
 
+    private readonly bool isCulture = c.IsCulture;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public T Rate(T celsius) => CardinalRate.Relative(celsius, Minimum, Optimum, Maximum);
+    public T Rate(T celsius) => isCulture ? SourdoughGrowth.PerHour(celsius, Maximum, SourdoughGrowth.Yeast) : CardinalRate.Relative(celsius, Minimum, Optimum, Maximum);
 
     /// <summary>mL per mol of gas at a temperature.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

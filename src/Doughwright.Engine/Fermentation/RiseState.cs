@@ -12,6 +12,8 @@ internal sealed class RiseState
     /// <summary>Eight lanes at once were measured slower than four: the step's values do not fit the registers.</summary>
     private const int QuickestWidth = 4;
 
+    private readonly double[] substrateAtFirst;
+
     private RiseStage stage;
     private double clock;
 
@@ -48,12 +50,14 @@ internal sealed class RiseState
             Growth[lane] = 1;
         }
 
+        substrateAtFirst = [.. Substrate];
         stage = RiseStage.ForMinutes(new double[Lanes]);
         Begin(stage);
     }
 
     private RiseState(RiseState other, int lanes)
     {
+        substrateAtFirst = other.substrateAtFirst;
         stage = other.stage;
         clock = other.clock;
         Lanes = lanes;
@@ -94,6 +98,18 @@ internal sealed class RiseState
 
     public double[] Celsius { get; }
 
+    /// <summary>
+    /// The time the yeast has lived, counted by its rate: hours at 27 °C for bread yeast; for a sourdough how often it has grown by a factor of e.
+    /// </summary>
+    public double[] Aged { get; }
+
+    /// <summary>Carbon dioxide made so far, mol per 100 g of flour, whether it is still there or not: what the sugar that is gone came to.</summary>
+    public double Made(int lane)
+    {
+        var supplied = Coefficients.Maltose[lane] * Aged[lane] / Coefficients.GrowthPerRate[lane];
+        return (substrateAtFirst[lane] + supplied - Substrate[lane]) / RiseCoefficients.HexoseGramsPerMole;
+    }
+
     public bool AllStopped => StoppedMinutes.All(double.IsFinite);
 
     internal RiseCoefficients Coefficients { get; }
@@ -101,8 +117,6 @@ internal sealed class RiseState
     internal double[] AirMoles { get; }
 
     internal double[] Dose { get; }
-
-    internal double[] Aged { get; }
 
     /// <summary>Relative rate where the last step ended; of use only while <see cref="IsUnderWay"/>.</summary>
     internal double[] Rate { get; }

@@ -87,7 +87,7 @@ internal sealed class PartGraph
         {
             var part = inOrder[index];
             part.ShareScalded = part.Component.Kind == ComponentKind.Scald ? part.ShareInDough : part.ShareScalded;
-            part.SharePrefermented = part.Component.Kind == ComponentKind.Preferment ? part.ShareInDough : part.SharePrefermented;
+            part.SharePrefermented = part.Component.Kind is ComponentKind.Preferment or ComponentKind.Starter ? part.ShareInDough : part.SharePrefermented;
             foreach (var line in part.Lines.Where(part.Holds))
             {
                 if (line.Uses is { } used)

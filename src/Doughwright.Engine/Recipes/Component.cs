@@ -6,6 +6,9 @@ public enum ComponentKind
     Dough,
     Scald,
     Preferment,
+
+    /// <summary>Ripe sourdough out of the jar: nobody makes it here.</summary>
+    Starter,
     Puree,
     Soaker,
     Filling,
@@ -24,5 +27,5 @@ public sealed record Component(string Id, string Name, ComponentKind Kind, IRead
     public string? Base { get; init; }
 
     /// <summary>Whether the component goes into (or is) the dough, so that its flour and water count there.</summary>
-    public bool BelongsToDough => Kind is ComponentKind.Dough or ComponentKind.Scald or ComponentKind.Preferment or ComponentKind.Puree or ComponentKind.Soaker;
+    public bool BelongsToDough => Kind is ComponentKind.Dough or ComponentKind.Scald or ComponentKind.Preferment or ComponentKind.Starter or ComponentKind.Puree or ComponentKind.Soaker;
 }

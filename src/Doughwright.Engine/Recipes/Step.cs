@@ -110,6 +110,10 @@ public abstract record StepEnd
 
     /// <summary>When a person sees the cue; the estimate is the author's.</summary>
     public sealed record ByCue(Duration Estimate) : StepEnd;
+
+    /// <summary>When a preferment or levain is ripe: what its cue says, and computed as far as yeast or sourdough is known.</summary>
+    /// <param name="About">How long it takes at home, where the author says so and did not measure it.</param>
+    public sealed record WhenRipe(Duration? About) : StepEnd;
 }
 
 /// <summary>What the author really saw. At least one of the two values is set.</summary>

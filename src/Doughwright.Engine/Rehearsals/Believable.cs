@@ -64,6 +64,7 @@ internal static class Believable
     {
         StepEnd.AfterTime after => Limits.Step.Holds(after.Time) ? end : null,
         StepEnd.ByCue cue => Limits.Step.Holds(cue.Estimate) ? end : null,
+        StepEnd.WhenRipe { About: { } about } => Limits.Step.Holds(about) ? end : new StepEnd.WhenRipe(null),
         StepEnd.AtGrowth growth => Limits.Growth.Holds(growth.Times) ? end : null,
         StepEnd.AtTemperature at => Limits.Matter.Holds(at.Temperature) ? end : null,
         StepEnd.AtCore core => Limits.Core.Holds(core.Temperature) ? end : null,

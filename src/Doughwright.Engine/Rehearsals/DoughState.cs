@@ -8,6 +8,9 @@ namespace Doughwright.Engine.Rehearsals;
 /// <param name="Index">Number of the dough among the recipe's doughs: each is read by eye with its own error.</param>
 internal sealed record DoughState(RiseState State, PerLane Scale, int Index, PerLane Void)
 {
+    /// <summary>How fast its sourdough grows against the published rate, where a ripening at home fixed it.</summary>
+    public PerLane? Pace { get; init; }
+
     /// <summary>Volume over the volume after mixing.</summary>
     public PerLane Growth => new([.. State.Growth]);
 

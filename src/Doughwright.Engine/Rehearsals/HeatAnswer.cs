@@ -115,7 +115,7 @@ internal sealed record HeatAnswer(Request Applied, IReadOnlyList<Solution> Solut
     public static IEnumerable<IReadOnlyList<string>> Levers(Bowl bowl, Stage stage)
     {
         bool Waits(Formulas.LineFormula line) =>
-            stage.Recipe.FindComponent(line.UsesComponent!) is { Kind: ComponentKind.Preferment or ComponentKind.Soaker };
+            stage.Recipe.FindComponent(line.UsesComponent!) is { Kind: ComponentKind.Preferment or ComponentKind.Starter or ComponentKind.Soaker };
         var made = bowl.Lines.Where(line => line.UsesComponent is { } used && used != bowl.GoesOn).ToLookup(Waits);
         var poured = bowl.Lines.Where(line => line.Role is Role.Water or Role.Liquid).OrderByDescending(line => line.Mass.Grams).Take(1);
         var levers = new[] { made[false], poured }.Where(lever => lever.Any()).OrderByDescending(lever => lever.Sum(line => line.Mass.Grams)).ToList();

@@ -30,6 +30,18 @@ internal readonly struct PerLane(double[] values)
         return new(values);
     }
 
+    /// <summary>Of each lane, told which.</summary>
+    public PerLane Each(Func<int, double, double> change)
+    {
+        var values = new double[Count];
+        for (var lane = 0; lane < values.Length; lane++)
+        {
+            values[lane] = change(lane, Values[lane]);
+        }
+
+        return new(values);
+    }
+
     public PerLane With(PerLane other, Func<double, double, double> join)
     {
         var values = new double[Count];

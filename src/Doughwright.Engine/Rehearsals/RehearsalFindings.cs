@@ -26,6 +26,7 @@ internal static class RehearsalFindings
         .. LeftOut.Of(here),
         .. HotFilling.Of(here),
         .. HighRise.Of(here.Stage),
+        .. WarmSour.Of(here),
         .. OverRisen.Of(here),
         .. PiecesFit.Of(here),
     ];

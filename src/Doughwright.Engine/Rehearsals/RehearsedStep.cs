@@ -58,6 +58,12 @@ public sealed record RehearsedStep
     /// <summary>Volume at the end as a multiple of the volume after mixing. For a final proof it is for programs, never a goal for a person.</summary>
     public double? Growth { get; init; }
 
+    /// <summary>
+    /// From when to when a preferment is good to use, likely; null for what does not ripen. Without the range of <see cref="Time"/>: a preferment that
+    /// is quicker than likely is ripe earlier and past it earlier.
+    /// </summary>
+    public RipeWindow? Ripe { get; init; }
+
     /// <summary>The same step in the author's own kitchen.</summary>
     public Duration? HomeTime { get; init; }
 
@@ -66,12 +72,19 @@ public sealed record RehearsedStep
 
     public Dial? Dial { get; init; }
 
+    /// <summary>What the oven makes of a piece, on request; null where nothing bakes or that cannot be computed.</summary>
+    public Func<BakeTelling>? Bake { get; init; }
+
     /// <summary>What happens within the step: folds.</summary>
     public IReadOnlyList<StepEvent> Events { get; init; } = [];
 
     /// <summary>Makes the reasons of the step's main figure, on request.</summary>
     public required Func<Reason> Why { get; init; }
 }
+
+/// <summary>From when to when a preferment is ripe, after the start of the step.</summary>
+/// <param name="Latest">Null where the run does not go on so long.</param>
+public sealed record RipeWindow(Duration Earliest, Duration? Latest);
 
 /// <summary>Something done within a step.</summary>
 /// <param name="What">A word of the resources: "fold".</param>

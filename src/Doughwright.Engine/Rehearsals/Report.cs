@@ -87,12 +87,14 @@ internal static class Report
             StartTemperature = Likely(outcome.StartCelsius),
             EndTemperature = Likely(outcome.EndCelsius),
             SettlesAt = outcome.SettlesAtCelsius is { } settles ? Temperature.FromCelsius(settles) : null,
+            Ripe = outcome.Ripe is { } ripe ? new(Duration.FromMinutes(ripe.Earliest), double.IsFinite(ripe.Latest) ? Duration.FromMinutes(ripe.Latest) : null) : null,
             // A rise in which no gas was made at home is not known anywhere.
             Growth = outcome.Growth is { } growth && double.IsFinite(growth.Central) ? growth.Central : null,
             HomeTime = homeMinutes is { } atHome && double.IsFinite(atHome.Central) ? Duration.FromMinutes(atHome.Central) : null,
             Cue = step.Cue,
             Words = step.Words,
             Dial = outcome.Dial,
+            Bake = outcome.Bake is { } bake ? bake.Tell : null,
             Events = [.. outcome.Folds.Where(fold => double.IsFinite(fold.Minutes.Central)).Select(fold => new StepEvent("fold", TimeOf(fold.Minutes)!.Value, fold.Hands))],
             Why = outcome.Why ?? (() => Reason.Leaf(outcome.Minutes is null ? "cannot-be-told" : "stated-by-author", outcome.Minutes is { } told && double.IsFinite(told.Central) ? told.Central : null, "min")),
         };

@@ -74,7 +74,7 @@ internal static class Variants
     }
 
     /// <summary>Whether a variant says itself how long it takes: at home it takes that long, and elsewhere until it has come as far.</summary>
-    private static bool StatesTime(Step step, Step variant) => variant.End is StepEnd.AfterTime or StepEnd.ByCue && variant.End != step.End;
+    private static bool StatesTime(Step step, Step variant) => variant.End is StepEnd.AfterTime or StepEnd.ByCue or StepEnd.WhenRipe { About: not null } && variant.End != step.End;
 
     /// <summary>How fast the dough rises does not hang on how long it is left.</summary>
     private static Dictionary<string, Anchor> RateOf(Step step, Anchor? written) =>

@@ -2,7 +2,7 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.TextForm;
 
-/// <summary>"after 20 min", "at 28 C", "at 2 times its volume", "doubled", "core at 93 C", "by its cue, about 20 min".</summary>
+/// <summary>"after 20 min", "at 28 C", "at 2 times its volume", "doubled", "core at 93 C", "by its cue, about 20 min", "ripe", "ripe, about 13 h".</summary>
 internal static class EndGrammar
 {
     public const string After = "after";
@@ -12,6 +12,7 @@ internal static class EndGrammar
     public const string Doubled = "doubled";
     public const string ByItsCue = "by its cue";
     public const string About = "about";
+    public const string Ripe = "ripe";
 
     public static StepEnd? Read(Phrase words)
     {
@@ -36,9 +37,15 @@ internal static class EndGrammar
                 : reached.Temperature(Limits.Matter) is { } temperature ? new StepEnd.AtTemperature(temperature) : null;
         }
 
-        if (words.Split() is [{ Text: ByItsCue }, var about] && about.After(About) is { } estimate)
+        if (words.Text == Ripe)
         {
-            return estimate.Duration(Limits.Step) is { } duration ? new StepEnd.ByCue(duration) : null;
+            return new StepEnd.WhenRipe(null);
+        }
+
+        if (words.Split() is [{ Text: ByItsCue or Ripe } way, var about] && about.After(About) is { } estimate)
+        {
+            return estimate.Duration(Limits.Step) is not { } duration ? null
+                : way.Text == Ripe ? new StepEnd.WhenRipe(duration) : new StepEnd.ByCue(duration);
         }
 
         words.Fault(FormFaults.EndNotUnderstood);

@@ -89,6 +89,8 @@ internal static class StepWriter
         StepEnd.AtGrowth growth => $"{EndGrammar.At} {NumberText.Exact(growth.Times)} {EndGrammar.TimesItsVolume}",
         StepEnd.AtCore core => $"{EndGrammar.CoreAt} {ExactText.Of(core.Temperature)}",
         StepEnd.ByCue cue => $"{EndGrammar.ByItsCue}, {EndGrammar.About} {ExactText.Of(cue.Estimate)}",
+        StepEnd.WhenRipe { About: { } about } => $"{EndGrammar.Ripe}, {EndGrammar.About} {ExactText.Of(about)}",
+        StepEnd.WhenRipe => EndGrammar.Ripe,
         _ => throw new ArgumentOutOfRangeException(nameof(end), end, "Not an end of a step."),
     };
 

@@ -20,6 +20,9 @@ internal sealed record RiseCase
 
     public double Pascals { get; init; } = SeaLevel;
 
+    /// <summary>Ripe sourdough in place of the yeast, g; null for a dough of yeast.</summary>
+    public double? Sour { get; init; }
+
     public double StepMinutes { get; init; } = 2;
 
     public RisePriors Priors { get; init; } = WithoutGrowth;
@@ -33,7 +36,16 @@ internal sealed record RiseCase
 
     public RiseParameters Parameters => RiseParameters.Central(1, Priors);
 
-    public RiseDough Dough => RiseDough.Of(
+    public RiseDough Dough => Sour is { } ripe ? OfSour(ripe) : OfYeast;
+
+    private RiseDough OfSour(double ripe)
+    {
+        var mass = 100 + Water + Salt + Sugar;
+        var culture = Culture.In(Mass.FromGrams(mass), Mass.FromGrams(100), Parameters);
+        return OfYeast with { Culture = culture, FreshYeastGrams = [culture.FreshAtMost[0] * ripe / mass] };
+    }
+
+    private RiseDough OfYeast => RiseDough.Of(
         new()
         {
             Flour = Mass.FromGrams(100),

@@ -6,7 +6,12 @@ namespace Doughwright.Engine.Tests.Fermentation;
 
 public class RisePropertyTests
 {
-    private static readonly Gen<RiseCase> Cases =
+    private static readonly Gen<RiseCase> Cases = Gen.OneOf(OfYeast(), OfSour());
+
+    /// <summary>A sourdough has another curve over temperature and grows from the first minute; the laws are the same.</summary>
+    private static Gen<RiseCase> OfSour() => Gen.Select(OfYeast(), Gen.Double[5, 90]).Select((dough, ripe) => dough with { Sour = ripe, Yeast = 1, Sugar = dough.Sugar / 5 });
+
+    private static Gen<RiseCase> OfYeast() =>
         Gen.Select(Gen.Double[0.2, 6], Gen.Double[50, 80], Gen.Double[0, 2.5], Gen.Double[0, 15], Gen.Double[0.6, 2]).Select(
             (yeast, water, salt, sugar, scale) => new RiseCase
             {
@@ -24,8 +29,9 @@ public class RisePropertyTests
     public void WarmerIsNeverSlowerBelowTheOptimum() => Gen.Select(Cases, Gen.Double[8, 36], Gen.Double[0.1, 6]).Sample(
         (dough, celsius, warmer) =>
         {
-            var cool = dough with { CelsiusAt = _ => celsius };
-            var warm = dough with { CelsiusAt = _ => Math.Min(37, celsius + warmer) };
+            var best = dough.Sour is null ? 37 : 27;
+            var cool = dough with { CelsiusAt = _ => Math.Min(best, celsius) };
+            var warm = dough with { CelsiusAt = _ => Math.Min(best, celsius + warmer) };
             Assert.True(warm.MinutesTo(2) <= cool.MinutesTo(2));
         },
         iter: 60);
@@ -35,7 +41,7 @@ public class RisePropertyTests
         (dough, celsius, part) =>
         {
             var more = dough with { CelsiusAt = _ => celsius };
-            Assert.True((more with { Yeast = part * dough.Yeast }).MinutesTo(2) >= more.MinutesTo(2));
+            Assert.True((more with { Yeast = part * dough.Yeast, Sour = part * dough.Sour }).MinutesTo(2) >= more.MinutesTo(2));
         },
         iter: 60);
 
@@ -110,17 +116,26 @@ public class RisePropertyTests
         },
         iter: 300);
 
-    [Fact]
-    public void Digits_DoNotDependOnTheWidth()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Digits_DoNotDependOnTheWidth(bool sour)
     {
         const int Lanes = 37; // no width divides it
         var parameters = RiseParameters.Draw(
             new(), Lanes, dimension => [.. Enumerable.Range(0, Lanes).Select(lane => ((lane * 29 + dimension * 17) % 41 - 20) / 10.0)]);
         var dough = RollDough.Of(parameters);
+        if (sour)
+        {
+            var culture = Culture.In(Mass.FromGrams(170), Mass.FromGrams(100), parameters);
+            dough = dough with { Culture = culture, FreshYeastGrams = [.. culture.FreshAtMost.Select(most => most / 3)] };
+        }
+
         var scale = Enumerable.Range(0, Lanes).Select(lane => 0.5 + lane / 20.0).ToArray();
         var pascals = Enumerable.Range(0, Lanes).Select(lane => 101325 - 500.0 * lane).ToArray();
         var start = Enumerable.Range(0, Lanes).Select(lane => 15 + lane / 2.0).ToArray();
-        var celsius = Enumerable.Range(0, Lanes * 80).Select(i => start[i % Lanes] - i / Lanes / 25.0).ToArray();
+        var steps = sour ? 400 : 80;
+        var celsius = Enumerable.Range(0, Lanes * steps).Select(i => start[i % Lanes] - i / Lanes * 80 / steps / 25.0).ToArray();
         var target = Enumerable.Repeat(2.2, Lanes).ToArray();
 
         (double[] Growth, double[] Minutes, double[] Fold) Run(int width)

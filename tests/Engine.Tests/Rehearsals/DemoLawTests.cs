@@ -21,10 +21,10 @@ public class DemoLawTests
     private static Kitchen KitchenOf(string path) => KitchenText.Read(Texts.Read(path)).Kitchen!;
 
     [Fact]
-    public void ThereAreFiveRecipes_AndFourKitchens()
+    public void EveryRecipe_IsRehearsedInFourKitchens()
     {
-        Assert.Equal(5, Recipes.Count);
-        Assert.Equal(20, InKitchens.Count);
+        Assert.InRange(Recipes.Count, 6, 100);
+        Assert.Equal(4 * Recipes.Count, InKitchens.Count);
     }
 
     /// <summary>Exactly what the author measured: minutes, temperatures, folds; and the oven is set as it was set.</summary>

@@ -98,6 +98,8 @@ public partial class DocumentedFormTests
         "region US" or "region AU" => $"{Head}{what.Replace(" ", ": ")}\nhome:\n  air: 21 C\nparts:\n  dough:\n{Indented(text, 2)}",
         "mixed" => $"{Head}home:\n  air: 21 C\nparts:\n  dough:\n    flour: 100 g\n    water: 60 g\n    yeast: 1 g\n    salt: 2 g\n    butter: 5 g\nsteps:\n  example:\n{Indented(text, 2)}",
         "step" => $"{Head}home:\n  air: 21 C\nparts:\n  dough:\n    flour: 100 g\nsteps:\n  example:\n{Indented(text, 2)}",
+        "ripening" => $"{Head}home:\n  air: 21 C\nparts:\n  poolish:\n    kind: preferment\n    strong white flour: 100 g\n    water: 100 g\n    instant yeast: 0.1 g\n"
+            + $"  dough:\n    poolish: all of it\n    strong white flour: 100 g\n    salt: 2 g\nsteps:\n  example:\n{Indented(text, 2)}",
         _ => throw new InvalidOperationException($"An example of an unknown kind: {what}"),
     };
 

@@ -133,7 +133,8 @@ internal static class RecipeGen
         Warm.Select(warm => (StepEnd?)new StepEnd.AtTemperature(warm)),
         Double(1.05, 20).Select(times => (StepEnd?)new StepEnd.AtGrowth(times)),
         Hot.Select(core => (StepEnd?)new StepEnd.AtCore(core)),
-        Time.Select(time => (StepEnd?)new StepEnd.ByCue(time)));
+        Time.Select(time => (StepEnd?)new StepEnd.ByCue(time)),
+        Maybe(Time).Select(time => (StepEnd?)new StepEnd.WhenRipe(time)));
 
     private static readonly Gen<(Measured? Baked, Measured? Other)> Measured = Gen.Select(MeasuredAt(Hot), MeasuredAt(Warm));
 

@@ -22,7 +22,7 @@ internal static class MissingFlour
                 case ComponentKind.Dough:
                     yield return formula.About(component, "dough-without-flour", Grade.Warning);
                     break;
-                case ComponentKind.Preferment:
+                case ComponentKind.Preferment or ComponentKind.Starter:
                     yield return formula.About(component, "preferment-without-flour", Grade.Warning);
                     break;
                 case ComponentKind.Scald when lines.All(line => line.Role is Role.Water or Role.Liquid):

@@ -5,7 +5,7 @@ using Doughwright.Engine.Recipes;
 namespace Doughwright.Engine.Formulas.Checks;
 
 /// <summary>
-/// A dough that is to rise and holds nothing that makes it rise. A preferment that is called a sourdough holds a culture of its own, and an
+/// A dough that is to rise and holds nothing that makes it rise. A starter, or a preferment that is called a sourdough, holds a culture of its own, and an
 /// ingredient that is not known may be one.
 /// </summary>
 internal static class MissingYeast
@@ -21,7 +21,7 @@ internal static class MissingYeast
         }
 
         var inDough = formula.Lines().Where(at => at.Component.ShareInDough > 0).ToArray();
-        if (inDough.Any(at => at.Line.Role == Role.Yeast || IsCulture(at.Component.Name) || IsCulture(at.Component.Id) || IsCulture(at.Line.Name) || (at.Line is { UsesComponent: null, Ingredient: null })))
+        if (inDough.Any(at => at.Line.Role == Role.Yeast || at.Component.Kind == ComponentKind.Starter || IsCulture(at.Component.Name) || IsCulture(at.Component.Id) || IsCulture(at.Line.Name) || (at.Line is { UsesComponent: null, Ingredient: null })))
         {
             yield break;
         }

@@ -11,6 +11,7 @@ public static class RecipeChecks
         StepTimes.Check,
         Pieces.Check,
         MissingCue.Check,
+        RipeOfWhat.Check,
         OvenSaid.Check,
         OvenDial.Check,
         ScaldBowl.Check,

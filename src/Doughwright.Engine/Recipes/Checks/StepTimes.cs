@@ -32,6 +32,7 @@ internal static class StepTimes
     {
         StepEnd.AfterTime after => after.Time,
         StepEnd.ByCue cue => cue.Estimate,
+        StepEnd.WhenRipe ripe => ripe.About,
         _ => null,
     };
 }

@@ -47,6 +47,11 @@ internal static class NeverEnds
 
     private static Finding About(Step step, StepOutcome outcome, Stage stage, Temperature settles)
     {
+        if (step.End is StepEnd.WhenRipe)
+        {
+            return StepFindings.About(step, "never-ripens-here", Grade.Warning, false, ("settles", settles));
+        }
+
         if (step.Kind is StepKind.Bulk or StepKind.Proof)
         {
             return StepFindings.About(step, "never-rises-here", Grade.Warning, false, ("settles", settles));

@@ -17,7 +17,7 @@ internal static class RestNotCarried
     {
         foreach (var (step, outcome) in here.Each())
         {
-            if (step.Kind != StepKind.Rest || outcome.Minutes is not { } minutes || minutes.Central < Long.Minutes)
+            if (step.Kind != StepKind.Rest || step.End is StepEnd.WhenRipe || outcome.Minutes is not { } minutes || minutes.Central < Long.Minutes)
             {
                 continue;
             }

@@ -40,7 +40,7 @@ internal static class BulkStep
             var anchor = Rise.Anchor(phase.Dough, input.Stage.Priors.Rise, Rising.Pascals(input.Stage), history, minutes.Values, growth, folds, phase.Before.Past);
             isPossible = anchor.IsFound[0];
             scale = isPossible ? new(anchor.Scale) : scale;
-            findings.AddRange(RiseFindings.OfScale(input.Step, anchor, input.Stage.Priors.Rise.Scale[0]));
+            findings.AddRange(RiseFindings.OfScale(input.Step, anchor, input.Stage.Priors.Rise.Scale[0], phase.Dough.Culture is not null));
         }
 
         var state = phase.Begin(scale);

@@ -29,7 +29,7 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
 
     public static CoreTarget Of(Step step, Stage stage, Anchor? anchor, PerLane start)
     {
-        if (anchor is { Growth: [var carried] })
+        if (anchor is { Growth: [var carried, ..] })
         {
             return new(carried, null);
         }

@@ -22,7 +22,7 @@ internal sealed record Delicate(int Index, string Name, Role What)
     public static bool Holds(string part, Role what, Stage stage) =>
         !stage.Recipe.Steps.Any(step => step.Component == part && step.Kind is StepKind.Cook or StepKind.Scald or StepKind.Bake)
         && stage.Formula.FindComponent(part) is { } component
-        && component.Lines.Any(line => line.Mass > Mass.Zero && (line.UsesComponent is { } used ? Holds(used, what, stage) : line.Role == what));
+        && ((what == Role.Yeast && component is { Kind: ComponentKind.Starter, Mass.Grams: > 0 }) || component.Lines.Any(line => line.Mass > Mass.Zero && (line.UsesComponent is { } used ? Holds(used, what, stage) : line.Role == what)));
 
     private static IEnumerable<Role> Of(LineFormula line, string component, IReadOnlyDictionary<string, Portion> parts, Stage stage)
     {

@@ -4,12 +4,15 @@ using Doughwright.Engine.Rehearsals.Courses;
 namespace Doughwright.Engine.Rehearsals.Steps;
 
 /// <summary>
-/// A rest, or the ripening of a preferment: the author's own time. It drifts towards the air meanwhile, and a dough rises all along, before its
+/// A rest, or a preferment that is left for hours: the author's own time. It drifts towards the air meanwhile, and a dough rises all along, before its
 /// bulk too.
 /// </summary>
 internal static class RestStep
 {
-    public static StepOutcome Run(StepInput input)
+    public static StepOutcome Run(StepInput input) => input.Step.End is Recipes.StepEnd.WhenRipe ? RipenStep.Run(input) : Drifted(input);
+
+    /// <summary>The author's own time, and the drift meanwhile.</summary>
+    public static StepOutcome Drifted(StepInput input)
     {
         var before = input.Before ?? Matter.Raw(input.Step.Component, input.Stage);
         var stated = PlainSteps.Stated(input, before, before.Celsius, before.Celsius);

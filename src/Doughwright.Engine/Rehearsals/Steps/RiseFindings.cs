@@ -10,6 +10,9 @@ internal static class RiseFindings
 {
     private const double Factor = 2;
 
+    /// <summary>How strong a ripe sour is, is known to a factor of about 3; beyond this it is not the sour. Source: sour-yeast-count.</summary>
+    private const double FactorOfSour = 5;
+
     /// <summary>By the same share of lanes the range is open: in these the dough does not rise as it was seen to.</summary>
     public static IEnumerable<Finding> OfLanes(Step step, PerLane until, RiseState state)
     {
@@ -21,7 +24,7 @@ internal static class RiseFindings
     }
 
     /// <summary>Yeast against the stated time: a rate beyond a factor of two from the book's is a slip of the pen, a tired yeast or a wrong unit.</summary>
-    public static IEnumerable<Finding> OfScale(Step step, RiseAnchor anchor, double bookScale)
+    public static IEnumerable<Finding> OfScale(Step step, RiseAnchor anchor, double bookScale, bool isSour)
     {
         if (!anchor.IsFound[0])
         {
@@ -30,14 +33,13 @@ internal static class RiseFindings
         }
 
         var ratio = anchor.Scale[0] / bookScale;
-        if (ratio is > Factor or < 1 / Factor)
+        var factor = isSour ? FactorOfSour : Factor;
+        if (ratio > factor || ratio < 1 / factor)
         {
-            yield return StepFindings.About(
-                step,
-                ratio > 1 ? "rise-faster-than-yeast" : "rise-slower-than-yeast",
-                Grade.Warning,
-                false,
-                ("factor", Math.Round(ratio > 1 ? ratio : 1 / ratio, 1)));
+            var times = Math.Round(ratio > 1 ? ratio : 1 / ratio, 1);
+            yield return isSour
+                ? StepFindings.About(step, ratio > 1 ? "rise-faster-than-sour" : "rise-slower-than-sour", Grade.Warning, false, ("factor", times))
+                : StepFindings.About(step, ratio > 1 ? "rise-faster-than-yeast" : "rise-slower-than-yeast", Grade.Warning, false, ("factor", times));
         }
     }
 }

@@ -8,6 +8,10 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// <summary>One dough at the start of a step in which it rises.</summary>
 internal sealed class RisePhase(StepInput input, Portion before, PerLane start, Body body, RiseDough dough, int doughIndex)
 {
+    /// <summary>min: only how finely a run is cut and how long it goes on hang on these.</summary>
+    private const double UsualRise = 90;
+    private const double UsualRipening = 12 * 60;
+
     public StepInput Input { get; } = input;
 
     public Portion Before { get; } = before;
@@ -34,7 +38,7 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
         : Input.Stage.Priors.ReadingError(DoughIndex);
 
     /// <summary>The author's own minutes at home, as far as they are known; else a usual time.</summary>
-    public double OwnMinutes => Input.Anchor?.HomeMinutes?.Central ?? StatedTime.Of(Input.Step) ?? 90;
+    public double OwnMinutes => Input.Anchor?.HomeMinutes?.Central ?? StatedTime.Of(Input.Step) ?? (Input.Step.End is StepEnd.WhenRipe ? UsualRipening : UsualRise);
 
     /// <summary>
     /// The phase that a step begins; null when the dough's temperature or composition is not known, or when it holds no living yeast.
@@ -42,7 +46,7 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
     public static RisePhase? Of(StepInput input, Portion before)
     {
         var component = input.Stage.Component(input.Step.Component);
-        return before.YeastDied is null && before.Celsius is { } start && Bodies.Of(input.Step, before) is { } body && Rising.DoughOf(component, input.Stage) is { } dough
+        return before.YeastDied is null && before.Celsius is { } start && Bodies.Of(input.Step, before) is { } body && Rising.DoughOf(component, input.Stage, Leaven.Of(component, input.Parts, input.Stage)) is { } dough
             ? new(input, before, start, body, dough, input.Stage.DoughIndex(component.Id))
             : null;
     }

@@ -52,7 +52,7 @@ internal sealed class RiseSpell(StepInput input, Body body, PerLane start, doubl
             return after with { Dough = dough with { State = state } };
         }
 
-        return Rests(input, before)
+        return Rests(input, before) || RipensLater(input, before)
             ? after with { Past = RisePast.Of(before.Past, new(input.Step.Id, drift.History, minutes.Values, keeps)) }
             : after;
     }
@@ -92,6 +92,12 @@ internal sealed class RiseSpell(StepInput input, Body body, PerLane start, doubl
 
     private RiseFolds? LikelyFolds() => folds is null ? null : RiseFolds.AtMinutes(
         1, [.. Enumerable.Range(0, folds.Count).Select(fold => folds.Minutes[fold * folds.Lanes])]);
+
+    /// <summary>What will be ripe in a later step begins to ripen in this one, in the fridge say.</summary>
+    private static bool RipensLater(StepInput input, Portion before) =>
+        before is { YeastDied: null, Celsius: not null }
+        && input.Stage.Recipe.Steps.SkipWhile(step => step.Id != input.Step.Id)
+            .Any(step => step.Component == input.Step.Component && step.End is Recipes.StepEnd.WhenRipe);
 
     /// <summary>Only a dough with living yeast rises before its bulk; how a preferment ripens is its own matter.</summary>
     private static bool Rests(StepInput input, Portion before) =>

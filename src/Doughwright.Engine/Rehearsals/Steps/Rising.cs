@@ -21,15 +21,37 @@ internal static class Rising
     /// <summary>No step of a drift or a rise is longer: a rise of a week is cut into more.</summary>
     public static readonly Duration LongestStep = Duration.FromMinutes(15);
 
-    /// <summary>A dough right after mixing, before any gas; null when it holds no yeast, or its composition is not known.</summary>
-    public static RiseDough? DoughOf(ComponentFormula component, Stage stage)
+    /// <summary>
+    /// A dough right after mixing, before any gas; null when it holds neither yeast nor sourdough, or its composition is not known. Where there is
+    /// bread yeast it raises the dough, and what sourdough there is counts for nothing beside it.
+    /// </summary>
+    /// <param name="leaven">What the parts it takes in bring.</param>
+    public static RiseDough? DoughOf(ComponentFormula component, Stage stage, Leaven leaven)
     {
-        if (MatterOf(component, stage.Formula) is not { } matter || matter.FreshYeast.Grams <= 0 || matter.Flour.Grams <= 0 || matter.Water.Grams <= 0)
+        if (MatterOf(component, stage.Formula) is not { } matter || matter.Flour.Grams <= 0 || matter.Water.Grams <= 0)
         {
             return null;
         }
 
-        return RiseDough.Of(matter, stage.Priors.Rise);
+        var (parameters, perFlour) = (stage.Priors.Rise, 100 / matter.Flour.Grams);
+        if (matter.FreshYeast.Grams > 0)
+        {
+            var bread = RiseDough.Of(matter, parameters);
+            return bread with { FreshYeastGrams = [.. bread.FreshYeastGrams.Select((yeast, lane) => yeast + (leaven.Grown[lane] * perFlour))] };
+        }
+
+        if (leaven.Ripe.Central <= 0)
+        {
+            return null;
+        }
+
+        var culture = Culture.In(component.Mass, matter.Flour, parameters);
+        var density = leaven.Ripe * (1 / component.Mass.Grams);
+        return RiseDough.Of(matter with { FreshYeast = leaven.Ripe.Central * Mass.FromGrams(Culture.FreshPerGramOfRipe) }, parameters) with
+        {
+            Culture = culture,
+            FreshYeastGrams = [.. culture.FreshAtMost.Select((most, lane) => most * density[lane])],
+        };
     }
 
     /// <summary>Air at the end of each step of a run that begins at <paramref name="from"/>.</summary>

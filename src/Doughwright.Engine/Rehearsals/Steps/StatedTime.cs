@@ -11,21 +11,23 @@ internal static class StatedTime
         { Measured.Time: { } measured } => measured.Minutes,
         { End: StepEnd.AfterTime end } => end.Time.Minutes,
         { End: StepEnd.ByCue end } => end.Estimate.Minutes,
+        { End: StepEnd.WhenRipe { About: { } about } } => about.Minutes,
         { Hands.Minutes: > 0 and var hands } when !GoesOnWithoutHands(step) => hands,
         { Kind: StepKind.Prepare or StepKind.Glaze } => 0,
         _ => null,
     };
 
     /// <summary>Whether the author's minutes are an estimate beside a cue, and nobody timed the step.</summary>
-    public static bool IsEstimate(Step step) => step.End is StepEnd.ByCue && step.Measured?.Time is null;
+    public static bool IsEstimate(Step step) => step.End is StepEnd.ByCue or StepEnd.WhenRipe && step.Measured?.Time is null;
 
     /// <summary>
-    /// Whether the step ends at a warmth, a growth or a core that comes by itself: the hands that began it say nothing of its length. On the
+    /// Whether the step ends at a warmth, a growth, a ripeness or a core that comes by itself: the hands that began it say nothing of its length. On the
     /// hob somebody stands by until it is warm.
     /// </summary>
     private static bool GoesOnWithoutHands(Step step) => step switch
     {
         { Kind: StepKind.Bulk or StepKind.Proof or StepKind.Bake } => true,
+        { End: StepEnd.WhenRipe } => true,
         { Kind: StepKind.Scald or StepKind.Cool or StepKind.Warm, End: StepEnd.AtTemperature } => true,
         _ => false,
     };

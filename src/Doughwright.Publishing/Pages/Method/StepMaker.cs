@@ -58,6 +58,14 @@ internal sealed class StepMaker(Rehearsal here, Both both)
             parts.Add(Rest(time, hands, step.Basis));
         }
 
+        if (step.Ripe is { } ripe)
+        {
+            parts.Add(both.Say(
+                ripe.Latest is null ? "page.ripe-window-open" : "page.ripe-window",
+                ("earliest", ripe.Earliest),
+                ("latest", ripe.Latest ?? ripe.Earliest)));
+        }
+
         parts.AddRange(step.Events.Select(each => both.Say("page.within", ("what", both.Voice.Words["event." + each.What]), ("after", each.After.Likely), ("time", each.Hands))));
         return string.Join(both.Voice.Words["list-comma"], parts);
     }

@@ -57,7 +57,7 @@ public class ShelfStripTests
         Assert.Equal(0, DrawnStrip.At(half, "x"));
     }
 
-    /// <summary>No model tells how far a poolish rises, so its row says that it is drawn without gas.</summary>
+    /// <summary>Nobody has seen how high a poolish stands, so its row says that it is drawn without gas.</summary>
     [Fact]
     public void RiseThatIsNotKnown_IsSaid()
     {

@@ -1,0 +1,94 @@
+namespace Doughwright.Engine.Baking.Radial;
+
+/// <summary>What a bake was like in every lane, at [step x lanes + lane] for the steps of its clock, the moment of going in first.</summary>
+internal sealed class BakeTrace
+{
+    /// <param name="coreOnly">Whether nothing but the core is wanted.</param>
+    public BakeTrace(BakeClock clock, int lanes, bool coreOnly = false)
+    {
+        (Clock, Lanes) = (clock, lanes);
+        double[] Column()
+        {
+            var values = new double[(clock.Count + 1) * lanes];
+            Array.Fill(values, double.NaN);
+            return values;
+        }
+
+        (Core, Drift, CoreOnly) = (Column(), new double[lanes], coreOnly);
+        (Surface, Mean, Loss, Browning) = coreOnly ? ([], [], [], []) : (Column(), Column(), Column(), Column());
+    }
+
+    public BakeClock Clock { get; }
+
+    public int Lanes { get; }
+
+    public bool CoreOnly { get; }
+
+    /// <summary>°C.</summary>
+    public double[] Core { get; }
+
+    /// <summary>°C.</summary>
+    public double[] Surface { get; }
+
+    /// <summary>°C over the volume.</summary>
+    public double[] Mean { get; }
+
+    /// <summary>Share of the dough's mass.</summary>
+    public double[] Loss { get; }
+
+    /// <summary>∫k dt.</summary>
+    public double[] Browning { get; }
+
+    /// <summary>Of the whole run, in each lane, K.</summary>
+    public double[] Drift { get; }
+
+    /// <summary>One lane as another run of the same clock had it.</summary>
+    public void TakeLane(BakeTrace other, int lane)
+    {
+        foreach (var (mine, theirs) in ((double[], double[])[])[(Core, other.Core), (Surface, other.Surface), (Mean, other.Mean), (Loss, other.Loss), (Browning, other.Browning)])
+        {
+            for (var at = lane; at < mine.Length; at += Lanes)
+            {
+                mine[at] = theirs[at];
+            }
+        }
+
+        Drift[lane] = other.Drift[lane];
+    }
+
+    /// <summary>A column at a moment, drawn straight between two steps. Not a number before the start and beyond what was run.</summary>
+    public double At(double[] column, int lane, double seconds)
+    {
+        var step = Array.BinarySearch(Clock.Seconds, seconds);
+        if (step >= 0)
+        {
+            return column[(step * Lanes) + lane];
+        }
+
+        var (after, before) = (~step, ~step - 1);
+        if (before < 0 || after > Clock.Count)
+        {
+            return double.NaN;
+        }
+
+        var share = (seconds - Clock.Seconds[before]) / Clock.Length(after);
+        var (low, high) = (column[(before * Lanes) + lane], column[(after * Lanes) + lane]);
+        return low + (share * (high - low));
+    }
+
+    /// <summary>The first moment at which a column passes a value, in s; infinite when it has not while it was run.</summary>
+    /// <param name="last">The last step to look at.</param>
+    public double When(double[] column, int lane, double passes, int last = int.MaxValue)
+    {
+        for (var step = 1; step <= Math.Min(last, Clock.Count); step++)
+        {
+            var (before, now) = (column[((step - 1) * Lanes) + lane], column[(step * Lanes) + lane]);
+            if (now >= passes)
+            {
+                return before >= passes ? Clock.Seconds[step - 1] : Clock.Seconds[step - 1] + (Clock.Length(step) * (passes - before) / (now - before));
+            }
+        }
+
+        return double.PositiveInfinity;
+    }
+}

@@ -1,0 +1,152 @@
+using System.Runtime.CompilerServices;
+using Doughwright.Engine.Numerics;
+
+namespace Doughwright.Engine.Baking.Radial;
+
+/// <summary>Bakes packs of lanes; the digits of a lane depend neither on the width of a pack nor on the other lanes in it.</summary>
+internal static class RadialBake
+{
+    /// <summary>Steps to the moment the clock is made for; later ones follow the same law.</summary>
+    public const int WorkingSteps = 100;
+
+    private const int WorkingCells = 24;
+    private const double WorkingOutermost = 0.03;
+
+    /// <summary>A step that was off by so much, in K, was too long for the drying shell: that lane is baked again with steps half as long.</summary>
+    private const double WorstDrift = 60;
+
+    private const int MostHalvings = 3;
+
+    /// <summary>The grid of every rehearsal: the core within 0.3 K of a fine one.</summary>
+    public static RadialGrid WorkingGrid(double dimensions) => new(dimensions, WorkingCells, WorkingOutermost);
+
+    /// <summary>
+    /// The moments of every bake of a piece, whatever the oven: the same at home and elsewhere, so that a step is never what tells the two apart.
+    /// Scaled by what such pieces usually take, about a quarter of an hour for 50 g and the more the heavier.
+    /// </summary>
+    /// <param name="longest">How many times the usual bake it goes on for.</param>
+    public static BakeClock ClockFor(Quantities.Mass piece, double longest)
+    {
+        var most = (int)(WorkingSteps * Elementary.Pow(longest, 2.0 / 3));
+        return new(900 * Elementary.Pow(piece.Grams / 50, 0.4), WorkingSteps, most);
+    }
+
+    /// <summary>Bakes each pack until the step that passes the moments of its lanes.</summary>
+    public static BakeTrace Until(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] seconds) =>
+        Run(grid, lanes, new Ending(seconds, null), new(clock, lanes.Count));
+
+    /// <inheritdoc cref="Until(RadialGrid, BakeClock, RadialLanes, double[])"/>
+    public static BakeTrace Until(RadialGrid grid, BakeClock clock, RadialLanes lanes, double seconds) => Until(grid, clock, lanes, Every(seconds, lanes.Count));
+
+    /// <summary>The core of each lane at its moment, °C.</summary>
+    public static double[] CoreAt(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] seconds)
+    {
+        var trace = Run(grid, lanes, new Ending(seconds, null), new(clock, lanes.Count, coreOnly: true));
+        return [.. seconds.Select((moment, lane) => trace.At(trace.Core, lane, moment))];
+    }
+
+    /// <summary>Bakes each pack until its cores have passed their targets in °C, and then so much longer, or until the clock has run out.</summary>
+    /// <param name="beyond">Factor on the time of each lane, 1 or more.</param>
+    public static BakeTrace UntilDone(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] core, double beyond = 1) =>
+        Run(grid, lanes, new Ending(Every(beyond, lanes.Count), core), new(clock, lanes.Count));
+
+    private static double[] Every(double value, int count)
+    {
+        var values = new double[count];
+        Array.Fill(values, value);
+        return values;
+    }
+
+    private static BakeTrace Run(RadialGrid grid, RadialLanes lanes, Ending ending, BakeTrace trace)
+    {
+        var kernel = new Kernel(grid, trace.Clock, lanes, ending, trace);
+        Lanes.Run(ref kernel);
+        return trace;
+    }
+
+    /// <summary>When a pack has baked long enough: at so many seconds, or so many times as long as its core took.</summary>
+    private sealed record Ending(double[] Times, double[]? Core)
+    {
+        public bool Reached(BakeTrace trace, int step, int lane, int width)
+        {
+            for (var each = lane; each < lane + width; each++)
+            {
+                if (!(trace.Clock.Seconds[step] >= (Core is null ? Times[each] : Times[each] * trace.When(trace.Core, each, Core[each], step))))
+                {
+                    return false;
+                }
+            }
+
+            return true;
+        }
+    }
+
+    private readonly record struct Kernel(RadialGrid Grid, BakeClock Clock, RadialLanes RadialLanes, Ending Ending, BakeTrace Trace) : ILaneKernel
+    {
+        [MethodImpl(MethodImplOptions.NoInlining)]
+        public void Run<T>() where T : struct, ILane<T>
+        {
+            var run = new RadialRun<T>(Grid, Clock);
+            for (var lane = 0; lane < RadialLanes.Count; lane += T.Width)
+            {
+                Bake(run, lane, 1, Clock, Trace);
+                Again<T>(lane, 2, Clock);
+            }
+        }
+
+        private void Bake<T>(RadialRun<T> run, int lane, int stride, BakeClock clock, BakeTrace trace) where T : struct, ILane<T>
+        {
+            run.Begin(RadialLanes, lane);
+            Note(run, trace, 0, lane);
+            for (var step = 1; step <= clock.Count; step++)
+            {
+                run.Advance(step);
+                if (step % stride == 0)
+                {
+                    Note(run, trace, step / stride, lane);
+                    if (Ending.Reached(trace, step / stride, lane, T.Width))
+                    {
+                        break;
+                    }
+                }
+            }
+
+            run.Drift.Store(trace.Drift, lane);
+        }
+
+        /// <summary>Lanes whose steps were too long, and only they, with steps half as long.</summary>
+        private void Again<T>(int lane, int stride, BakeClock clock) where T : struct, ILane<T>
+        {
+            while (stride <= 1 << MostHalvings && Trace.Drift.AsSpan(lane, T.Width).ContainsAnyExceptInRange(0, WorstDrift))
+            {
+                clock = clock.Halved();
+                var finer = new BakeTrace(Clock, RadialLanes.Count, Trace.CoreOnly);
+                Bake(new RadialRun<T>(Grid, clock), lane, stride, clock, finer);
+                for (var each = lane; each < lane + T.Width; each++)
+                {
+                    if (!(Trace.Drift[each] <= WorstDrift))
+                    {
+                        Trace.TakeLane(finer, each);
+                    }
+                }
+
+                stride *= 2;
+            }
+        }
+
+        private static void Note<T>(RadialRun<T> run, BakeTrace trace, int step, int lane) where T : struct, ILane<T>
+        {
+            var at = (step * trace.Lanes) + lane;
+            run.Core.Store(trace.Core, at);
+            if (trace.CoreOnly)
+            {
+                return;
+            }
+
+            run.Surface.Store(trace.Surface, at);
+            run.Mean.Store(trace.Mean, at);
+            run.Loss.Store(trace.Loss, at);
+            run.Browning.Store(trace.Browning, at);
+        }
+    }
+}

@@ -1,0 +1,17 @@
+namespace Doughwright.Engine.Baking.Radial;
+
+/// <summary>An oven as the surface of a piece feels it.</summary>
+/// <param name="Celsius">Air and walls.</param>
+/// <param name="Convective">What the air gives, W/(m² K).</param>
+/// <param name="Radiative">What the walls give, as a share of what black walls all round would.</param>
+internal sealed record RadialOven(double Celsius, double Convective, double Radiative)
+{
+    /// <summary>How much cooler the air is when the door has just been shut, K.</summary>
+    public double DoorDrop { get; init; }
+
+    /// <summary>Vapour in the air while it is steamed, Pa.</summary>
+    public double Steam { get; init; } = 1000;
+
+    /// <summary>How long, s.</summary>
+    public double SteamSeconds { get; init; }
+}
