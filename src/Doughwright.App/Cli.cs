@@ -18,7 +18,7 @@ internal static class Cli
         words ??= Words.Shipped;
         try
         {
-            var answer = Answer(arguments, input, words);
+            var answer = Answer(arguments, input, messages, words);
             if (answer.Desk is { } desk && openDesk is not null)
             {
                 return openDesk(desk, new(words, MeasureSystem.Metric));
@@ -44,7 +44,7 @@ internal static class Cli
         }
     }
 
-    private static Answer Answer(string[] arguments, Stream input, Words words)
+    private static Answer Answer(string[] arguments, Stream input, TextWriter messages, Words words)
     {
         var options = new Options();
         var parsed = options.Parse(arguments);
@@ -82,7 +82,7 @@ internal static class Cli
                 : new(HelpText.Write(options.Root, options, voice), "", ExitCode.Done) { Desk = given.Has(options.Json) ? null : desk };
         }
 
-        var run = new CommandRun(given, options, input);
+        var run = new CommandRun(given, options, input) { Progress = messages };
         var answer = command == options.Findings ? FindingsCommand.Run(run)
             : command == options.Formula ? FormulaCommand.Run(run)
             : command == options.Picture ? PictureCommand.Run(run)
@@ -91,6 +91,8 @@ internal static class Cli
             : command == options.Page ? PageCommand.Run(run)
             : command == options.Larder ? LarderCommand.Run(run)
             : command == options.Place ? PlaceCommand.Run(run)
+            : command == options.Evidence ? EvidenceCommand.Run(run)
+            : command == options.Ready ? ReadyCommand.Run(run)
             : RehearseCommand.Run(run);
         return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;
     }

@@ -16,6 +16,9 @@ internal sealed class CommandRun(Given given, Options options, Stream input)
 
     public Voice Voice => given.Faults.Voice;
 
+    /// <summary>Where a command that takes long says how far it is, while it works.</summary>
+    public TextWriter Progress { get; init; } = TextWriter.Null;
+
     public bool Json => given.Has(options.Json);
 
     /// <summary>The text of the recipe; null with a fault when there is none.</summary>

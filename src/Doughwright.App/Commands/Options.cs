@@ -100,6 +100,9 @@ internal sealed class Options
     /// <summary>Where the words were written.</summary>
     public Option<string[]> Region { get; } = Value("--region");
 
+    /// <summary>Hour at which a recipe is to be ready.</summary>
+    public Option<string[]> By { get; } = Value("--by");
+
     /// <summary>Temperature of a place made warm.</summary>
     public Option<string[]> To { get; } = Value("--to");
 
@@ -131,6 +134,10 @@ internal sealed class Options
 
     public Command Place { get; } = new("place");
 
+    public Command Evidence { get; } = new("evidence");
+
+    public Command Ready { get; } = new("ready");
+
     public RootCommand Root { get; } = [];
 
     public Options()
@@ -155,11 +162,12 @@ internal sealed class Options
             Picture, PictureOf, Step, To, In, Lamp, OpenWater, As, Out, Width, Ground, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free);
         AddTo(
             Place, To, Step, Lamp, OpenWater, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, At, Pour, Bowl, Variant, Weighed, Dough, Free);
+        AddTo(Ready, Start, By, Kitchen, Air, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed);
         AddTo(Swap, Replace);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Larder, Picture];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Ready, Larder, Picture, Evidence];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

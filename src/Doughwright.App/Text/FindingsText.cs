@@ -34,10 +34,10 @@ internal static class FindingsText
         return page.ToString();
     }
 
-    public static void WriteSection(Page page, IReadOnlyList<Finding> findings, Voice voice)
+    public static void WriteSection(Page page, IReadOnlyList<Finding> findings, Voice voice, bool quote = false)
     {
         page.Heading(voice.Say("findings-head", ("count", Count(findings, voice))));
-        WriteList(page, findings, voice, quote: false);
+        WriteList(page, findings, voice, quote);
     }
 
     /// <summary>What stands, and behind it what the author has accepted.</summary>

@@ -38,8 +38,13 @@ public static class Rehearser
     /// </summary>
     public static Rehearsal RehearseSwapped(Recipe tested, Recipe swapped, Larder larder, Request? request = null, int lanes = OrdinaryLanes)
     {
-        var home = HomeRun.Of(Formula.Balance(tested, larder), lanes);
-        var asked = InAKitchen(request ?? Request.Home);
+        return RehearseOther(HomeRun.Of(Formula.Balance(tested, larder), lanes), swapped, larder, request ?? Request.Home);
+    }
+
+    /// <summary>The same where the home run of what was tested is known.</summary>
+    internal static Rehearsal RehearseOther(HomeRun home, Recipe swapped, Larder larder, Request request)
+    {
+        var asked = InAKitchen(request);
         var other = Formula.Balance(Believable.Of(swapped), larder);
         var anchors = Variants.Anchors(home, asked);
         var stage = new Stage(Changes.Apply(other, larder, asked), asked.Kitchen ?? home.Formula.Recipe.Home, asked, home.Priors, isHome: false);

@@ -48,13 +48,13 @@ internal static class KitchenSection
     }
 
     /// <summary>"21 C", or a course over elapsed time: "17 C, 21 C after 9 h".</summary>
-    private static AirProfile? ReadAir(Phrase words)
+    public static AirProfile? ReadAir(Phrase words, Limit<Temperature>? limit = null)
     {
         var knots = new List<(Duration From, Temperature Air)>();
         foreach (var piece in words.Split())
         {
             var (said, from) = piece.Around(After) is var (before, after) ? (before, after.Duration(Limits.Hands)) : (piece, Duration.Zero);
-            if (said.Temperature(Limits.Air) is not { } air || from is not { } time)
+            if (said.Temperature(limit ?? Limits.Air) is not { } air || from is not { } time)
             {
                 return null;
             }

@@ -24,6 +24,19 @@ internal sealed record Phrase(string Text, Position Position, string Place, Find
 
     public double? Number(Limit<double> limit) => Quantity(QuantityText.TryNumber(Text), null, limit);
 
+    // Figures whose limits the caller looks at.
+    public double? AnyNumber() => Quantity(QuantityText.TryNumber(Text), null, null);
+
+    public Temperature? AnyTemperature() => Quantity(QuantityText.TryTemperature(Text), QuantityKind.Temperature, null);
+
+    public Duration? AnyDuration() => Quantity(QuantityText.TryDuration(Text), QuantityKind.Duration, null);
+
+    public Length? AnyLength() => Quantity(QuantityText.TryLength(Text), QuantityKind.Length, null);
+
+    public Volume? AnyVolume() => Quantity(QuantityText.TryVolume(Text), QuantityKind.Volume, null);
+
+    public Percent? AnyPercent() => Quantity(QuantityText.TryPercent(Text), QuantityKind.Percent, null);
+
     /// <summary>One word of a closed list.</summary>
     public T? Word<T>() where T : struct, Enum
     {

@@ -15,7 +15,7 @@ public class ExitCodeTests
     }
 
     [Theory]
-    [InlineData("evidence")]
+    [InlineData("survey")]
     public void CommandsThatDoNotExist_AreNotListed(string command)
     {
         Assert.DoesNotContain(command, Run.Of().Output, StringComparison.Ordinal);

@@ -22,6 +22,7 @@ public class OptionTests
     [InlineData("resize", "dough have kitchen piece pieces take tin tray trays")]
     [InlineData("picture", "as ground of out width")]
     [InlineData("place", "lamp step to")]
+    [InlineData("ready", "by start")]
     [InlineData("findings", "accept do")]
     [InlineData("swap", "replace")]
     [InlineData("page", "kitchen out")]

@@ -47,6 +47,13 @@ public class SchemaTests
     }
 
     [Fact]
+    public void Ready_Fits()
+    {
+        Fits("ready", Run.Of("ready", House.PotatoRolls, "--start", "22:00", "--by", "6:00", "--json").Output);
+        Fits("ready", Run.Of("ready", House.Demo("night-boat-rye.yaml"), "--start", "8:00", "--by", "6:00+1d", "--json").Output);
+    }
+
+    [Fact]
     public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), Samples.Recipe, new(Samples.Findings, [(Samples.Findings[1], "seen")]), Voice));
 
     [Fact]
@@ -71,6 +78,9 @@ public class SchemaTests
             Directory.Delete(folder, recursive: true);
         }
     }
+
+    [Fact]
+    public void Evidence_Fits() => Fits("evidence", Run.Of("evidence", House.PathTo("tests", "data", "published"), "--json").Output);
 
     [Fact]
     public void Error_Fits() => Fits("error", Run.Of("rehearse", House.PotatoRolls, "--json", "--air", "17", "--tap", "99C").Output);

@@ -50,10 +50,22 @@ public partial class PseudoLanguageTests
         NothingIsHardCoded(Run.WithWords(Bracketed, "rehearse", "--help").Output);
     }
 
+    /// <summary>The words of a case are its author's.</summary>
+    [Theory]
+    [InlineData("preferment-guide/poolish.yaml")]
+    [InlineData("zhang-2005/small-dome-loaf.yaml")]
+    [InlineData("standard-atmosphere/five-kilometres.yaml")]
+    public void Evidence(string name)
+    {
+        var text = House.PathTo("tests", "data", "published", name);
+        NothingIsHardCoded(Run.WithWords(Bracketed, "evidence", text).Output, [.. Letters().Matches(File.ReadAllText(text)).Select(word => word.Value).Distinct()]);
+        NothingIsHardCoded(Run.WithWords(Bracketed, "evidence", "--help").Output);
+    }
+
     [Fact]
     public void Faults() => NothingIsHardCoded(Run.WithWords(Bracketed, "rehearse", House.PotatoRolls, "--aer", "1", "--air", "17", "--bowl", "x=y", "--dough", "99C").Messages);
 
-    private static void NothingIsHardCoded(string output)
+    private static void NothingIsHardCoded(string output, params string[] own)
     {
         // Lines are wrapped inside brackets, so they are looked at as one text.
         var rest = output;
@@ -65,7 +77,7 @@ public partial class PseudoLanguageTests
 
         Assert.DoesNotContain('⟦', rest);
         // Names may be wrapped, so they are looked at word by word as well.
-        foreach (var known in Known().Concat(Known().SelectMany(name => name.Split(' '))))
+        foreach (var known in own.Concat(Known()).Concat(Known().SelectMany(name => name.Split(' '))))
         {
             rest = Regex.Replace(rest, $@"(?<!\p{{L}}){Regex.Escape(known)}(?!\p{{L}})", " ");
         }
@@ -83,6 +95,9 @@ public partial class PseudoLanguageTests
             .Append(recipe.Title)
             .OrderByDescending(name => name.Length);
     }
+
+    [GeneratedRegex(@"\p{L}+")]
+    private static partial Regex Letters();
 
     [GeneratedRegex("⟦[^⟦⟧]*⟧")]
     private static partial Regex Innermost();

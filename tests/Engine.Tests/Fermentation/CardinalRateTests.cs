@@ -73,31 +73,6 @@ public class CardinalRateTests
     public void EquivalentTime_OfAnHourAt20AndAnHourAt30_IsAsComputed() =>
         Assert.Equal(118.22, 60 * Against25(20) + 60 * Against25(30), 0.05);
 
-    // Gause 1932, table 5 [read]: hours to an amount of 1.0 at 5.7, 15, 28 and 37 °C; the bands are the spread of the series.
-    [Fact]
-    public void Rate_OfBreadYeast_LiesInTheBandsOfGause()
-    {
-        Assert.InRange(Against25(15) / Against25(28), 0.30, 0.45);
-        Assert.InRange(Against25(5.7) / Against25(28), 0.03, 0.08);
-        Assert.True(Against25(37) / Against25(28) > 1.15);
-    }
-
-    // Two rules of the trade [read]: a degree changes activity by 10 % (bake magazine), 17 °F halve the time (pizza oven maker). Both hold
-    // below 27 °C and are known to fail above 30.
-    [Theory]
-    [InlineData(15, 22)]
-    [InlineData(15, 24)]
-    [InlineData(17, 27)]
-    [InlineData(20, 25)]
-    public void Rate_Below27Degrees_KeepsWithin20PercentOfTheTradesRules(double cool, double warm)
-    {
-        var model = Against25(warm) / Against25(cool);
-        var tenPercent = Math.Exp((warm - cool) * Math.Log(1.1));
-        var doubling = Math.Exp((warm - cool) / 9.44 * Math.Log(2));
-        Assert.InRange(model / tenPercent, 0.8, 1.2);
-        Assert.InRange(model / doubling, 0.8, 1.2);
-    }
-
     [Theory]
     [InlineData(0, 25, 50)]
     [InlineData(0, 20, 50)]

@@ -22,10 +22,6 @@ public class WaterActivityTests
         Assert.Equal(norrish, Of(percent, Solute.Sucrose), 3e-4);
     }
 
-    // Saturated sucrose at 25 °C: 67.5 % by weight, literature 0.843 to 0.86 [memory].
-    [Fact]
-    public void Sucrose_Saturated_LiesInThePublishedBand() => Assert.InRange(Of(67.5, Solute.Sucrose), 0.843, 0.860);
-
     // fermentation sheet 8.2 [computed].
     [Theory]
     [InlineData(10, .9887)]
@@ -54,15 +50,6 @@ public class WaterActivityTests
     [InlineData(6.146, .7523)]
     public void SodiumChloride_IsAsTabulated(double molesPerKilogram, double tabulated) =>
         Assert.Equal(tabulated, WaterActivity.SodiumChloride(molesPerKilogram), 5e-4);
-
-    // Saturated sodium chloride at 25 °C: 69.20 exp(25/T) % [read: CRC handbook, constant humidity solutions; accuracy 2 %].
-    [Fact]
-    public void SodiumChloride_Saturated_HasTheHandbooksHumidity()
-    {
-        var handbook = 0.6920 * Math.Exp(25 / 298.15);
-        Assert.Equal(0.7525, handbook, 5e-5);
-        Assert.Equal(handbook, WaterActivity.SodiumChloride(6.146), 0.001);
-    }
 
     // fermentation sheet 3.2 [computed from Norrish x Pitzer: tests that they are put together right].
     [Theory]

@@ -9,9 +9,9 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 internal sealed class OvenPiece
 {
     /// <summary>The share of a round piece that its tray keeps shut, and of a loaf its tin. Source: house-bake-lanes.</summary>
-    private const double ShutByTray = 0.2;
+    public const double ShutByTray = 0.2;
 
-    private const double ShutByTin = 0.75;
+    public const double ShutByTin = 0.75;
 
     /// <summary>How far the heat of an oven may be from its default, in ln, before the rest is put down to the shape: a factor of about 12.</summary>
     private static readonly RootTolerance Tolerance = new(1e-7, 0.002, MaxEvaluations: 30, MaxExpansions: 2);

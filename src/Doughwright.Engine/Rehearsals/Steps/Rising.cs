@@ -125,7 +125,7 @@ internal static class Rising
     /// <summary>Pressure of the air, the same in every lane.</summary>
     public static double[] Pascals(Stage stage) => PerLane.Same(stage.Pressure.Pascals, stage.Lanes).Values;
 
-    private static DoughMatter? MatterOf(ComponentFormula component, Formula formula)
+    public static DoughMatter? MatterOf(ComponentFormula component, Formula formula)
     {
         var grams = component.Mass.Grams / 100;
         var composition = SmallUnknowns.Of(component);

@@ -119,7 +119,7 @@ public sealed partial class PageMarkupTests(OpenRecipes desk) : IClassFixture<Op
     [Fact]
     public async Task HandsOfTheMethod_AddUpToTheTotal()
     {
-        foreach (var recipe in new[] { "hearth-loaf", "pilot-ring", "potato-rolls", "quayside-pan-bread", "tin-loaf" })
+        foreach (var recipe in new[] { "hearth-loaf", "night-boat-rye", "pilot-ring", "potato-rolls", "quayside-pan-bread", "tin-loaf" })
         {
             var page = await desk.Page($"/recipes/{recipe}");
             var hands = page.QuerySelectorAll(".method tbody .hn").Select(cell => cell.FirstChild is IElement figure ? int.Parse(figure.TextContent, System.Globalization.CultureInfo.InvariantCulture) : 0);

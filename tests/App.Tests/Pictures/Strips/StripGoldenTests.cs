@@ -10,7 +10,7 @@ public class StripGoldenTests
     public static TheoryData<string, string> Shown()
     {
         var shown = new TheoryData<string, string>();
-        foreach (var recipe in (string[])["potato-rolls", "hearth-loaf", "tin-loaf", "pilot-ring", "quayside-pan-bread"])
+        foreach (var recipe in (string[])["potato-rolls", "hearth-loaf", "tin-loaf", "pilot-ring", "quayside-pan-bread", "night-boat-rye"])
         {
             shown.Add(recipe, "home");
             shown.Add(recipe, "mountain");

@@ -1,0 +1,79 @@
+using Doughwright.Engine.Baking.Radial;
+using Doughwright.Engine.Fermentation;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals;
+
+namespace Doughwright.Engine.Cases.Kinds;
+
+/// <summary>A piece in an oven that nobody has anchored, in the lanes of a rehearsal: vapour, skin and oven as uncertain as there.</summary>
+/// <param name="IsOvenStated">The source states what the oven gives, so that it is not uncertain.</param>
+/// <param name="Core">The core at which times are compared, °C; null when the case compares none.</param>
+internal sealed record OvenBake(RadialPiece Piece, bool IsOvenStated, double? Core) : ICaseModel
+{
+    /// <summary>A bake is followed for so many times the usual one of such a piece; what is not done by then never is.</summary>
+    private const double Longest = 12;
+
+    private static readonly Priors Priors = Priors.For(Rehearser.OrdinaryLanes, new RisePriors());
+
+    private RadialPiece[] Lanes => [.. Enumerable.Range(0, Priors.Lanes).Select(lane => Piece with
+    {
+        Effectiveness = Priors.Effectiveness[lane],
+        Skin = Priors.Skin[lane],
+        Transfer = IsOvenStated ? 1 : Priors.Transfer[lane],
+    })];
+
+    private RadialGrid Grid => RadialBake.WorkingGrid(Piece.Form.Dimensions);
+
+    public CaseAnswer Answer(CaseSeries series)
+    {
+        if (series.Of == BakeKind.TimeToCore)
+        {
+            return CaseAnswer.Each(series, core => MinutesTo(core, Piece.Oven.Celsius));
+        }
+
+        if (series.Of == BakeKind.TimeByOven)
+        {
+            return Core is { } compared ? ByOven(series, compared) : CaseAnswer.Refused(CaseFaults.NotComputed, Grade.Warning, ("quantity", series.Quantity));
+        }
+
+        var last = 60 * series.Points.Max(point => point.Place);
+        var trace = RadialBake.Until(Grid, ClockTo(last), RadialPiece.Lanes(Lanes), last);
+        return CaseAnswer.Each(series, minutes => At(series.Of, trace, 60 * minutes));
+    }
+
+    private CaseAnswer ByOven(CaseSeries series, double core)
+    {
+        var reference = MinutesTo(core, series.Reference!.Value);
+        return double.IsFinite(reference[0])
+            ? CaseAnswer.Each(series, oven => [.. MinutesTo(core, oven).Zip(reference, (minutes, known) => minutes / known)])
+            : CaseAnswer.Refused(CaseFaults.NotComputed, Grade.Warning, ("quantity", series.Quantity));
+    }
+
+    private double[] MinutesTo(double core, double oven)
+    {
+        RadialPiece[] pieces = [.. Lanes.Select(piece => piece with { Oven = piece.Oven with { Celsius = oven } })];
+        var target = new double[Numerics.Lanes.Padded(pieces.Length)];
+        Array.Fill(target, core);
+        var trace = RadialBake.UntilDone(Grid, RadialBake.ClockFor(Piece.Mass, Longest), RadialPiece.Lanes(pieces), target);
+        return [.. Enumerable.Range(0, pieces.Length).Select(lane => core <= Piece.Start.Celsius ? 0 : trace.When(trace.Core, lane, core) / 60)];
+    }
+
+    private double[] At(CaseQuantity quantity, BakeTrace trace, double seconds)
+    {
+        double[] Of(double[] column, Func<double, double> told) => [.. Enumerable.Range(0, Priors.Lanes).Select(lane => told(trace.At(column, lane, seconds)))];
+        var water = Piece.Dough.Water;
+        return quantity == BakeKind.CoreTemperature ? Of(trace.Core, celsius => celsius)
+            : quantity == BakeKind.SurfaceTemperature ? Of(trace.Surface, celsius => celsius)
+            : quantity == BakeKind.Loss ? Of(trace.Loss, share => 100 * share)
+            // What is lost is water: kg per kg of dry matter.
+            : Of(trace.Loss, share => water - (share * (1 + water)));
+    }
+
+    /// <summary>A clock that goes on to a moment, its steps by the same law as in every rehearsal.</summary>
+    private BakeClock ClockTo(double seconds)
+    {
+        var usual = RadialBake.ClockFor(Piece.Mass, 1).Seconds[^1];
+        return RadialBake.ClockFor(Piece.Mass, Require.Within(Math.Max(1, 1.1 * seconds / usual), 1, Longest, "Time in the oven, in usual bakes of such a piece,"));
+    }
+}
