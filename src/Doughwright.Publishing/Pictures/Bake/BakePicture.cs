@@ -34,7 +34,7 @@ internal static class BakePicture
 
         svg.Path("rline", Run(bake, frame, moment => moment.Core));
         var end = bake.Course[^1];
-        string Name(string key, Temperature figure) => voice.Say("bake.picture-" + key, ("figure", voice.Degrees(figure)));
+        string Name(string key, Temperature figure) => voice.Say("bake.picture-" + key, ("figure", voice.Degrees(figure, asked: true)));
         new EndNames(BakeFrame.Right, BakeFrame.Head, BakeFrame.Foot, BakeFrame.Width).Draw(
             svg, [.. faces.Select(face => (frame.Y(face.Of(end)), Name(face.Key, face.Of(end)))), (frame.Y(end.Core), Name("core", end.Core))]);
         var height = DrawMaps(svg, bake, voice);
@@ -77,11 +77,11 @@ internal static class BakePicture
         foreach (var (slice, at) in bake.Slices.Select((slice, at) => (slice, at)))
         {
             var middle = BakeFrame.Left + (column * (at + 0.5));
-            map.Draw(svg, slice, middle - (map.Width / 2), MapsTop + ((HighestMap - map.Height) / 2));
-            svg.Text(Lettering.Axis.Class, middle, MapsTop + HighestMap + Below, voice.Text(slice.After), Anchor.Middle);
+            map.Draw(svg, slice, middle - (map.Width / 2), MapsTop);
+            svg.Text(Lettering.Axis.Class, middle, MapsTop + map.Height + Below, voice.Text(slice.After), Anchor.Middle);
         }
 
-        return MapsTop + HighestMap + Below + 12;
+        return MapsTop + map.Height + Below + 12;
     }
 
     private static string Description(BakedSection bake, Voice voice) => voice.Say(

@@ -7,6 +7,9 @@ namespace Doughwright.Publishing.Pictures.Bake;
 /// <param name="PerMillimetre">Units of the picture.</param>
 internal sealed record SectionMap(BakedSection Section, double PerMillimetre)
 {
+    /// <summary>Each mark goes this far under the next, so that no ground shows between them.</summary>
+    private const double Under = 0.4;
+
     public double Width => PerMillimetre * (Section.Lies ? Section.Height.Millimetres : 2 * Section.Radius.Millimetres);
 
     public double Height => PerMillimetre * (Section.Lies ? 2 * Section.Radius.Millimetres : Section.Height.Millimetres);
@@ -31,7 +34,7 @@ internal sealed record SectionMap(BakedSection Section, double PerMillimetre)
             }
         }
 
-        svg.Rect("outline", x, y, Width, Height);
+        svg.Rect("mapedge", x, y, Width, Height);
     }
 
     private void Mark(Svg svg, SectionSlice slice, string colour, int layer, double inner, double outer, double x, double y)
@@ -42,11 +45,11 @@ internal sealed record SectionMap(BakedSection Section, double PerMillimetre)
         {
             if (Section.Lies)
             {
-                svg.Rect(looks, x + (PerMillimetre * low), y + (PerMillimetre * (radius - to)), PerMillimetre * (high - low), PerMillimetre * (to - from));
+                svg.Rect(looks, x + (PerMillimetre * low), y + (PerMillimetre * (radius - to)), (PerMillimetre * (high - low)) + Under, (PerMillimetre * (to - from)) + Under);
             }
             else
             {
-                svg.Rect(looks, x + (PerMillimetre * (radius + from)), y + (PerMillimetre * (slice.Levels[^1] - high)), PerMillimetre * (to - from), PerMillimetre * (high - low));
+                svg.Rect(looks, x + (PerMillimetre * (radius + from)), y + (PerMillimetre * (slice.Levels[^1] - high)), (PerMillimetre * (to - from)) + Under, (PerMillimetre * (high - low)) + Under);
             }
         }
 
