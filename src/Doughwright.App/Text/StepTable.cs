@@ -89,6 +89,11 @@ internal sealed class StepTable(Rehearsal rehearsal, Voice voice)
             yield return Happening(happening);
         }
 
+        if (step.RisesMeanwhile is { } growth)
+        {
+            yield return voice.Say("rises-meanwhile", ("growth", Show.Number(growth, 1)));
+        }
+
         if (step.Dial is { } dial)
         {
             yield return voice.Say("dial", ("here", Setting(dial.Here)), ("others", dial.Others.Select(Setting)));

@@ -53,6 +53,9 @@ internal sealed record Portion
     /// <summary>What it was shaped into; null before, and where nothing tells.</summary>
     public PieceShape? Shape { get; init; }
 
+    /// <summary>Whether its pieces lie so close on their tray that their sides touch from the shaping on.</summary>
+    public bool PiecesTouch { get; init; }
+
     /// <summary>Pieces it has been divided into; 1 before.</summary>
     public int Pieces { get; init; } = 1;
 }

@@ -20,6 +20,9 @@ public enum Basis
 /// <summary>One step of a rehearsal.</summary>
 public sealed record RehearsedStep
 {
+    /// <summary>A dough hardly moves in a rest that is shorter.</summary>
+    private static readonly Duration LongRest = Duration.FromHours(1);
+
     public required string Id { get; init; }
 
     public required StepKind Kind { get; init; }
@@ -57,6 +60,9 @@ public sealed record RehearsedStep
 
     /// <summary>Volume at the end as a multiple of the volume after mixing. For a final proof it is for programs, never a goal for a person.</summary>
     public double? Growth { get; init; }
+
+    /// <summary>The same where a dough rests for an hour or more, on the bench or in the fridge: what it comes to meanwhile, worth telling a person.</summary>
+    public double? RisesMeanwhile => Kind == StepKind.Rest && Time is { } time && time.Likely >= LongRest ? Growth : null;
 
     /// <summary>
     /// From when to when a preferment is good to use, likely; null for what does not ripen. Without the range of <see cref="Time"/>: a preferment that

@@ -89,4 +89,47 @@ public class SheetTests
     [InlineData("vessel: tray, 20 x 20 cm", 12, true)]
     public void ATray_IsHeldAgainstTheRisenPieces(string vessel, int pieces, bool told) => Assert.Equal(
         told, Of($"{pieces} rolls of 70 g", vessel, "trays: 1").Findings.Any(finding => finding.Kind == "tray-too-small"));
+
+    /// <summary>Side by side they lose their sides to each other, and warm later.</summary>
+    [Fact]
+    public void PiecesThatTouch_WarmLater()
+    {
+        double End(string tray) => Of("12 rolls of 70 g", tray, "trays: 1").FindStep("proof")!.EndTemperature!.Value.Celsius;
+        Assert.True(End("vessel: tray, 24 x 20 cm") < End("vessel: tray, 60 x 45 cm") - 1);
+        Assert.Equal(End("vessel: tray, 60 x 45 cm"), End("vessel: tray"), 1e-9);
+    }
+
+    /// <summary>860 g of dough just mixed take about 0.76 l, at 1.6 times 1.2 l, and more in the fridge.</summary>
+    [Theory]
+    [InlineData("1 l", true)]
+    [InlineData("3 l", false)]
+    public void ABowlThatIsTooSmall_IsTold(string bowl, bool told)
+    {
+        var text = RecipeText.Read($"""
+            doughwright: 1
+            title: Bowl of dough
+            make: 1 loaf of 860 g
+            home:
+              air: 22 C
+            parts:
+              dough:
+                strong white flour: 500 g
+                water: 350 g, at 22 C
+                salt: 10 g
+                instant yeast: 3 g
+            steps:
+              mix:
+                of: dough
+                hands: 10 min
+                way: by hand
+              bulk:
+                of: dough
+                vessel: steel bowl, 500 g, {bowl}
+                cover: covered
+                ends: at 1.6 times its volume
+                measured: 70 min
+                cue: at the tape
+            """);
+        Assert.Equal(told, Rehearser.Rehearse(text.Recipe!, Larder.Shipped).Findings.Any(finding => finding is { Kind: "bowl-too-small", Place: "steps.bulk" }));
+    }
 }

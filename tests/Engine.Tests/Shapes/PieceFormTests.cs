@@ -21,7 +21,7 @@ public class PieceFormTests
         var ball = PieceForms.Of(PieceShape.Ball, volume * growth);
         Assert.Equal(volume * growth, form.CubicMetres, 1e-12 + (1e-9 * volume));
         // The edges of a sheet are neglected, so a thick patch of dough is none.
-        Assert.True(form.SquareMetres >= ball.SquareMetres * (1 - 1e-9) || (shape == PieceShape.Sheet && form.High > form.Long / 3), $"{shape}");
+        Assert.True(form.SquareMetres >= ball.SquareMetres * (1 - 1e-9) || (shape == PieceShape.Sheet && form.High > form.Long / 4), $"{shape}");
         var heat = form.Heat;
         Assert.InRange(heat.Dimensions, 1, 6);
         // Volume over area is that of the true shape.

@@ -3,11 +3,12 @@ using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Steps;
+using Doughwright.Engine.Shapes;
 
 namespace Doughwright.Engine.Rehearsals.Courses;
 
 /// <summary>
-/// A baked piece that gives its heat to the air: a ball as risen as when it went in, evenly as warm as its mean, with radiation and natural
+/// A baked piece that gives its heat to the air: of its shape, as risen as when it went in, evenly as warm as its mean, with radiation and natural
 /// convection from a dry crust. Nobody measures it, so it is computed for the picture and told nowhere. Source: hot-surfaces.
 /// </summary>
 internal sealed class HotPiece
@@ -29,7 +30,9 @@ internal sealed class HotPiece
 
         var gas = risen is null ? Bodies.AirAfterMixing : 1 - (1 / baked.Swollen(risen.VolumePerGasFree.Central));
         var properties = known with { SpecificHeat = SpecificHeat.FromJoulesPerGramKelvin(baked.JoulesPerKelvin / baked.Mass.Grams) };
-        return new(Body.Piece(baked.Mass / baked.Pieces, properties.WithGas(gas)));
+        var (mass, raw) = (baked.Mass / baked.Pieces, Body.VolumeOf(baked.Mass / baked.Pieces, properties));
+        var form = PieceForms.Of(baked.Shape ?? PieceShape.Ball, raw, Body.VolumeOf(mass, properties.WithGas(gas)) / raw, baked.Vessel?.Size);
+        return new(Body.Of(form, properties.WithGas(gas)));
     }
 
     public IReadOnlyList<WayPoint> Cool(double celsius, AirProfile air, Where where, double minutes)

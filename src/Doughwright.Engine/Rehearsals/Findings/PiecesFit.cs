@@ -17,7 +17,28 @@ internal static class PiecesFit
 
     private static readonly Temperature PropertiesAt = Temperature.FromCelsius(25);
 
-    public static IEnumerable<Finding> Of(RunResult run) => [.. Tin(run), .. Tray(run)];
+    public static IEnumerable<Finding> Of(RunResult run) => [.. Bowl(run), .. Tin(run), .. Tray(run)];
+
+    /// <summary>A bowl whose size is known, at the end of each rise or rest in it: told once, where the dough stands highest.</summary>
+    private static IEnumerable<Finding> Bowl(RunResult run)
+    {
+        var fullest = run.Each()
+            .Where(pair => pair.Step is { Kind: StepKind.Bulk or StepKind.Rest, Vessel: { Shape: VesselShape.Bowl or VesselShape.Pot, Size.Volume: not null } })
+            .Select(pair => (pair.Step, Room: pair.Step.Vessel!.Size!.Volume!.Value, Needs: RoomOf(pair.Outcome.After)))
+            .Where(held => held.Needs is { } needs && needs > held.Room)
+            .OrderByDescending(held => held.Needs!.Value.Litres)
+            .FirstOrDefault();
+        if (fullest.Step is { } step)
+        {
+            yield return StepFindings.About(step, "bowl-too-small", Grade.Warning, false, ("needs", fullest.Needs!.Value), ("room", fullest.Room));
+        }
+    }
+
+    /// <summary>Room that all of a risen dough takes; null when that is not known.</summary>
+    private static Volume? RoomOf(Portion portion) =>
+        portion is { Dough: { } dough, Pieces: 1 } && portion.Mass > Mass.Zero && ThermalProperties.Of(portion.Composition, PropertiesAt) is { } properties
+            ? Volume.FromLitres(1000 * Body.VolumeOf(portion.Mass, properties) * portion.Swollen(dough.VolumePerGasFree.Central))
+            : null;
 
     private static IEnumerable<Finding> Tin(RunResult run)
     {

@@ -42,6 +42,12 @@ internal static class Bodies
             : body;
     }
 
+    /// <summary>Room that one piece takes when it has just been shaped, m³; null when its composition is not known or there is nothing of it.</summary>
+    public static double? VolumeOfPiece(Portion portion) =>
+        portion.Mass > Mass.Zero && ThermalProperties.Of(portion.Composition, PropertiesAt) is { } known
+            ? Body.VolumeOf(portion.Mass / portion.Pieces, known.WithGas(AirAfterMixing))
+            : null;
+
     /// <summary>How readily the step's surroundings take heat, before anything was measured.</summary>
     public static ExchangeCoefficient ExchangeOf(Step step, double startCelsius, double endCelsius, double airCelsius) => step switch
     {

@@ -22,7 +22,22 @@ internal static class PieceOf
         var shape = In(step, portion);
         var vessel = step.Vessel ?? portion.Vessel;
         var size = (shape, vessel?.Shape) is (PieceShape.TinLoaf, VesselShape.Tin) or (PieceShape.Sheet, VesselShape.Tray or VesselShape.Tin) ? vessel!.Size : null;
-        return PieceForms.Of(shape, volume, growth, size, step.Depth);
+        var form = PieceForms.Of(shape, volume, growth, size, step.Depth);
+        return portion.PiecesTouch && step.Depth is null ? form.Surrounded() : form;
+    }
+
+    /// <summary>
+    /// Whether the pieces find no room apart on their trays as they are shaped. Then they lose their sides to each other; where no tray's floor or
+    /// number is written they are taken to lie apart.
+    /// </summary>
+    public static bool Touch(Portion shaped, double volume, Stage stage)
+    {
+        var tray = stage.Recipe.Steps.Select(step => step.Vessel).LastOrDefault(vessel => vessel is { Shape: VesselShape.Tray, Size.Floor: not null });
+        return shaped.Pieces > 1
+            && stage.Recipe.Steps.Select(step => step.Trays).LastOrDefault(count => count is > 0) is { } trays
+            && tray?.Size is { } size
+            && TrayLoad.Of(PieceForms.Of(shaped.Shape ?? PieceShape.Ball, volume), size) is { } load
+            && load.Of((shaped.Pieces + trays - 1) / trays) != Lying.Apart;
     }
 
     private static PieceShape In(Step step, Portion portion) => step switch
@@ -31,6 +46,7 @@ internal static class PieceOf
         // Laid into its tin for the proof without a word about it in the shaping.
         { Kind: StepKind.Proof, Vessel.Shape: VesselShape.Tin } when portion.Pieces == 1 => PieceShape.TinLoaf,
         _ when portion.Shape is { } shaped => shaped,
+        _ when portion.Vessel?.Shape == VesselShape.Tin && portion.Pieces == 1 => PieceShape.TinLoaf,
         _ => portion.Pieces > 1 ? PieceShape.Ball : PieceShape.Boule,
     };
 }

@@ -12,7 +12,8 @@ internal static class ShapeStep
     public static StepOutcome Run(StepInput input)
     {
         var shaped = LaidIn.To(input, Shaped(input));
-        return shaped with { After = shaped.After with { Shape = PieceOf.Shaped(input.Step, input.Stage) ?? shaped.After.Shape } };
+        var after = shaped.After with { Shape = PieceOf.Shaped(input.Step, input.Stage) ?? shaped.After.Shape };
+        return shaped with { After = after with { PiecesTouch = Bodies.VolumeOfPiece(after) is { } volume && PieceOf.Touch(after, volume, input.Stage) } };
     }
 
     private static StepOutcome Shaped(StepInput input)
