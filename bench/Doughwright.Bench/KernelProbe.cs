@@ -5,6 +5,7 @@ using Doughwright.Engine.Heat;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Bench;
 

@@ -11,7 +11,7 @@ namespace Doughwright.App.Commands;
 internal sealed record MadePicture(PictureFile File, byte[] Bytes, IReadOnlyList<Finding> Findings)
 {
     /// <summary>Null with a fault where it cannot be made so; null without one where what it shows is not known.</summary>
-    public static MadePicture? Of(Rehearsal rehearsal, PictureWish wish, Options options, Faults faults)
+    public static MadePicture? Of(Rehearsal rehearsal, Request request, PictureWish wish, Options options, Faults faults)
     {
         var home = rehearsal.AtHome || wish.Kind != PictureKind.Rise ? null : Rehearser.Rehearse(rehearsal.Recipe, Larder.Shipped);
         var choice = new PictureChoice(rehearsal, home, faults.Voice);
@@ -21,7 +21,7 @@ internal sealed record MadePicture(PictureFile File, byte[] Bytes, IReadOnlyList
             return null;
         }
 
-        if ((wish.Place is { } place ? choice.Draw(place) : choice.Draw(wish.Kind, wish.Step)) is not { } drawn)
+        if (Drawn(choice, rehearsal, request, wish) is not { } drawn)
         {
             return null;
         }
@@ -41,6 +41,14 @@ internal sealed record MadePicture(PictureFile File, byte[] Bytes, IReadOnlyList
         var painted = file.ToPng();
         return new(file, painted.Png, painted.Missing.Count == 0 ? [] : [About("picture-letters-left-out", Grade.Warning, ("letters", painted.Missing.ToArray()))]);
     }
+
+    private static string? Drawn(PictureChoice choice, Rehearsal rehearsal, Request request, PictureWish wish) => wish switch
+    {
+        { Place: { } place } => choice.Draw(place),
+        { Kind: PictureKind.Bake } => (wish.Step ?? choice.UsualStep(PictureKind.Bake)) is { } step
+            && Rehearser.Section(rehearsal.Formula, Larder.Shipped, request, step) is { } baked ? choice.Draw(baked) : null,
+        _ => choice.Draw(wish.Kind, wish.Step),
+    };
 
     public static Finding NotKnown(PictureWish wish) => About("picture-not-known", Grade.Error, ("picture", wish.KindAsTyped));
 

@@ -21,6 +21,7 @@ internal sealed record PictureWish(PictureKind Kind, string KindAsTyped, string?
         ["rise"] = PictureKind.Rise,
         ["heat"] = PictureKind.Heat,
         ["balance"] = PictureKind.Balance,
+        ["bake"] = PictureKind.Bake,
         ["place"] = PictureKind.Place,
     };
 

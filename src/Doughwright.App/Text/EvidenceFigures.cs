@@ -62,7 +62,7 @@ internal sealed class EvidenceFigures(SeriesResult result, Voice voice)
     public static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     /// <summary>Of a range without a tolerance a tenth of its width tells.</summary>
-    private static double FinestOf(CasePoint point) => point.Tolerance > 0 ? point.Tolerance : (point.High - point.Low) / 10;
+    private static double FinestOf(CasePoint point) => point.Tolerance > 0 ? point.Tolerance : (point.High - point.Low) / 4;
 
     private static int DecimalsOf(CaseSeries series)
     {

@@ -10,6 +10,7 @@ internal static class CaseKinds
         new RiseKind(),
         new YeastGrowthKind(),
         new YeastSpeedKind(),
+        new SourdoughGrowthKind(),
         new CoolingKind("cooling"),
         new CoolingKind("warming"),
         new MixKind(),

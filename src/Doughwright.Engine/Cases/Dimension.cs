@@ -76,8 +76,11 @@ internal sealed record Dimension(string Name, double Low, double High, FigureUni
     /// <summary>kg of water in a kg of solids.</summary>
     public static Dimension Moisture { get; } = new("moisture", 0, 20, [Unit("kg/kg", 1), Unit("g/g", 1)]);
 
+    /// <summary>1/h.</summary>
+    public static Dimension Rate { get; } = new("rate", 0, 10, [Unit("1/h", 1), Unit("1/min", 60)]);
+
     public static IReadOnlyList<Dimension> All { get; } =
-        [Time, Temperature, Mass, Altitude, Size, Volume, Share, Gas, Part, Growth, Air, DoughWarmth, Ratio, SpecificHeat, Density, Conductivity, Coefficient, Pressure, Moisture];
+        [Time, Temperature, Mass, Altitude, Size, Volume, Share, Gas, Part, Growth, Air, DoughWarmth, Ratio, SpecificHeat, Density, Conductivity, Coefficient, Pressure, Moisture, Rate];
 
     /// <summary>The units that fit, for a person.</summary>
     public string UnitNames => Kind is { } kind ? QuantityText.UnitsOf(kind) : string.Join(", ", Units.Select(unit => unit.Symbol));

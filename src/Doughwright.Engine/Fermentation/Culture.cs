@@ -20,10 +20,15 @@ internal sealed record Culture(double[] MaximumCelsius, double[] FreshAtMost)
     /// </summary>
     public static Culture In(Mass dough, Mass flour, RiseParameters parameters)
     {
-        var (standard, grams) = (new RisePriors().Maximum, 100 * (dough / flour) * FreshPerGramOfRipe);
-        return new(
-            [.. parameters.Maximum.Select(drawn => SourdoughGrowth.Yeast.MaximumCelsius + ((drawn - standard.Central) / standard.Spread))],
-            [.. parameters.Scale.Select(strength => grams * strength)]);
+        var grams = 100 * (dough / flour) * FreshPerGramOfRipe;
+        return new([.. StopsAt(SourdoughGrowth.Yeast, parameters)], [.. parameters.Scale.Select(strength => grams * strength)]);
+    }
+
+    /// <summary>Where growth by a curve stops, °C in every lane.</summary>
+    public static IEnumerable<double> StopsAt(GrowthCurve curve, RiseParameters parameters)
+    {
+        var standard = new RisePriors().Maximum;
+        return parameters.Maximum.Select(drawn => curve.MaximumCelsius + ((drawn - standard.Central) / standard.Spread));
     }
 
     /// <summary>Growth of the yeast, 1/h.</summary>

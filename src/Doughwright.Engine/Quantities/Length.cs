@@ -27,6 +27,8 @@ public readonly record struct Length : IComparable<Length>
 
     public static double operator /(Length a, Length b) => a.Metres / b.Metres;
 
+    public double Millimetres => 1000 * Metres;
+
     public static Length FromMillimetres(double millimetres) => new(millimetres / 1000);
 
     public int CompareTo(Length other) => Metres.CompareTo(other.Metres);

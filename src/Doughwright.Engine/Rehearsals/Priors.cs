@@ -1,8 +1,8 @@
 using System.Collections.Concurrent;
-using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Heat;
 using Doughwright.Engine.Numerics;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals;
 

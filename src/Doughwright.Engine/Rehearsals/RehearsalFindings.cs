@@ -27,6 +27,7 @@ internal static class RehearsalFindings
         .. HotFilling.Of(here),
         .. HighRise.Of(here.Stage),
         .. WarmSour.Of(here),
+        .. SourBesideYeast.Of(here),
         .. OverRisen.Of(here),
         .. PiecesFit.Of(here),
     ];

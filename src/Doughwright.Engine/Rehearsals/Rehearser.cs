@@ -2,6 +2,7 @@ using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Sections;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -18,6 +19,18 @@ public static class Rehearser
     /// <summary>Rehearses a recipe whose formula is known.</summary>
     public static Rehearsal Rehearse(Formula formula, Larder larder, Request request, int lanes = OrdinaryLanes) =>
         Rehearse(HomeRun.Of(formula, lanes), larder, request);
+
+    /// <summary>
+    /// A bake over a section through its piece, in the kitchen asked for: the likely answer in two dimensions, beside that of the rehearsal, which
+    /// goes along one radius. Takes some tenths of a second. Null where the step is no bake, its dough or its oven is not known, or no oven bakes
+    /// it in the author's minutes.
+    /// </summary>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static BakedSection? Section(Formula formula, Larder larder, Request request, string step, CancellationToken stop = default)
+    {
+        var home = HomeRun.Of(formula, lanes: 1);
+        return SectionBakes.Of(home.Result, Rehearse(home, larder, request).Kept, step, stop);
+    }
 
     /// <summary>
     /// Rehearses a recipe that nobody measured, with what was measured of the one it was made from: the same hands, bowls and oven, another dough.

@@ -22,6 +22,7 @@ public sealed class PictureCommandTests : IDisposable
     [InlineData("rise")]
     [InlineData("heat")]
     [InlineData("balance")]
+    [InlineData("bake")]
     public void EveryPicture_IsWritten_AsWideAsAsked(string kind)
     {
         var run = Picture("--of", kind, "--out", In("a.png"), "--width", "700", "--json");

@@ -157,6 +157,15 @@ public class RipeningTests
         Assert.DoesNotContain(Rehearser.Rehearse(recipe, Larder.Shipped).Findings, finding => finding.Kind == "sour-stands-warm");
     }
 
+    [Fact]
+    public void YeastBesideSourdough_RaisesTheDoughAlone_AndThatIsTold()
+    {
+        var both = Rehearse(Levain(5, "ripe").Replace("    salt: 5 g\n", "    salt: 5 g\n    instant yeast: 1 g\n", StringComparison.Ordinal));
+        Assert.Contains(both.Findings, finding => finding.Kind == "sour-beside-yeast" && finding.Place == "steps.bulk");
+        Assert.DoesNotContain(Rehearse(Levain(5, "ripe")).Findings, finding => finding.Kind == "sour-beside-yeast");
+        Assert.DoesNotContain(Rehearse(Preferment(100, 100, 0.06, "ripe")).Findings, finding => finding.Kind == "sour-beside-yeast");
+    }
+
     private static Recipe Of(string which, string ends) => RecipeText.Read(TextOf(which, ends)).Recipe!;
 
     private static string TextOf(string which, string ends) => which == "poolish" ? Preferment(100, 100, 0.06, ends) : Levain(5, ends);

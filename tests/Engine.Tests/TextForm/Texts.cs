@@ -25,7 +25,7 @@ internal static class Texts
         return text.Replace(piece, instead);
     }
 
-    private static IEnumerable<string> All(string folder) =>
+    public static IEnumerable<string> All(string folder) =>
         Directory.EnumerateFiles(Path.Combine(Root, folder), "*.yaml")
             .Order(StringComparer.Ordinal)
             .Select(path => Path.GetRelativePath(Root, path).Replace('\\', '/'));

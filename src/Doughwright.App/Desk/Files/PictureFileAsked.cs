@@ -51,7 +51,7 @@ internal sealed class PictureFileAsked
     /// <summary>Null when there is none; then it is said why.</summary>
     public MadePicture? Made()
     {
-        var made = wish is null ? null : MadePicture.Of(Rehearser.Rehearse(file.Recipe!, Larder.Shipped, request), wish, options, faults);
+        var made = wish is null ? null : MadePicture.Of(Rehearser.Rehearse(file.Recipe!, Larder.Shipped, request), request, wish, options, faults);
         if (made is null && Refused.Length == 0 && !faults.Any)
         {
             var finding = MadePicture.NotKnown(wish!);

@@ -37,10 +37,11 @@ internal readonly struct CrumbPack<T> where T : struct, ILane<T>
     private readonly T heatSlope;
     private readonly T boil;
     private readonly T pressure;
-    private readonly T boilingHeat;
+    private readonly T perBoilingHeat;
     private readonly T boilingContent;
     private readonly T latent;
     private readonly T boilQuadratic;
+    private readonly T perBoilQuadratic;
     private readonly T boilConstant;
     private readonly T boilProduct;
     private readonly T activity;
@@ -58,11 +59,13 @@ internal readonly struct CrumbPack<T> where T : struct, ILane<T>
         pressure = T.Load(lanes.Pressure, lane);
         Conductivity = T.Load(lanes.Conductivity, lane);
         VapourContent = T.Of(VapourOfWater) + (T.Of(CrumbLaws.VapourHeat) * boil);
-        boilingHeat = heat + (heatSlope * boil);
+        var boilingHeat = heat + (heatSlope * boil);
+        perBoilingHeat = T.Of(1) / boilingHeat;
         boilingContent = (heat + (T.Of(0.5) * heatSlope * boil)) * boil;
         latent = VapourContent - (T.Of(CrumbLaws.WaterHeat) * boil);
         boilQuadratic = boilingHeat + (latent * T.Of(BoundSlope));
         boilConstant = (latent * T.Of(Bound)) + (boilQuadratic * T.Of(CurveShift));
+        perBoilQuadratic = T.Of(0.5) / boilQuadratic;
         boilProduct = T.Of(4 * Curve) * boilQuadratic * latent;
         saturationAtBoil = T.Of(SaturationSlope) / (boil + T.Of(SaturationShift));
         var (cold, hot) = (Oswin(T.Of(25)), Oswin(T.Of(100)));
@@ -95,39 +98,63 @@ internal readonly struct CrumbPack<T> where T : struct, ILane<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (T Celsius, T PerContent, T Water) StateAt(T content, T held, T notDried)
     {
-        var one = T.Of(1);
+        var (wet, root, spread, perSpread) = Branches(content, held, notDried);
+        var wetSlope = T.WhereLess(boil, wet, perBoilingHeat, T.Of(1) / root);
+        var boils = boil + spread - T.Of(CurveShift);
+        var boilsSlope = T.Of(1) / (boilQuadratic + (latent * perSpread / spread));
+        return (T.WhereLess(boils, wet, boils, wet), T.WhereLess(boils, wet, boilsSlope, wetSlope), Left(wet, boils, spread, perSpread, held));
+    }
+
+    /// <summary>The same without how the temperature follows.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public (T Celsius, T Water) RestAt(T content, T held, T notDried)
+    {
+        var (wet, _, spread, perSpread) = Branches(content, held, notDried);
+        var boils = boil + spread - T.Of(CurveShift);
+        return (T.Min(boils, wet), Left(wet, boils, spread, perSpread, held));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private T Left(T wet, T boils, T spread, T perSpread, T held) =>
+        T.WhereLess(boils, wet, T.Max(T.Of(0), perSpread + T.Of(Bound + (BoundSlope * CurveShift)) - (T.Of(BoundSlope) * spread)), held);
+
+    /// <summary>Temperature if nothing boils, the root it rests on, and θ + θ₀ if it does.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private (T Wet, T Root, T Spread, T PerSpread) Branches(T content, T held, T notDried)
+    {
         var own = content - (VapourContent * (notDried - held));
         var least = heat + (T.Of(CrumbLaws.WaterHeat) * held);
-        var root = T.Sqrt(T.Max(one, (least * least) + (T.Of(2) * heatSlope * own)));
+        var root = T.Sqrt(T.Max(T.Of(1), (least * least) + (T.Of(2) * heatSlope * own)));
         var wet = T.Of(2) * own / (least + root);
-        var wetSlope = one / root;
-        var above = boil + ((own - boilingContent - (T.Of(CrumbLaws.WaterHeat) * held * boil)) / boilingHeat);
-        wetSlope = T.WhereLess(boil, wet, one / boilingHeat, wetSlope);
+        var above = boil + ((own - boilingContent - (T.Of(CrumbLaws.WaterHeat) * held * boil)) * perBoilingHeat);
         wet = T.WhereLess(boil, wet, above, wet);
-
         var linear = content - boilingContent - (VapourContent * notDried) + boilConstant;
-        var spread = (linear + T.Sqrt((linear * linear) + boilProduct)) / (T.Of(2) * boilQuadratic);
-        var theta = spread - T.Of(CurveShift);
-        var perSpread = T.Of(Curve) / spread;
-        var boils = boil + theta;
-        var boilsSlope = one / (boilQuadratic + (latent * perSpread / spread));
-        var left = perSpread + T.Of(Bound) - (T.Of(BoundSlope) * theta);
-        return (
-            T.WhereLess(boils, wet, boils, wet),
-            T.WhereLess(boils, wet, boilsSlope, wetSlope),
-            T.WhereLess(boils, wet, T.Max(T.Of(0), left), held));
+        var spread = (linear + T.Sqrt((linear * linear) + boilProduct)) * perBoilQuadratic;
+        return (wet, root, spread, T.Of(Curve) / spread);
     }
 
     /// <summary>Vapour pressure in crumb and how it rises, Pa and Pa/K. Where it boils it is that of the air.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (T Pascals, T PerKelvin) VapourAt(T celsius)
     {
-        var inverse = T.Of(1) / (celsius + T.Of(SaturationShift));
-        var saturated = pressure * Elementary.Exp(saturationAtBoil - (T.Of(SaturationSlope) * inverse));
+        var inverse = T.Of(1) / T.Max(T.Of(40), celsius + T.Of(SaturationShift));
+        var saturated = pressure * Short(saturationAtBoil - (T.Of(SaturationSlope) * inverse));
         var here = activity + (activitySlope * celsius);
         var pascals = here * saturated;
         var slope = saturated * ((here * T.Of(SaturationSlope) * inverse * inverse) + activitySlope);
         return (T.Min(pascals, pressure), T.WhereLess(pascals, pressure, slope, T.Of(0)));
+    }
+
+    /// <summary>e^x to ten digits for -700 to 700: a vapour pressure is not known better, and it is asked for in every shell at every step.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static T Short(T x)
+    {
+        var k = T.Round(x * T.Of(1.4426950408889634));
+        var r = x - (k * T.Of(0.6931471805599453));
+        var r2 = r * r;
+        var low = T.Of(1) + r + (r2 * (T.Of(1.0 / 2) + (r * T.Of(1.0 / 6))));
+        var high = T.Of(1.0 / 24) + (r * T.Of(1.0 / 120)) + (r2 * (T.Of(1.0 / 720) + (r * T.Of(1.0 / 5040)) + (r2 * T.Of(1.0 / 40320))));
+        return (low + (r2 * r2 * high)) * T.ScaleOfTwo(k);
     }
 
     /// <summary>1 where crumb is wet, 0 where it is dry, smooth between.</summary>

@@ -51,9 +51,10 @@ internal struct DryingFront<T> where T : struct, ILane<T>
 
     /// <summary>Share of a shell that the band has not dried.</summary>
     /// <param name="outer">Depth of its outer face.</param>
-    /// <param name="thick">Its own depth.</param>
+    /// <param name="inner">Depth of its inner face.</param>
+    /// <param name="perThick">One over the difference.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly T WetShare(T end, T outer, T thick) => T.Of(1) - ((Dried(end - outer) - Dried(end - outer - thick)) / thick);
+    public static T WetShare(T end, T outer, T inner, T perThick) => T.Of(1) - ((Dried(end - outer) - Dried(end - inner)) * perThick);
 
     /// <summary>The band as it evaporates, from its dry end to its wet one; never so thin that nothing lies in it.</summary>
     public readonly (T From, T To) Reach()

@@ -25,10 +25,12 @@ internal static class RadialBake
     /// Scaled by what such pieces usually take, about a quarter of an hour for 50 g and the more the heavier.
     /// </summary>
     /// <param name="longest">How many times the usual bake it goes on for.</param>
-    public static BakeClock ClockFor(Quantities.Mass piece, double longest)
+    /// <param name="minutes">It goes on for half as long again as so many minutes at least, up to a day.</param>
+    public static BakeClock ClockFor(Quantities.Mass piece, double longest, double minutes = 0)
     {
-        var most = (int)(WorkingSteps * Elementary.Pow(longest, 2.0 / 3));
-        return new(900 * Elementary.Pow(piece.Grams / 50, 0.4), WorkingSteps, most);
+        var usual = 900 * Elementary.Pow(piece.Grams / 50, 0.4);
+        var times = Math.Max(longest, Math.Min(90 * minutes, 86400) / usual);
+        return new(usual, WorkingSteps, (int)(WorkingSteps * Elementary.Pow(times, 2.0 / 3)));
     }
 
     /// <summary>Bakes each pack until the step that passes the moments of its lanes.</summary>
@@ -71,7 +73,10 @@ internal static class RadialBake
         {
             for (var each = lane; each < lane + width; each++)
             {
-                if (!(trace.Clock.Seconds[step] >= (Core is null ? Times[each] : Times[each] * trace.When(trace.Core, each, Core[each], step))))
+                var seconds = trace.Clock.Seconds[step];
+                if (Core is { } target
+                    ? !(trace.Core[(step * trace.Lanes) + each] >= target[each]) || seconds < Times[each] * trace.When(trace.Core, each, target[each], step)
+                    : !(seconds >= Times[each]))
                 {
                     return false;
                 }

@@ -12,8 +12,9 @@ namespace Doughwright.Engine.Baking.Radial;
 internal sealed class RadialRun<T> where T : struct, ILane<T>
 {
     private readonly RadialGrid grid;
-    private readonly T[] content, contentBefore, total, totalBefore, dried, driedLast, held, celsius, water;
-    private readonly T[] guessed, guess, slope, vapour, vapourSlope, wet;
+
+    // All of a shell side by side: one look-up a shell, and one bound to check.
+    private readonly Shell[] shells;
     private readonly T[] lower, diagonal, upper, right, scratch;
     private BakeClock clock;
     private CrumbPack<T> crumb;
@@ -23,24 +24,22 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
 
     public RadialRun(RadialGrid grid, BakeClock clock)
     {
-        (this.grid, this.clock) = (grid, clock);
+        (this.grid, this.clock, shells) = (grid, clock, new Shell[grid.Cells]);
         T[] New() => new T[grid.Cells];
-        (content, contentBefore, total, totalBefore, dried, driedLast) = (New(), New(), New(), New(), New(), New());
-        (held, celsius, water, guessed, guess, slope) = (New(), New(), New(), New(), New(), New());
-        (vapour, vapourSlope, wet, lower, diagonal, upper, right, scratch) = (New(), New(), New(), New(), New(), New(), New(), New());
+        (lower, diagonal, upper, right, scratch) = (New(), New(), New(), New(), New());
     }
 
     /// <summary>In the middle, °C.</summary>
-    public T Core => celsius[0] - (T.Of(grid.CoreWeight) * (celsius[1] - celsius[0]));
+    public T Core => shells[0].Celsius - (T.Of(grid.CoreWeight) * (shells[1].Celsius - shells[0].Celsius));
 
     /// <summary>Of the surface, °C.</summary>
     public T Surface { get; private set; }
 
     /// <summary>Over the volume, °C.</summary>
-    public T Mean => Over(celsius);
+    public T Mean => Over(0);
 
     /// <summary>Share of the dough's mass that is gone.</summary>
-    public T Loss => (start - Over(water) - (front.Film * start * T.Of(grid.Dimensions) / reach)) / (T.Of(1) + start);
+    public T Loss => (start - Over(1) - (front.Film * start * T.Of(grid.Dimensions) / reach)) / (T.Of(1) + start);
 
     /// <summary>How far browning has come, as the exponent of what is left to brown.</summary>
     public T Browning { get; private set; }
@@ -49,7 +48,7 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     public T Drift { get; private set; }
 
     /// <summary>Heat in the piece and in the vapour that left it, and heat that the oven gave, J per kg of dry matter since it went in.</summary>
-    public (T Held, T Given) Heat => (Over(total), given);
+    public (T Held, T Given) Heat => (Over(2), given);
 
     public void Begin(RadialLanes lanes, int lane)
     {
@@ -62,13 +61,24 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
         front.Begin();
         (Surface, surfaceBefore, Browning, Drift) = (enters, enters, T.Of(0), T.Of(0));
         (given, givenBefore, fromFilm, browningRate) = (holds, holds, T.Of(0), T.Of(0));
-        Array.Fill(content, holds);
-        Array.Fill(total, holds);
-        Array.Fill(dried, T.Of(0));
-        Array.Fill(driedLast, T.Of(0));
-        Array.Fill(held, start);
-        Array.Fill(water, start);
-        Array.Fill(celsius, enters);
+        for (var cell = 0; cell < shells.Length; cell++)
+        {
+            var thick = T.Of(grid.Depth[cell]) * reach;
+            shells[cell] = new()
+            {
+                Content = holds,
+                Before = holds,
+                Total = holds,
+                TotalBefore = holds,
+                Held = start,
+                Water = start,
+                Celsius = enters,
+                Outer = T.Of(grid.Outer[cell]) * reach,
+                Inner = (T.Of(grid.Outer[cell]) * reach) + thick,
+                PerThick = T.Of(1) / thick,
+            };
+        }
+
         oven = new(lanes, lane);
     }
 
@@ -82,80 +92,140 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     /// <param name="step">From 1 on, one after the other.</param>
     public void Advance(int step)
     {
-        Guess(T.Of(clock.Length(step)), T.Of(clock.Ratio[step]));
+        Dry(T.Of(clock.Length(step)), T.Of(clock.Ratio[step]));
+        Guess(in crumb, start);
+        Press(in crumb);
+        Exchange(in crumb, T.Of(1) / (solids * reach * reach));
         Balance(step, T.Of(clock.Ratio[step]));
-        Tridiagonal.Solve<T>(lower, diagonal, upper, right, scratch);
+        Solve();
+        Rest(in crumb, start);
         Settle(step);
     }
 
-    /// <summary>What dries in the step, and where the state would be if all went on as it did.</summary>
+    // The loops are short on purpose: beyond a budget the compiler stops to put the operations of a pack in line, and each becomes a call.
+
+    /// <summary>What dries in the step, and where the content would be if all went on as it did.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    private void Guess(T length, T ratio)
+    private void Dry(T length, T ratio)
     {
-        fromFilm += front.Advance(length, ratio) * start / (T.Of(grid.Depth[^1]) * reach);
+        var all = shells.AsSpan();
+        var whole = start;
+        fromFilm += front.Advance(length, ratio) * whole * all[^1].PerThick;
         var end = front.End;
-        for (var cell = 0; cell < content.Length; cell++)
+        for (var cell = 0; cell < all.Length; cell++)
         {
-            var undried = start * front.WetShare(end, T.Of(grid.Outer[cell]) * reach, T.Of(grid.Depth[cell]) * reach);
-            var kept = T.Min(held[cell], undried);
-            var dries = held[cell] - kept;
+            ref var shell = ref all[cell];
+            var kept = T.Min(shell.Held, whole * DryingFront<T>.WetShare(end, shell.Outer, shell.Inner, shell.PerThick));
+            var dries = shell.Held - kept;
             // Water that dries away takes along what it held itself: that much the content falls though nothing cools.
-            guessed[cell] = content[cell] + (ratio * (content[cell] - contentBefore[cell]))
-                - (crumb.WaterContentAt(celsius[cell]) * (dries - (ratio * driedLast[cell])));
-            driedLast[cell] = dries;
-            dried[cell] += dries;
-            held[cell] = kept;
-            var (warm, perContent, left) = crumb.StateAt(guessed[cell], kept, start - dried[cell]);
-            (guess[cell], slope[cell]) = (warm, perContent);
-            (vapour[cell], vapourSlope[cell]) = crumb.VapourAt(warm);
-            wet[cell] = crumb.Wetness(left);
+            shell.Guessed = shell.Content + (ratio * (shell.Content - shell.Before))
+                - (crumb.WaterContentAt(shell.Celsius) * (dries - (ratio * shell.DriedLast)));
+            shell.DriedLast = dries;
+            shell.Dried += dries;
+            shell.Held = kept;
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    private void Guess(ref readonly CrumbPack<T> laws, T whole)
+    {
+        var all = shells.AsSpan();
+        for (var cell = 0; cell < all.Length; cell++)
+        {
+            ref var shell = ref all[cell];
+            (shell.Guess, shell.Slope, shell.Water) = laws.StateAt(shell.Guessed, shell.Held, whole - shell.Dried);
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    private void Press(ref readonly CrumbPack<T> laws)
+    {
+        var all = shells.AsSpan();
+        for (var cell = 0; cell < all.Length; cell++)
+        {
+            ref var shell = ref all[cell];
+            (shell.Vapour, shell.VapourSlope) = laws.VapourAt(shell.Guess);
+            shell.Wet = laws.Wetness(shell.Water);
+        }
+    }
+
+    /// <summary>What passes between neighbours, and how that follows either of them.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    private void Exchange(ref readonly CrumbPack<T> laws, T perArea)
+    {
+        var all = shells.AsSpan();
+        var conducts = laws.Conductivity;
+        ReadOnlySpan<double> conductance = grid.Conductance.AsSpan(0, all.Length);
+        for (var cell = 0; cell < all.Length - 1; cell++)
+        {
+            ref var shell = ref all[cell];
+            ref var next = ref all[cell + 1];
+            var mean = T.Of(0.5) * (shell.Guess + next.Guess);
+            var both = T.Of(2) * shell.Wet * next.Wet / (shell.Wet + next.Wet + T.Of(1e-9));
+            var carries = laws.PermeanceAt(mean) * both * CrumbPack<T>.Carried(mean);
+            var face = T.Of(conductance[cell]) * perArea;
+            shell.Flow = face * ((conducts * (next.Guess - shell.Guess)) + (carries * (next.Vapour - shell.Vapour)));
+            shell.Here = face * (conducts + (carries * shell.VapourSlope)) * shell.Slope;
+            shell.There = face * (conducts + (carries * next.VapourSlope)) * next.Slope;
         }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     private void Balance(int step, T ratio)
     {
+        var all = shells.AsSpan();
         var (newest, newer, older) = (T.Of(clock.Newest[step]), T.Of(clock.Newer[step]), T.Of(clock.Older[step]));
-        var perArea = T.Of(1) / (solids * reach * reach);
-        var last = content.Length - 1;
-        for (var cell = 0; cell <= last; cell++)
+        var vapourContent = crumb.VapourContent;
+        ReadOnlySpan<double> shares = grid.Share.AsSpan(0, all.Length);
+        var below = lower.AsSpan(0, all.Length);
+        var middle = diagonal.AsSpan(0, all.Length);
+        var above = upper.AsSpan(0, all.Length);
+        var known = right.AsSpan(0, all.Length);
+        var (flow, here, there) = (T.Of(0), T.Of(0), T.Of(0));
+        for (var cell = 0; cell < all.Length; cell++)
         {
-            var share = T.Of(grid.Share[cell]);
-            var leaves = dried[cell] + (cell == last ? fromFilm : T.Of(0));
-            diagonal[cell] = share * newest;
-            right[cell] = T.Of(0) - (share * ((newest * (guessed[cell] + (crumb.VapourContent * leaves))) + (newer * total[cell]) + (older * totalBefore[cell])));
-        }
-
-        for (var cell = 0; cell < last; cell++)
-        {
-            var (here, there) = (guess[cell], guess[cell + 1]);
-            var middle = T.Of(0.5) * (here + there);
-            var both = T.Of(2) * wet[cell] * wet[cell + 1] / (wet[cell] + wet[cell + 1] + T.Of(1e-9));
-            var carries = crumb.PermeanceAt(middle) * both * CrumbPack<T>.Carried(middle);
-            var face = T.Of(grid.Conductance[cell]) * perArea;
-            var flow = face * ((crumb.Conductivity * (there - here)) + (carries * (vapour[cell + 1] - vapour[cell])));
-            var own = face * (crumb.Conductivity + (carries * vapourSlope[cell])) * slope[cell];
-            var their = face * (crumb.Conductivity + (carries * vapourSlope[cell + 1])) * slope[cell + 1];
-            right[cell] += flow;
-            right[cell + 1] -= flow;
-            diagonal[cell] += own;
-            diagonal[cell + 1] += their;
-            lower[cell + 1] = T.Of(0) - own;
-            upper[cell] = T.Of(0) - their;
+            ref var shell = ref all[cell];
+            var share = T.Of(shares[cell]);
+            var holds = shell.Guessed + (vapourContent * shell.Dried);
+            known[cell] = shell.Flow - flow - (share * ((newest * holds) + (newer * shell.Total) + (older * shell.TotalBefore)));
+            middle[cell] = (share * newest) + there + shell.Here;
+            below[cell] = T.Of(0) - here;
+            above[cell] = T.Of(0) - shell.There;
+            (flow, here, there) = (shell.Flow, shell.Here, shell.There);
         }
 
         Meet(step, ratio);
         var surface = T.Of(grid.Dimensions) / (solids * reach);
-        right[last] += surface * into * (meets - guess[last]);
-        diagonal[last] += surface * into * slope[last];
+        ref var last = ref all[^1];
+        known[^1] += (surface * into * (meets - last.Guess)) - (T.Of(shares[^1]) * newest * vapourContent * fromFilm);
+        middle[^1] += surface * into * last.Slope;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    private void Solve() => Tridiagonal.Solve<T>(lower, diagonal, upper, right, scratch);
+
+    /// <summary>Where the shells come to rest.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    private void Rest(ref readonly CrumbPack<T> laws, T whole)
+    {
+        var all = shells.AsSpan();
+        ReadOnlySpan<T> changes = right.AsSpan(0, all.Length);
+        for (var cell = 0; cell < all.Length; cell++)
+        {
+            ref var shell = ref all[cell];
+            (shell.Before, shell.Content) = (shell.Content, shell.Guessed + changes[cell]);
+            (shell.Celsius, shell.Water) = laws.RestAt(shell.Content, shell.Held, whole - shell.Dried);
+            shell.Held = T.Min(shell.Held, shell.Water);
+        }
     }
 
     /// <summary>The surface between the oven and the middle of the outermost shell.</summary>
     private void Meet(int step, T ratio)
     {
         var seconds = clock.Seconds[step];
-        var warm = guess[^1];
-        var conducts = crumb.Conductivity + (crumb.PermeanceAt(warm) * wet[^1] * CrumbPack<T>.Carried(warm) * vapourSlope[^1]);
+        ref var last = ref shells[^1];
+        var warm = last.Guess;
+        var conducts = crumb.Conductivity + (crumb.PermeanceAt(warm) * last.Wet * CrumbPack<T>.Carried(warm) * last.VapourSlope);
         within = T.Of(2 / grid.Width[^1]) * conducts / reach;
         var about = Surface + (ratio * (Surface - surfaceBefore));
         (into, meets) = oven.HeatAt(seconds, about);
@@ -183,34 +253,35 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     private void Settle(int step)
     {
         var (newest, newer, older) = (T.Of(clock.Newest[step]), T.Of(clock.Newer[step]), T.Of(clock.Older[step]));
-        var last = content.Length - 1;
-        var takes = T.Of(grid.Dimensions) / (solids * reach) * into * (meets - guess[last] - (slope[last] * right[last]));
+        var all = shells.AsSpan();
+        var vapourContent = crumb.VapourContent;
+        ReadOnlySpan<T> changes = right.AsSpan(0, all.Length);
+        ref var last = ref all[^1];
+        var takes = T.Of(grid.Dimensions) / (solids * reach) * into * (meets - last.Guess - (last.Slope * changes[^1]));
         (given, givenBefore) = ((takes - (newer * given) - (older * givenBefore)) / newest, given);
 
         var (from, to) = front.Reach();
-        var (presses, warmth) = (T.Of(0), T.Of(0));
-        for (var cell = 0; cell <= last; cell++)
+        var perBand = T.Of(1) / (to - from);
+        var (presses, warmth, drift) = (T.Of(0), T.Of(0), Drift);
+        for (var cell = 0; cell < all.Length; cell++)
         {
-            var (was, holds) = (content[cell], guessed[cell] + right[cell]);
-            var (now, _, left) = crumb.StateAt(holds, held[cell], start - dried[cell]);
-            var off = now - guess[cell];
-            var taken = off - (slope[cell] * right[cell]);
-            Drift = T.Max(Drift, T.Max(taken, T.Of(0) - taken));
-            held[cell] = T.Min(held[cell], left);
-            (celsius[cell], water[cell]) = (now, left);
-            (contentBefore[cell], content[cell]) = (was, holds);
-            var leaves = dried[cell] + (cell == last ? fromFilm : T.Of(0));
-            (totalBefore[cell], total[cell]) = (total[cell], holds + (crumb.VapourContent * leaves));
+            ref var shell = ref all[cell];
+            var change = changes[cell];
+            var off = shell.Celsius - shell.Guess;
+            var taken = off - (shell.Slope * change);
+            drift = T.Max(drift, T.Max(taken, T.Of(0) - taken));
+            (shell.TotalBefore, shell.Total) = (shell.Total, shell.Content + (vapourContent * shell.Dried));
 
-            var outer = T.Of(grid.Outer[cell]) * reach;
-            var share = T.Max(T.Of(0), T.Min(outer + (T.Of(grid.Depth[cell]) * reach), to) - T.Max(outer, from)) / (to - from);
-            presses += share * (vapour[cell] + (vapourSlope[cell] * off));
-            warmth += share * now;
+            var share = T.Max(T.Of(0), T.Min(shell.Inner, to) - T.Max(shell.Outer, from)) * perBand;
+            presses += share * (shell.Vapour + (shell.VapourSlope * off));
+            warmth += share * shell.Celsius;
         }
 
+        last.Total += vapourContent * fromFilm;
+        Drift = drift;
         presses = T.Min(presses, crumb.Pressure);
         surfaceBefore = Surface;
-        Surface = ((within * celsius[last]) + (outside * meets)) / (within + outside);
+        Surface = ((within * last.Celsius) + (outside * meets)) / (within + outside);
         Evaporate(clock.Seconds[step], from, to, presses, warmth, T.Of(clock.Length(step)));
     }
 
@@ -226,14 +297,31 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
         browningRate = rate;
     }
 
-    private T Over(T[] values)
+    /// <summary>Over the volume: temperature, water, or heat with the vapour that dried away.</summary>
+    private T Over(int which)
     {
         var sum = T.Of(0);
-        for (var cell = 0; cell < values.Length; cell++)
+        for (var cell = 0; cell < shells.Length; cell++)
         {
-            sum += T.Of(grid.Share[cell]) * values[cell];
+            ref var shell = ref shells[cell];
+            sum += T.Of(grid.Share[cell]) * (which == 0 ? shell.Celsius : which == 1 ? shell.Water : shell.Total);
         }
 
         return sum;
+    }
+
+    private struct Shell
+    {
+        // What is kept, now and a step before; Total is with the vapour that dried away.
+        public T Content, Before, Total, TotalBefore, Dried, DriedLast, Held, Celsius, Water;
+
+        // Where a step begins its Newton step.
+        public T Guessed, Guess, Slope, Vapour, VapourSlope, Wet;
+
+        // What passes to the shell without, and how that follows this one and that one.
+        public T Flow, Here, There;
+
+        // Depth of both faces, and one over what lies between.
+        public T Outer, Inner, PerThick;
     }
 }

@@ -30,6 +30,9 @@ internal sealed record BakingPiece(
 
     public CrumbLaws Laws { get; init; } = CrumbLaws.Standard;
 
+    /// <summary>The same piece in an oven that gives so many times the heat on every face.</summary>
+    public BakingPiece Scaled(double factor) => this with { Top = Top.Scaled(factor), Bottom = Bottom.Scaled(factor), Side = Side.Scaled(factor) };
+
     public double CubicMetres => Math.PI * Radius.Metres * Radius.Metres * Height.Metres;
 
     /// <summary>kg per m³ as risen.</summary>

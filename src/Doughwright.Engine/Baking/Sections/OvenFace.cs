@@ -5,9 +5,9 @@ namespace Doughwright.Engine.Baking.Sections;
 /// <param name="Radiative">W/(m² K), to the walls, or by contact to what it stands on.</param>
 /// <param name="Air">°C after so many seconds.</param>
 /// <param name="Wall">°C after so many seconds, of walls, tray or stone.</param>
-/// <param name="IsOpen">Whether vapour gets away through it: not where a tin, a tray or a stone lies against it.</param>
+/// <param name="Open">Share of it through which vapour gets away, 0 to 1: none where a tin, a tray or a stone lies against it.</param>
 /// <param name="Vapour">Pressure of vapour in the oven's air, Pa.</param>
-internal sealed record OvenFace(double Convective, double Radiative, Func<double, double> Air, Func<double, double> Wall, bool IsOpen, double Vapour)
+internal sealed record OvenFace(double Convective, double Radiative, Func<double, double> Air, Func<double, double> Wall, double Open, double Vapour)
 {
     /// <summary>Vapour in an oven without steam, in Pa: that of a kitchen. Below 2 kPa it hardly matters beside the 80 kPa of hot crumb.</summary>
     public const double KitchenVapour = 1000;
@@ -16,14 +16,17 @@ internal sealed record OvenFace(double Convective, double Radiative, Func<double
     private const double Lewis = 1070;
 
     /// <summary>An oven as hot all the time, walls and air alike.</summary>
-    public static OvenFace Steady(double coefficient, double celsius, bool isOpen = true) =>
-        new(coefficient, 0, _ => celsius, _ => celsius, isOpen, KitchenVapour);
+    public static OvenFace Steady(double coefficient, double celsius, double open = 1) =>
+        new(coefficient, 0, _ => celsius, _ => celsius, open, KitchenVapour);
 
     public double Coefficient => Convective + Radiative;
 
     /// <summary>The one temperature that gives the same heat as air and walls do together.</summary>
     public double Meets(double seconds) =>
         Coefficient > 0 ? ((Convective * Air(seconds)) + (Radiative * Wall(seconds))) / Coefficient : 0;
+
+    /// <summary>The same face in an oven that gives so many times the heat.</summary>
+    public OvenFace Scaled(double factor) => this with { Convective = factor * Convective, Radiative = factor * Radiative };
 
     /// <summary>What keeps vapour from leaving the surface, in m² s Pa/kg.</summary>
     /// <param name="skin">s/m.</param>

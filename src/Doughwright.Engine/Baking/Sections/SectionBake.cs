@@ -52,7 +52,7 @@ internal static class SectionBake
         }
     }
 
-    private static double WayToCore(BakingPiece piece) => Math.Min(piece.Radius.Metres, piece.Height.Metres / 2);
+    internal static double WayToCore(BakingPiece piece) => Math.Min(piece.Radius.Metres, piece.Height.Metres / 2);
 
     private static SectionMoment Moment(SectionMarch march, double height) =>
         new(march.Seconds, march.CoreCelsius(height), march.SideCelsius, march.TopCelsius, march.BottomCelsius, march.MeanWater, march.Loss);

@@ -139,10 +139,10 @@ internal sealed class SectionEquations
             Flows.TakeIn(cell, heat, -coefficient);
         }
 
-        if (face.IsOpen && laws.Effectiveness > 0)
+        if (face.Open > 0 && laws.Effectiveness > 0)
         {
             var hindrance = (width / (2 * permeance[cell])) + face.Hindrance(celsius, laws.SkinResistance);
-            Leave(cell, celsius, area / hindrance, vapour[cell].Pascals - face.Vapour);
+            Leave(cell, celsius, face.Open * area / hindrance, vapour[cell].Pascals - face.Vapour);
         }
     }
 

@@ -13,8 +13,8 @@ internal sealed class OvenPiece
 
     public const double ShutByTin = 0.75;
 
-    /// <summary>How far the heat of an oven may be from its default, in ln, before the rest is put down to the shape: a factor of about 12.</summary>
-    private static readonly RootTolerance Tolerance = new(1e-7, 0.002, MaxEvaluations: 30, MaxExpansions: 2);
+    /// <summary>A twentieth of a kelvin will do, since a pace takes up the rest. The heat of an oven may be off its default by a factor of about 12.</summary>
+    private static readonly RootTolerance Tolerance = new(1e-4, 0.05, MaxEvaluations: 30, MaxExpansions: 2);
 
     private const double Stride = 0.35;
 
@@ -27,16 +27,17 @@ internal sealed class OvenPiece
     private readonly BakeClock clock;
     private readonly RadialOven room;
 
-    private OvenPiece(RadialPiece[] pieces, RadialOven room)
+    private OvenPiece(RadialPiece[] pieces, RadialOven room, double minutes)
     {
         (this.pieces, this.room) = (pieces, room);
         lanes = RadialPiece.Lanes(pieces);
         grid = RadialBake.WorkingGrid(pieces[0].Form.Dimensions);
-        clock = RadialBake.ClockFor(pieces[0].Mass, LongestBake);
+        clock = RadialBake.ClockFor(pieces[0].Mass, LongestBake, minutes);
     }
 
     /// <summary>Null when too little of the dough is known to say how it takes heat, or there is too little water in it for a dough.</summary>
-    public static OvenPiece? Of(Portion portion, PerLane start, OvenSetting oven, Stage stage)
+    /// <param name="minutes">What the author took; 0 where that is not known.</param>
+    public static OvenPiece? Of(Portion portion, PerLane start, OvenSetting oven, Stage stage, double minutes)
     {
         var mass = portion.Mass / portion.Pieces;
         if ((BakingDough.Of(portion.Composition) ?? BakingDough.Of(1000 * portion.JoulesPerKelvin / portion.Mass.Grams)) is not { } dough || !(mass.Grams > 0))
@@ -68,21 +69,22 @@ internal sealed class OvenPiece
             };
         }
 
-        return new(pieces, BakeLaws.Room(stage.Kitchen.Air.At(Duration.Zero).Celsius));
+        return new(pieces, BakeLaws.Room(stage.Kitchen.Air.At(Duration.Zero).Celsius), minutes);
     }
 
     /// <summary>A loaf tin, twice as long as wide.</summary>
     private static RadialForm Tin { get; } = RadialForm.OfBox(Length.FromMillimetres(200), Length.FromMillimetres(100), Length.FromMillimetres(100));
 
     /// <summary>
-    /// What the oven gives, against its default, so that each lane's core comes to its target in its minutes. Where no oven could do that in such a
-    /// piece, the strongest or weakest stands and the pace of the whole bake makes up the rest: then the piece is flatter or thicker than it is taken for.
+    /// What the oven gives, against its default, so that each lane's core comes to its target in its minutes, and the bake itself. A pace takes up
+    /// what is left, to the last digit: next to nothing, unless no oven could bake such a piece in that time. Then the strongest or weakest stands,
+    /// and the piece is flatter or thicker than it is taken for.
     /// </summary>
-    public (PerLane Transfer, PerLane Pace) Fit(PerLane core, PerLane minutes)
+    public (PerLane Transfer, BakedPiece Baked) Fit(PerLane core, PerLane minutes)
     {
         var seconds = Padded(minutes, each => each * 60);
         var target = Padded(core, each => each);
-        var padded = LaneRoots.From(
+        var found = LaneRoots.From(
             (logs, off) =>
             {
                 var cores = RadialBake.CoreAt(grid, clock, With(logs), seconds);
@@ -96,33 +98,15 @@ internal sealed class OvenPiece
             Stride,
             rising: true,
             Tolerance);
-        var found = padded.Select(root => root.X).ToArray();
-        var transfer = new PerLane([.. found.Take(core.Count).Select(Elementary.Exp)]);
-        var pace = PerLane.Same(1, core.Count);
-        if (padded.Take(core.Count).All(root => root.IsFound))
-        {
-            return (transfer, pace);
-        }
-
-        var trace = RadialBake.UntilDone(grid, clock, With(found), target);
-        for (var lane = 0; lane < core.Count; lane++)
-        {
-            if (!padded[lane].IsFound)
-            {
-                pace.Values[lane] = trace.When(trace.Core, lane, target[lane]) / seconds[lane];
-            }
-        }
-
-        return (transfer, pace);
+        double[] logs = [.. found.Select(root => root.X)];
+        var trace = RadialBake.UntilDone(grid, clock, With(logs), target);
+        var pace = core.Each((lane, celsius) => trace.When(trace.Core, lane, celsius) / seconds[lane]);
+        return (new([.. logs.Take(core.Count).Select(Elementary.Exp)]), new(trace, pace));
     }
 
     /// <summary>Bakes until the cores have come to their targets, and some time beyond.</summary>
     public BakedPiece Bake(PerLane core, PerLane transfer, PerLane pace) => new(
         RadialBake.UntilDone(grid, clock, With(Padded(transfer, Elementary.Log)), Padded(core, each => each), BakedPiece.Beyond), pace);
-
-    /// <summary>Bakes for so many minutes.</summary>
-    public BakedPiece BakeFor(PerLane minutes, PerLane transfer, PerLane pace) => new(
-        RadialBake.Until(grid, clock, With(Padded(transfer, Elementary.Log)), Padded(minutes.With(pace, (time, factor) => 60 * time * factor), each => each)), pace);
 
     /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later.</summary>
     public (double Celsius, double Minutes) CarriesOn(double minutes, double transfer, double pace)

@@ -53,7 +53,7 @@ internal static class OvenSteps
             return PlainSteps.NotCarried(input, before, before.Celsius) with { Dial = dial };
         }
 
-        if (OvenPiece.Of(before, start, step.Oven, stage) is not { } piece)
+        if (OvenPiece.Of(before, start, step.Oven, stage, StatedTime.Of(step) ?? 0) is not { } piece)
         {
             return PlainSteps.NotCarried(input, before, before.Celsius) with { Dial = dial };
         }
@@ -70,15 +70,14 @@ internal static class OvenSteps
         if (home is { } minutes)
         {
             var read = (StatedTime.IsEstimate(step) ? stage.Priors.BakeEstimate : stage.Priors.BakeReading) * minutes.Minutes;
-            var (transfer, pace) = piece.Fit(core, read);
-            if (double.IsInfinity(pace.Central))
+            var (transfer, baked) = piece.Fit(core, read);
+            if (double.IsInfinity(baked.Pace.Central))
             {
                 return TooCool(input, after, dial, start, target);
             }
 
-            var baked = piece.BakeFor(read, transfer, pace);
-            var scale = transfer * pace;
-            return Outcome(input, after, dial, start, target, read, AuthorsBasis(step), new(transfer, [target.Share, pace, baked.Browning(read)], null)) with
+            var scale = transfer * baked.Pace;
+            return Outcome(input, after, dial, start, target, read, AuthorsBasis(step), new(transfer, [target.Share, baked.Pace, baked.Browning(read)], null)) with
             {
                 Way = () => baked.Way(read.Central),
                 Bake = new(baked, piece, read, transfer, read),
@@ -148,7 +147,7 @@ internal static class OvenSteps
             return [];
         }
 
-        var spreads = Elementary.Log(pace) / Baking.Radial.BakeLaws.Transfer.Spread;
+        var spreads = Elementary.Log(pace) / BakeLaws.Transfer.Spread;
         return Math.Abs(spreads) > StepFindings.FarFromPrior ? [StepFindings.About(step, "bake-pace-unusual", Grade.Warning, false, ("factor", Math.Round(pace > 1 ? pace : 1 / pace, 1)))] : [];
     }
 

@@ -46,6 +46,7 @@ internal static class PieceOf
         // Laid into its tin for the proof without a word about it in the shaping.
         { Kind: StepKind.Proof, Vessel.Shape: VesselShape.Tin } when portion.Pieces == 1 => PieceShape.TinLoaf,
         _ when portion.Shape is { } shaped => shaped,
+        _ when portion.Vessel?.Shape == VesselShape.Tin && portion.Pieces == 1 => PieceShape.TinLoaf,
         _ => portion.Pieces > 1 ? PieceShape.Ball : PieceShape.Boule,
     };
 }

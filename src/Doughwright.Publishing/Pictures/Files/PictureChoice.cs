@@ -1,7 +1,9 @@
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Courses;
+using Doughwright.Engine.Rehearsals.Sections;
 using Doughwright.Engine.Rehearsals.Warming;
+using Doughwright.Publishing.Pictures.Bake;
 using Doughwright.Publishing.Pictures.Balance;
 using Doughwright.Publishing.Pictures.Heat;
 using Doughwright.Publishing.Pictures.Keys;
@@ -20,12 +22,13 @@ internal sealed class PictureChoice(Rehearsal rehearsal, Rehearsal? home, Voice 
     private readonly Lazy<Course> course = new(rehearsal.Course);
 
     /// <summary>Whether a kind of picture is of one step.</summary>
-    public static bool IsOfStep(PictureKind kind) => kind is PictureKind.Rise or PictureKind.Heat;
+    public static bool IsOfStep(PictureKind kind) => kind is PictureKind.Rise or PictureKind.Heat or PictureKind.Bake;
 
     /// <summary>Ids of the steps that such a picture can be of, in the order of the method.</summary>
     public IReadOnlyList<string> Steps(PictureKind kind) => kind switch
     {
         PictureKind.Rise => [.. rehearsal.Steps.Where(step => step.Kind is StepKind.Bulk or StepKind.Proof).Select(step => step.Id)],
+        PictureKind.Bake => [.. rehearsal.Steps.Where(step => step.Kind == StepKind.Bake).Select(step => step.Id)],
         PictureKind.Heat => [.. rehearsal.Steps.Where(step => step.Kind == StepKind.Mix).Select(step => step.Id)],
         _ => [],
     };
@@ -34,7 +37,8 @@ internal sealed class PictureChoice(Rehearsal rehearsal, Rehearsal? home, Voice 
     public string? UsualStep(PictureKind kind)
     {
         var steps = Steps(kind).Select(id => rehearsal.FindStep(id)!).ToList();
-        return kind == PictureKind.Rise
+        return kind == PictureKind.Bake ? steps.LastOrDefault()?.Id
+            : kind == PictureKind.Rise
             ? (steps.FirstOrDefault(step => step.Kind == StepKind.Bulk) ?? steps.FirstOrDefault())?.Id
             : (steps.LastOrDefault(step => rehearsal.Recipe.FindComponent(step.Component) is { Kind: ComponentKind.Dough }) ?? steps.LastOrDefault())?.Id;
     }
@@ -58,6 +62,9 @@ internal sealed class PictureChoice(Rehearsal rehearsal, Rehearsal? home, Voice 
             ? PlacePicture.Draw(drawn, advice, voice, Id)
             : null;
     }
+
+    /// <summary>A bake as markup for a page.</summary>
+    public string Draw(BakedSection bake) => BakePicture.Draw(bake, rehearsal.FindStep(bake.Step)!, voice, Id);
 
     private string? Rise(string? step)
     {

@@ -18,6 +18,9 @@ internal enum PictureKind
     /// <summary>What the dough consists of.</summary>
     Balance,
 
+    /// <summary>How a piece bakes, over a section through it.</summary>
+    Bake,
+
     /// <summary>How a place made warm for a dough goes.</summary>
     Place,
 }

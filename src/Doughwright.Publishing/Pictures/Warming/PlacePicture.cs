@@ -18,8 +18,6 @@ internal static class PlacePicture
     private const double Height = RibbonTop + RibbonHeight + 30;
     private const double FigureGap = 7;
     private const double FigureDrop = 4;
-    private const double BetweenNames = 21;
-    private const double NameGap = 24;
     private const double LeastBetweenTicks = 0.9;
 
     public static string Draw(PlaceAnswer place, PlaceAdvice advice, Voice voice, string id)
@@ -35,11 +33,12 @@ internal static class PlacePicture
         svg.Path("lead", frame.Run(place.Course, point => point.Room));
         svg.Path("rother", around);
         svg.Path("rline", dough);
-        DrawNames(svg, voice, [
-            (around[^1].Y, "place.picture-around." + Voice.Kebab(place.Kind.ToString()), place.Course[^1].Around.Likely),
-            (dough[^1].Y, "place.picture-dough", place.DoughEnd.Likely),
-            (asked, "place.picture-asked", advice.Target),
-            (frame.Y(place.Course[^1].Room), "place.picture-room", place.Course[^1].Room),
+        string Name(string key, Temperature figure) => voice.Say(key, ("figure", voice.Degrees(figure)));
+        new EndNames(PlaceFrame.Right, PlaceFrame.Head, PlaceFrame.Foot, PlaceFrame.Width).Draw(svg, [
+            (around[^1].Y, Name("place.picture-around." + Voice.Kebab(place.Kind.ToString()), place.Course[^1].Around.Likely)),
+            (dough[^1].Y, Name("place.picture-dough", place.DoughEnd.Likely)),
+            (asked, Name("place.picture-asked", advice.Target)),
+            (frame.Y(place.Course[^1].Room), Name("place.picture-room", place.Course[^1].Room)),
         ]);
         var ribbon = DrawWater(svg, place, frame, id, voice);
         var hatch = $"<pattern id=\"{id}h\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><line class=\"hatch\" x1=\"0\" y1=\"0\" x2=\"0\" y2=\"5\"/></pattern>";
@@ -66,30 +65,6 @@ internal static class PlacePicture
             var time = voice.Text(Duration.FromMinutes(minutes), "column");
             svg.Line("tick", x, PlaceFrame.Foot, x, PlaceFrame.Foot + 5);
             svg.Text(Lettering.Axis.Class, x, PlaceFrame.Foot + 22, minutes + frame.StepMinutes > frame.To + 1e-9 ? voice.Say("rise.hours", ("time", time)) : time, Anchor.Middle);
-        }
-    }
-
-    /// <summary>Names at the right ends of their lines, kept apart, each led to by a hair line where it had to move.</summary>
-    private static void DrawNames(Svg svg, Voice voice, IEnumerable<(double Y, string Key, Temperature Figure)> lines)
-    {
-        var sorted = lines.OrderBy(line => line.Y).ToList();
-        var places = new double[sorted.Count];
-        for (var i = 0; i < places.Length; i++)
-        {
-            places[i] = Math.Max(sorted[i].Y, i == 0 ? PlaceFrame.Head : places[i - 1] + BetweenNames);
-        }
-
-        // What was pushed below the foot goes up again, all above it with it.
-        for (var i = places.Length - 1; i >= 0; i--)
-        {
-            places[i] = Math.Min(places[i], i == places.Length - 1 ? PlaceFrame.Foot : places[i + 1] - BetweenNames);
-        }
-
-        for (var i = 0; i < places.Length; i++)
-        {
-            svg.Line("lead", PlaceFrame.Right + 3, sorted[i].Y, PlaceFrame.Right + NameGap - 4, places[i]);
-            var name = voice.Say(sorted[i].Key, ("figure", voice.Degrees(sorted[i].Figure)));
-            svg.Text(Lettering.Value.Class, PlaceFrame.Right + NameGap, places[i] + FigureDrop, Lettering.Value.Fitted(name, PlaceFrame.Width - PlaceFrame.Right - NameGap));
         }
     }
 

@@ -55,11 +55,14 @@ public partial class StripWordsTests
 
         foreach (var name in known.Where(name => name.Length > 0).OrderByDescending(name => name.Length))
         {
-            text = text.EndsWith('…') && text.Length > 3 && name.StartsWith(text[..^1], StringComparison.Ordinal) ? "" : text.Replace(name, "", StringComparison.Ordinal);
+            text = IsCut(text, name) ? "" : text.Replace(name, "", StringComparison.Ordinal);
         }
 
-        return Units().Replace(text, "");
+        // A cut name that stood behind a shorter one shows only now.
+        return Array.Exists(known, name => IsCut(text, name)) ? "" : Units().Replace(text, "");
     }
+
+    private static bool IsCut(string text, string name) => text.EndsWith('…') && text.Length > 3 && name.StartsWith(text[..^1], StringComparison.Ordinal);
 
     [GeneratedRegex("⟦[^⟦⟧]*(?:⟧|…$)")]
     private static partial Regex Innermost();

@@ -3,6 +3,7 @@ using Doughwright.Engine.Heat;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Tests.Baking.Radial;
 
@@ -54,7 +55,7 @@ internal static class Pieces
     public static BakeTrace Bake(RadialPiece piece, double minutes) => Bake([piece], minutes);
 
     public static BakeTrace Bake(IReadOnlyList<RadialPiece> pieces, double minutes) =>
-        RadialBake.Until(RadialBake.WorkingGrid(pieces[0].Form.Dimensions), new(60 * minutes, 100, 100), RadialPiece.Lanes(pieces), 60 * minutes);
+        RadialBake.Until(RadialBake.WorkingGrid(pieces[0].Form.Dimensions), new(60 * minutes, RadialBake.WorkingSteps, RadialBake.WorkingSteps), RadialPiece.Lanes(pieces), 60 * minutes);
 
     /// <summary>So many cells and steps that they stand for the exact solution.</summary>
     public static BakeTrace Finely(IReadOnlyList<RadialPiece> pieces, double minutes) =>

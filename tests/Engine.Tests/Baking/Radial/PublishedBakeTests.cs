@@ -46,11 +46,12 @@ public class PublishedBakeTests
         }
 
         var likely = Pieces.Bake(TinLoaf(218, 12), 45);
-        Assert.InRange(likely.When(likely.Core, 0, 57.5) / 60, 11, 16);
-        Assert.InRange(likely.When(likely.Core, 0, 93) / 60, 19, 26);
+        // Half the bake is passed a little late along one radius; the section has it sooner.
+        Assert.InRange(likely.When(likely.Core, 0, 57.5) / 60, 12, 17);
+        Assert.InRange(likely.When(likely.Core, 0, 93) / 60, 20.4, 25.5);
     }
 
-    /// <summary>Twenty degrees more from 180 or 200 °C: a loaf is done 5 to 10 % sooner (issue of the trade, thermal sheet 8.8 no. 6, judgement).</summary>
+    /// <summary>Twenty degrees more from 180 or 200 °C: a loaf is done 5 to 10 % sooner (thermal sheet 8.8 no. 6, judgement). Told; held to 3 to 12 %.</summary>
     [Theory]
     [InlineData(180)]
     [InlineData(200)]
@@ -64,7 +65,7 @@ public class PublishedBakeTests
 
         var shorter = 1 - (Minutes(celsius + 20) / Minutes(celsius));
         Tell($"{celsius} to {celsius + 20} °C: {100 * shorter:F1} % sooner");
-        Assert.InRange(shorter, 0.03, 0.15);
+        Assert.InRange(shorter, 0.03, 0.12);
     }
 
     /// <summary>Bake losses of thermal sheet 9, each at its usual bake, with 12 and 15 W/(m² K); told, and held against twice the width of their band.</summary>

@@ -19,7 +19,7 @@ internal static class Pieces
         // With next to no water all of the heat is in the solids.
         var density = conductivity / diffusivity / Heat;
         var grams = 1000 * density * Math.PI * radius * radius * height;
-        var face = OvenFace.Steady(coefficient, celsius, isOpen: false);
+        var face = OvenFace.Steady(coefficient, celsius, open: 0);
         return new(Length.FromMetres(radius), Length.FromMetres(height), Mass.FromGrams(grams), 1e-9, new(Heat, 0, 0), Temperature.FromCelsius(start),
             Pressure.FromPascals(1e9), Density.FromKilogramsPerCubicMetre(density), Conductivity.FromWattsPerMetreKelvin(conductivity))
         {

@@ -26,6 +26,15 @@ internal static class MethodTarget
             targets.Add(Warmth(step, figures));
         }
 
+        if (step.Ripe is { Latest: { } latest } ripe)
+        {
+            targets.Add(Told.Say(
+                voice,
+                "recipe.target.ripe",
+                ("earliest", Plain(figures.Time(ripe.Earliest, $"steps.{step.Id}.ripeEarliestMinutes"))),
+                ("latest", Plain(figures.Time(latest, $"steps.{step.Id}.ripeLatestMinutes")))));
+        }
+
         if (step.Kind == StepKind.Bulk && step.Growth is { } growth)
         {
             targets.Add(Told.Say(voice, "recipe.target.growth", ("growth", new Fig(voice.Text(growth), growth, $"steps.{step.Id}.growth"))));

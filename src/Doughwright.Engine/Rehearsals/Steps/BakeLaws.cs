@@ -1,7 +1,9 @@
+using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Baking.Sections;
 using Doughwright.Engine.Fermentation;
+using Doughwright.Engine.Kitchens;
 
-namespace Doughwright.Engine.Baking.Radial;
+namespace Doughwright.Engine.Rehearsals.Steps;
 
 /// <summary>What of the laws of baking is not known for sure, one set for whatever is baked, along one radius as over a section.</summary>
 internal static class BakeLaws
@@ -25,8 +27,8 @@ internal static class BakeLaws
     /// An oven by its kind. Over all faces of a piece on its tray: air that hardly moves gives 4.5 W/(m² K), a fan 8; walls shine on it with 0.45 of
     /// what black walls all round would. With 12 and 15 in all at a surface of 100 °C, the customary pairs of dials bake alike. Source: oven-coefficient.
     /// </summary>
-    public static RadialOven Oven(Kitchens.OvenMode mode, double celsius) =>
-        new(celsius, mode == Kitchens.OvenMode.Fan ? 8 : 4.5, 0.45) { DoorDrop = DoorDrop };
+    public static RadialOven Oven(OvenMode mode, double celsius) =>
+        new(celsius, mode == OvenMode.Fan ? 8 : 4.5, 0.45) { DoorDrop = DoorDrop };
 
     /// <summary>A piece out of the oven on a rack: what still air and a room give. Source: hot-surfaces.</summary>
     public static RadialOven Room(double celsius) => new(celsius, 5, 0.9);
