@@ -13,6 +13,9 @@ internal static class OverRisen
     /// <summary>A dough that makes so many times the rise that it can hold is lost: an error, not a warning. A choice; common practice, no source.</summary>
     private const double Lost = 2;
 
+    /// <summary>Less beyond what it holds than this is no news: nobody knows that to a tenth. A choice.</summary>
+    private const double Margin = 1.1;
+
     public static IEnumerable<Finding> Of(RunResult run)
     {
         var (flour, ceiling) = HomeRun.FlourOf(run.Stage.Formula);
@@ -55,7 +58,7 @@ internal static class OverRisen
             }
 
             var step = run.Graph.Steps[index];
-            if (!isPast && spell.Filled(scale, most) is { Passed: { } passed } filled)
+            if (!isPast && spell.Filled(scale, most) is { Passed: { } passed } filled && filled.Highest > Margin * most)
             {
                 yield return (step, filled.Highest, passed);
                 isPast = true;
