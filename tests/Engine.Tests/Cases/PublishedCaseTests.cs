@@ -16,8 +16,6 @@ public class PublishedCaseTests
         ["air-pressure-popular-table/air pressure"] = "its figure for 3 km is not that of the standard atmosphere",
         ["altitude-rises-faster/speed by altitude"] = "a rule on the safe side; physics gives less at 3,000 ft",
         ["freilich-1949-proofers/speed by air"] = "mass and dose are not told, and a dough at 57 °C is beyond its yeast",
-        ["gaenzle-faq-bacteria/speed"] = "the published curve is slower in the cold and quicker near its end than its author tells in words",
-        ["gaenzle-faq-yeast/speed"] = "at 34 °C the published curve is half of what its author tells in words",
         ["friction-stand-mixer/dough temperature"] = "the trade gives 2 to 4 K for machines, this page 1.1 to 1.7",
         ["gause-1932-warm/speed"] = "growth stops at 41 °C, gas does not",
         ["handbook-heat-egg/specific heat"] = "the handbook's figure is too low for so much water",
