@@ -21,50 +21,31 @@ internal sealed class YeastSpeedKind : CaseKind
 
     public override IReadOnlyList<CaseQuantity> Quantities => [Speed, Lowest, Best, Highest];
 
-    public override ICaseModel? Read(CaseConditions conditions) => conditions.NeedWord<Microbe>(Of) switch
-    {
-        Microbe.BreadYeast => new BreadYeast(),
-        Microbe.SourdoughYeast => new Sourdough(SourdoughGrowth.Yeast),
-        Microbe.SourdoughBacteria => new Sourdough(SourdoughGrowth.Bacteria),
-        _ => null,
-    };
+    public override ICaseModel? Read(CaseConditions conditions) => conditions.NeedWord<Microbe>(Of) is null ? null : new BreadYeast();
 
     private enum Microbe
     {
         BreadYeast,
-        SourdoughYeast,
-        SourdoughBacteria,
-    }
-
-    private static readonly RiseParameters Parameters = Priors.For(Rehearser.OrdinaryLanes, new RisePriors()).Rise;
-
-    private static CaseAnswer Against(CaseSeries series, Func<double, double[]> at)
-    {
-        var reference = at(series.Reference!.Value);
-        return reference.Any(rate => rate <= 0)
-            ? CaseAnswer.Refused(CaseFaults.NotComputed, Grade.Warning, ("quantity", series.Quantity))
-            : CaseAnswer.Each(series, celsius => [.. at(celsius).Zip(reference, (rate, known) => rate / known)]);
     }
 
     private sealed class BreadYeast : ICaseModel
     {
-        public CaseAnswer Answer(CaseSeries series) => series.Of == Speed
-            ? Against(series, At)
-            : CaseAnswer.Each(series, _ => series.Of == Lowest ? Parameters.Minimum : series.Of == Best ? Parameters.Optimum : Parameters.Maximum);
+        private static readonly RiseParameters Parameters = Priors.For(Rehearser.OrdinaryLanes, new RisePriors()).Rise;
+
+        public CaseAnswer Answer(CaseSeries series)
+        {
+            if (series.Of != Speed)
+            {
+                return CaseAnswer.Each(series, _ => series.Of == Lowest ? Parameters.Minimum : series.Of == Best ? Parameters.Optimum : Parameters.Maximum);
+            }
+
+            var reference = At(series.Reference!.Value);
+            return reference.Any(rate => rate <= 0)
+                ? CaseAnswer.Refused(CaseFaults.NotComputed, Grade.Warning, ("quantity", series.Quantity))
+                : CaseAnswer.Each(series, celsius => [.. At(celsius).Zip(reference, (rate, known) => rate / known)]);
+        }
 
         private static double[] At(double celsius) => [.. Enumerable.Range(0, Parameters.Lanes).Select(lane => CardinalRate.Relative(
             new Lane1(celsius), new Lane1(Parameters.Minimum[lane]), new Lane1(Parameters.Optimum[lane]), new Lane1(Parameters.Maximum[lane])).Value)];
-    }
-
-    /// <summary>The published curves; where growth stops is drawn as in a rehearsal. They have no lowest temperature: growth only becomes very slow.</summary>
-    private sealed class Sourdough(GrowthCurve curve) : ICaseModel
-    {
-        private readonly double[] maximum = [.. Culture.StopsAt(curve, Parameters)];
-
-        public CaseAnswer Answer(CaseSeries series) => series.Of == Speed ? Against(series, At)
-            : series.Of == Lowest ? CaseAnswer.NoModel(series)
-            : CaseAnswer.Each(series, _ => series.Of == Highest ? maximum : [.. maximum.Select(stops => stops - (curve.B / curve.C))]);
-
-        private double[] At(double celsius) => [.. maximum.Select(stops => SourdoughGrowth.PerHour(new Lane1(celsius), new Lane1(stops), curve).Value)];
     }
 }
