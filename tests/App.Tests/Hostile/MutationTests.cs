@@ -57,6 +57,12 @@ public class MutationTests(ITestOutputHelper output)
         Assert.Equal(Reached.Page, came);
     }
 
+    /// <summary>Texts of the million that once broke something: sourdough in next to no flour.</summary>
+    [Theory]
+    [InlineData(603729)]
+    [InlineData(813246)]
+    public void WhatOnceBroke_DoesNoHarm(int number) => SpoiledText.Try(Mutations.Text(number), Reached.Page);
+
     [Fact]
     public void WhatHangs_IsNamed_AndHangsNothingElse()
     {

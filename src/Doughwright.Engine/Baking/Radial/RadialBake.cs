@@ -15,7 +15,7 @@ internal static class RadialBake
     /// <summary>A step that was off by so much, in K, was too long for the drying shell: that lane is baked again with steps half as long.</summary>
     private const double WorstDrift = 60;
 
-    private const int MostHalvings = 3;
+    private const int MostHalvings = 6;
 
     /// <summary>The grid of every rehearsal: the core within 0.3 K of a fine one.</summary>
     public static RadialGrid WorkingGrid(double dimensions) => new(dimensions, WorkingCells, WorkingOutermost);

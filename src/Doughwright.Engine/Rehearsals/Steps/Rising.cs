@@ -37,7 +37,7 @@ internal static class Rising
         if (matter.FreshYeast.Grams > 0)
         {
             var bread = RiseDough.Of(matter, parameters);
-            return bread with { FreshYeastGrams = [.. bread.FreshYeastGrams.Select((yeast, lane) => yeast + (leaven.Grown[lane] * perFlour))] };
+            return Held(bread with { FreshYeastGrams = [.. bread.FreshYeastGrams.Select((yeast, lane) => yeast + (leaven.Grown[lane] * perFlour))] });
         }
 
         if (leaven.Ripe.Central <= 0)
@@ -47,12 +47,15 @@ internal static class Rising
 
         var culture = Culture.In(component.Mass, matter.Flour, parameters);
         var density = leaven.Ripe * (1 / component.Mass.Grams);
-        return RiseDough.Of(matter with { FreshYeast = leaven.Ripe.Central * Mass.FromGrams(Culture.FreshPerGramOfRipe) }, parameters) with
+        return Held(RiseDough.Of(matter with { FreshYeast = leaven.Ripe.Central * Mass.FromGrams(Culture.FreshPerGramOfRipe) }, parameters) with
         {
             Culture = culture,
             FreshYeastGrams = [.. culture.FreshAtMost.Select((most, lane) => most * density[lane])],
-        };
+        });
     }
+
+    /// <summary>No dough holds more yeast than flour, put in or grown: of such a thing nothing can be told.</summary>
+    private static RiseDough? Held(RiseDough dough) => dough.FreshYeastGrams.All(grams => grams <= 100) ? dough : null;
 
     /// <summary>Air at the end of each step of a run that begins at <paramref name="from"/>.</summary>
     private static double[] AirOver(StepInput input, Duration from, Duration step, int steps) =>

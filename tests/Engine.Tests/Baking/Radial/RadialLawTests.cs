@@ -81,8 +81,8 @@ public class RadialLawTests
             for (var step = 1; step <= trace.Clock.Count; step++)
             {
                 var core = trace.Core[step * trace.Lanes];
-                // Until the middle itself dries out it is no hotter than its water boils, a little above the boiling point of pure water.
-                Assert.True(core < boil + 1.5 || trace.At(trace.Loss, 0, trace.Clock.Seconds[step]) > 0.2, $"{core} at {trace.Clock.Seconds[step]} s, boils at {boil}: {piece}");
+                // Until the middle itself dries out it is no hotter than its water boils. With a third of its water gone crumb holds on to the rest by some 2 K.
+                Assert.True(core < boil + 2 || trace.At(trace.Loss, 0, trace.Clock.Seconds[step]) > 0.2, $"{core} at {trace.Clock.Seconds[step]} s, boils at {boil}: {piece}");
                 Assert.InRange(trace.Loss[step * trace.Lanes] - trace.Loss[(step - 1) * trace.Lanes], -1e-3, 0.2);
             }
 
