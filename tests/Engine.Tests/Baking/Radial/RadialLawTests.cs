@@ -72,23 +72,37 @@ public class RadialLawTests
         },
         iter: 60);
 
+    /// <summary>
+    /// Until the middle itself dries out it is no hotter than its water boils, a little above the boiling point of pure water. Known fault: about one
+    /// piece in some thousands, in for an hour in a cool oven, goes up to half a kelvin beyond.
+    /// </summary>
     [Fact]
-    public void Core_ClimbsToBoilingAndStaysThere() => AnyPiece.Sample(
-        piece =>
-        {
-            var trace = Pieces.Bake(piece, 60);
-            var boil = SaturatedWater.BoilingPoint(piece.Pressure).Celsius;
-            for (var step = 1; step <= trace.Clock.Count; step++)
+    public void Core_ClimbsToBoilingAndStaysThere()
+    {
+        var beyond = 0;
+        AnyPiece.Sample(
+            piece =>
             {
-                var core = trace.Core[step * trace.Lanes];
-                // Until the middle itself dries out it is no hotter than its water boils. With a third of its water gone crumb holds on to the rest by some 2 K.
-                Assert.True(core < boil + 2 || trace.At(trace.Loss, 0, trace.Clock.Seconds[step]) > 0.2, $"{core} at {trace.Clock.Seconds[step]} s, boils at {boil}: {piece}");
-                Assert.InRange(trace.Loss[step * trace.Lanes] - trace.Loss[(step - 1) * trace.Lanes], -1e-3, 0.2);
-            }
+                var trace = Pieces.Bake(piece, 60);
+                var boil = SaturatedWater.BoilingPoint(piece.Pressure).Celsius;
+                var highest = boil;
+                for (var step = 1; step <= trace.Clock.Count; step++)
+                {
+                    if (trace.At(trace.Loss, 0, trace.Clock.Seconds[step]) <= 0.2)
+                    {
+                        highest = Math.Max(highest, trace.Core[step * trace.Lanes]);
+                    }
 
-            Assert.InRange(trace.Drift[0], 0, 60);
-        },
-        iter: 100);
+                    Assert.InRange(trace.Loss[step * trace.Lanes] - trace.Loss[(step - 1) * trace.Lanes], -1e-3, 0.2);
+                }
+
+                Assert.True(highest < boil + 2, $"{highest}, boils at {boil}: {piece}");
+                Assert.InRange(trace.Drift[0], 0, 60);
+                Interlocked.Add(ref beyond, highest < boil + 1.5 ? 0 : 1);
+            },
+            iter: 100);
+        Assert.InRange(beyond, 0, 1);
+    }
 
     [Fact]
     public void Minutes_InAHotterOven_AreFewer() => AnyPiece.Sample(
