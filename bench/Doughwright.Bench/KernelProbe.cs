@@ -1,9 +1,11 @@
 using BenchmarkDotNet.Attributes;
-using Doughwright.Engine.Baking;
+using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Heat;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Bench;
 
@@ -31,8 +33,25 @@ public class KernelProbe
     private readonly RiseParameters parameters = RiseParameters.Draw(new(), LaneCount, dimension => Draws.Normal(dimension, LaneCount));
     private readonly RiseDough dough;
     private readonly double[] warmth = Every(25, Steps * LaneCount);
-    private readonly BakeLanes oven = new(
-        Every(26, LaneCount), Every(170, LaneCount), Every(100, LaneCount), [.. Enumerable.Range(0, LaneCount).Select(lane => 0.8 + (lane * 0.02))]);
+    private readonly RadialLanes oven = RadialPiece.Lanes(
+    [
+        .. Enumerable.Range(0, LaneCount).Select(lane => new RadialPiece
+        {
+            Dough = new(0.75, 1600, 1.6, 1220, 0.47),
+            Mass = Mass.FromGrams(90),
+            CubicMetres = 90 * 2.6e-6,
+            Form = RadialForm.Ball,
+            Start = Temperature.FromCelsius(26),
+            Pressure = Pressure.FromPascals(101325),
+            Effectiveness = BakeLaws.Effectiveness.Central,
+            Skin = BakeLaws.Skin.Central,
+            Oven = BakeLaws.Oven(OvenMode.Fan, 170),
+            Transfer = 0.8 + (lane * 0.01),
+        }),
+    ]);
+
+    private readonly RadialGrid shells = RadialBake.WorkingGrid(3);
+    private readonly BakeClock clock = RadialBake.ClockFor(Mass.FromGrams(90), 4);
 
     public KernelProbe() => dough = RiseDough.Of(
         new()
@@ -67,7 +86,7 @@ public class KernelProbe
         "heat" => Heat(heat),
         "heat with butter" => Heat(heat with { MeltingHeat = Every(4e7, LaneCount) }),
         "rise" => Rise(),
-        _ => BakeModel.TimeToShare(oven, Every(0.9, LaneCount))[0],
+        _ => RadialBake.UntilDone(shells, clock, oven, Every(93, LaneCount)).Loss[0],
     };
 
     private double Heat(ConductionLanes lanes)

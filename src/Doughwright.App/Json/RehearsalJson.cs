@@ -120,6 +120,13 @@ internal static class RehearsalJson
         json.WriteStartObject("why");
         ReasonJson.Write(json, step.Why(), voice);
         json.WriteEndObject();
+        if (step.Bake?.Invoke() is { } bake)
+        {
+            json.WriteStartObject("bake");
+            WriteBake(json, bake);
+            json.WriteEndObject();
+        }
+
         if (step.Dial is { } dial)
         {
             json.WriteStartObject("dial");
@@ -127,6 +134,23 @@ internal static class RehearsalJson
             json.Array("others", dial.Others, other => WriteDial(json, other));
             json.WriteEndObject();
         }
+    }
+
+    private static void WriteBake(Utf8JsonWriter json, BakeTelling bake)
+    {
+        json.WriteNumber("coreCelsius", bake.Core.Likely.Celsius);
+        json.WriteNumber("coreCelsiusLow", bake.Core.Low.Celsius);
+        json.Number("coreCelsiusHigh", bake.Core.High?.Celsius);
+        json.WriteNumber("surfaceCelsius", bake.Surface.Likely.Celsius);
+        json.WriteNumber("surfaceCelsiusLow", bake.Surface.Low.Celsius);
+        json.Number("surfaceCelsiusHigh", bake.Surface.High?.Celsius);
+        json.WriteNumber("loss", bake.Loss.Likely.Value);
+        json.WriteNumber("lossLow", bake.Loss.Low.Value);
+        json.Number("lossHigh", bake.Loss.High?.Value);
+        json.WriteNumber("carriesToCelsius", bake.CarriesTo.Celsius);
+        json.WriteNumber("carriesForMinutes", bake.CarriesFor.Minutes);
+        json.Number("colourMinutes", bake.ColourAfter?.Minutes);
+        json.WriteString("crust", bake.Crust is { } rank ? JsonText.Name(rank) : null);
     }
 
     private static void WriteDial(Utf8JsonWriter json, DialSetting dial)

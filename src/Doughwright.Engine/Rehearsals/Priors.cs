@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using Doughwright.Engine.Baking;
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Heat;
 using Doughwright.Engine.Numerics;
@@ -28,12 +27,9 @@ internal sealed class Priors
         Elsewhere = Outer.Map(z => Elementary.Exp(0.10 * z));
         BakeReading = Normal(24, lanes).Map(z => Elementary.Exp(0.06 * z));
         BakeEstimate = Normal(24, lanes).Map(z => Elementary.Exp(0.15 * z));
-        OtherOven = Normal(25, lanes).Map(z => Elementary.Exp(0.08 * z));
+        OvenBias = Draw(BakeLaws.OvenBias, 25, lanes);
         Core = Normal(3, lanes);
         Melting = Draw(new("melting heat of butterfat", "J/g", FatMelting.Butter.JoulesPerGram, FatMelting.Butter.Sd, PriorLaw.Normal, "butter-melting"), 14, lanes);
-        Oven = Draw(new("oven coefficient", "W/(m2 K)", 20, 0.25, PriorLaw.LogNormal, "oven-coefficient"), 4, lanes);
-        Crumb = Draw(new("diffusivity of crumb, against its law", "1", CrumbDiffusivity.OfRisenPiece, 0.15, PriorLaw.LogNormal, "zhang-2005-loaf"), 22, lanes);
-        BakePace = Normal(26, lanes).Map(z => Elementary.Exp(OvenPiece.PaceSpread * z));
         Transfer = Draw(BakeLaws.Transfer, 4, lanes);
         Effectiveness = Draw(BakeLaws.Effectiveness, 22, lanes);
         Skin = Draw(BakeLaws.Skin, 26, lanes);
@@ -65,15 +61,8 @@ internal sealed class Priors
     /// <summary>Error of a bake's minutes that the author estimated and nobody timed. Source: estimated-times.</summary>
     public PerLane BakeEstimate { get; }
 
-    /// <summary>How far ovens and shapes differ from the model's where no bake was measured, as a factor on the pace. Source: house-bake.</summary>
-    public PerLane BakePace { get; }
-
-    /// <summary>How far a customary pair of dials is off for one pair of ovens, as a factor on the time. Source: oven-pairs.</summary>
-    public PerLane OtherOven { get; }
-
-    public PerLane Oven { get; }
-
-    public PerLane Crumb { get; }
+    /// <summary>How far an oven other than the author's is off its dial, K.</summary>
+    public PerLane OvenBias { get; }
 
     public PerLane Melting { get; }
 

@@ -78,6 +78,9 @@ public sealed record RehearsedStep
 
     public Dial? Dial { get; init; }
 
+    /// <summary>What the oven makes of a piece, on request; null where nothing bakes or that cannot be computed.</summary>
+    public Func<BakeTelling>? Bake { get; init; }
+
     /// <summary>What happens within the step: folds.</summary>
     public IReadOnlyList<StepEvent> Events { get; init; } = [];
 

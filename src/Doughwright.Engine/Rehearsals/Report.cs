@@ -94,6 +94,7 @@ internal static class Report
             Cue = step.Cue,
             Words = step.Words,
             Dial = outcome.Dial,
+            Bake = outcome.Bake is { } bake ? bake.Tell : null,
             Events = [.. outcome.Folds.Where(fold => double.IsFinite(fold.Minutes.Central)).Select(fold => new StepEvent("fold", TimeOf(fold.Minutes)!.Value, fold.Hands))],
             Why = outcome.Why ?? (() => Reason.Leaf(outcome.Minutes is null ? "cannot-be-told" : "stated-by-author", outcome.Minutes is { } told && double.IsFinite(told.Central) ? told.Central : null, "min")),
         };

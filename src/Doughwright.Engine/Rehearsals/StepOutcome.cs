@@ -48,6 +48,9 @@ internal sealed record StepOutcome
     /// <summary>The step as one in which a dough rises, whatever ends it; null where none does or that is not computed.</summary>
     public RiseSpell? Spell { get; init; }
 
+    /// <summary>What the oven makes of it; null where nothing bakes or that is not computed.</summary>
+    public BakeWay? Bake { get; init; }
+
     /// <summary>Follows the dough through a step in which it rises, on request; null where it does not rise or that is not computed.</summary>
     public RiseWay? Rise { get; init; }
 }
@@ -57,6 +60,6 @@ internal sealed record FoldEvent(PerLane Minutes, Duration Hands);
 
 /// <summary>What a measurement at home fixed.</summary>
 /// <param name="Scale">The free scale of the step in every lane.</param>
-/// <param name="Growth">Growth that goes with it: at the folds of a bulk, at the end of a proof. Of a bake: how far the core comes on the way to boiling.</param>
+/// <param name="Growth">Growth that goes with it: at the folds of a bulk, at the end of a proof. Of a bake: how far the core comes on the way to boiling, the pace, how far its crust browned.</param>
 /// <param name="HomeMinutes">Minutes at home, with the reading error of each lane.</param>
 internal sealed record Anchor(PerLane? Scale, IReadOnlyList<PerLane> Growth, PerLane? HomeMinutes);

@@ -34,7 +34,7 @@ public class ValidationDocTests
             # Validation: what others measured, against what is computed
 
             Made from the cases in [tests/data/published](../tests/data/published) by the same run as `./doughwright evidence tests/data/published`, with the models and
-            the priors of every rehearsal, the same for all; bakes alone run along one radius ([note 20](decisions/0020-a-bake-in-lanes.md)), which a rehearsal does not do yet. How a case is written, and how it is scored: [evidence.md](evidence.md). Checks of formulas, laws, data and formats:
+            the priors of every rehearsal, the same for all. How a case is written, and how it is scored: [evidence.md](evidence.md). Checks of formulas, laws, data and formats:
             [checks.md](checks.md).
 
             **{sums.In} of {sums.In + sums.Out} series lie within the tolerance of their measurement, {sums.Out} do not.** The 10 to 90 % range of the answers holds {sums.PointsInRange}

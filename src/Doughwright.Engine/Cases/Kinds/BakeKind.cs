@@ -75,7 +75,7 @@ internal sealed class BakeKind : CaseKind
             Effectiveness = BakeLaws.Effectiveness.Central,
             Skin = BakeLaws.Skin.Central,
             Oven = coefficient is { } stated ? new(oven.Value, stated, 0) : BakeLaws.Oven(mode, oven.Value),
-            Shut = on switch { Standing.Tin => BakeLaws.ShutByTin, Standing.Tray => BakeLaws.ShutByTray, _ => 0 },
+            Shut = on switch { Standing.Tin => OvenPiece.ShutByTin, Standing.Tray => OvenPiece.ShutByTray, _ => 0 },
         };
         return new OvenBake(piece, IsOvenStated: coefficient is not null, core);
     }

@@ -25,7 +25,7 @@ internal static class SectionPieces
     /// Volume of the loaf over that of the piece that went in. The published small loaf more than doubled; the trade reckons with a third to a
     /// half again. Common practice, no source.
     /// </summary>
-    private const double OvenSpring = 1.8;
+    private const double OvenSpring = 1.5;
 
     /// <summary>A dome on a tray as a cylinder of nine tenths of its radius and its volume.</summary>
     private const double CylinderPerDome = 0.9;

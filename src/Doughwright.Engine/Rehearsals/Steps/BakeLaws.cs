@@ -17,10 +17,8 @@ internal static class BakeLaws
     /// <summary>All that an oven gives, against what it is taken to give: oven, tray, neighbours and the piece's shape together.</summary>
     public static Prior Transfer { get; } = new("heat from the oven, against its default", "1", 1, 0.35, PriorLaw.LogNormal, "oven-coefficient");
 
-    /// <summary>Shares of the surface that are kept shut.</summary>
-    public const double ShutByTray = 0.2;
-
-    public const double ShutByTin = 0.75;
+    /// <summary>How far an oven is off its dial, K.</summary>
+    public static Prior OvenBias { get; } = new("oven off its dial", "K", 0, 8, PriorLaw.Normal, "oven-bias");
 
     /// <summary>How much cooler the air of an oven is when its door has just been shut, K; it is back within two or three minutes. Source: oven-door.</summary>
     public const double DoorDrop = 35;
@@ -31,4 +29,7 @@ internal static class BakeLaws
     /// </summary>
     public static RadialOven Oven(OvenMode mode, double celsius) =>
         new(celsius, mode == OvenMode.Fan ? 8 : 4.5, 0.45) { DoorDrop = DoorDrop };
+
+    /// <summary>A piece out of the oven on a rack: what still air and a room give. Source: hot-surfaces.</summary>
+    public static RadialOven Room(double celsius) => new(celsius, 5, 0.9);
 }

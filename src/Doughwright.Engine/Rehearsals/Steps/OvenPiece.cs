@@ -1,95 +1,153 @@
-using Doughwright.Engine.Baking;
-using Doughwright.Engine.Heat;
-using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Rehearsals.Courses;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
-/// <summary>A risen piece on its way into the oven, as a sphere.</summary>
+/// <summary>A risen piece on its way through the oven, in every lane.</summary>
 internal sealed class OvenPiece
 {
-    /// <summary>Spread of the pace in ln: oven and shape together. Source: house-bake.</summary>
-    public const double PaceSpread = 0.4;
+    /// <summary>The share of a round piece that its tray keeps shut, and of a loaf its tin. Source: house-bake-lanes.</summary>
+    public const double ShutByTray = 0.2;
 
-    private readonly BakeLanes lanes;
+    public const double ShutByTin = 0.75;
 
-    private OvenPiece(BakeLanes lanes, PerLane fourierPerMinute) => (this.lanes, FourierPerMinute) = (lanes, fourierPerMinute);
+    /// <summary>A twentieth of a kelvin will do, since a pace takes up the rest. The heat of an oven may be off its default by a factor of about 12.</summary>
+    private static readonly RootTolerance Tolerance = new(1e-4, 0.05, MaxEvaluations: 30, MaxExpansions: 2);
 
-    /// <summary>α/R² per minute before any pace.</summary>
-    public PerLane FourierPerMinute { get; }
+    private const double Stride = 0.35;
 
-    public static OvenPiece Of(Portion portion, PerLane start, OvenSetting oven, Stage stage)
+    /// <summary>Baking is followed until so many times the usual bake of such a piece.</summary>
+    private const double LongestBake = 4;
+
+    private readonly RadialPiece[] pieces;
+    private readonly RadialLanes lanes;
+    private readonly RadialGrid grid;
+    private readonly BakeClock clock;
+    private readonly RadialOven room;
+
+    private OvenPiece(RadialPiece[] pieces, RadialOven room, double minutes)
     {
-        var count = stage.Lanes;
-        var padded = Lanes.Padded(count);
-        var mass = portion.Mass / portion.Pieces;
-        var specificHeat = portion.JoulesPerKelvin / portion.Mass.Grams;
-        var gasFree = GasFreeMillilitresPerGram(portion);
-        var air = FanEquivalent(oven, stage.WrittenModeOf(oven));
-        var perMinute = new double[count];
-        var (starts, ovens, boils, biots) = (new double[padded], new double[padded], new double[padded], new double[padded]);
-        for (var index = 0; index < padded; index++)
-        {
-            var lane = Math.Min(index, count - 1);
-            var growth = portion.Swollen(portion.Dough is { } dough ? dough.VolumePerGasFree[lane] : 1);
-            var cubicMetres = mass.Grams * gasFree * growth * 1e-6;
-            var radius = CubeRoot(cubicMetres * 3 / (4 * Math.PI));
-            var diffusivity = CrumbDiffusivity.AtPorosity(1 - (1 / growth)) * stage.Priors.Crumb[lane];
-            var conductivity = diffusivity * (mass.Grams * specificHeat / cubicMetres);
-            (starts[index], ovens[index], boils[index]) = (start[lane], air, stage.Boils.Celsius);
-            biots[index] = stage.Priors.Oven[lane] * radius / conductivity;
-            if (index < count)
-            {
-                perMinute[index] = 60 * diffusivity / (radius * radius);
-            }
-        }
-
-        return new(new(starts, ovens, boils, biots), new(perMinute));
+        (this.pieces, this.room) = (pieces, room);
+        lanes = RadialPiece.Lanes(pieces);
+        grid = RadialBake.WorkingGrid(pieces[0].Form.Dimensions);
+        clock = RadialBake.ClockFor(pieces[0].Mass, LongestBake, minutes);
     }
 
-    /// <summary>Fo at which the core has come a given share of the way to boiling.</summary>
-    public double[] TimeToShare(PerLane share)
+    /// <summary>Null when too little of the dough is known to say how it takes heat, or there is too little water in it for a dough.</summary>
+    /// <param name="minutes">What the author took; 0 where that is not known.</param>
+    public static OvenPiece? Of(Portion portion, PerLane start, OvenSetting oven, Stage stage, double minutes)
+    {
+        var mass = portion.Mass / portion.Pieces;
+        if ((BakingDough.Of(portion.Composition) ?? BakingDough.Of(1000 * portion.JoulesPerKelvin / portion.Mass.Grams)) is not { } dough || !(mass.Grams > 0))
+        {
+            return null;
+        }
+
+        var inTin = portion.Vessel?.Shape == VesselShape.Tin;
+        var form = inTin ? Tin : RadialForm.Ball;
+        var mode = stage.ModeOf(oven);
+        var dial = DialHere(oven, stage);
+        var elsewhere = mode != stage.WrittenModeOf(oven);
+        var pieces = new RadialPiece[stage.Lanes];
+        for (var lane = 0; lane < pieces.Length; lane++)
+        {
+            var growth = portion.Swollen(portion.Dough is { } risen ? risen.VolumePerGasFree[lane] : 1);
+            pieces[lane] = new()
+            {
+                Dough = dough,
+                Mass = mass,
+                CubicMetres = mass.Grams / 1000 / dough.Density * growth,
+                Form = form,
+                Start = Temperature.FromCelsius(start[lane]),
+                Pressure = stage.Pressure,
+                Effectiveness = stage.Priors.Effectiveness[lane],
+                Skin = stage.Priors.Skin[lane],
+                Oven = BakeLaws.Oven(mode, dial + (elsewhere ? stage.Priors.OvenBias[lane] : 0)),
+                Shut = inTin ? ShutByTin : ShutByTray,
+            };
+        }
+
+        return new(pieces, BakeLaws.Room(stage.Kitchen.Air.At(Duration.Zero).Celsius), minutes);
+    }
+
+    /// <summary>A loaf tin, twice as long as wide.</summary>
+    private static RadialForm Tin { get; } = RadialForm.OfBox(Length.FromMillimetres(200), Length.FromMillimetres(100), Length.FromMillimetres(100));
+
+    /// <summary>
+    /// What the oven gives, against its default, so that each lane's core comes to its target in its minutes, and the bake itself. A pace takes up
+    /// what is left, to the last digit: next to nothing, unless no oven could bake such a piece in that time. Then the strongest or weakest stands,
+    /// and the piece is flatter or thicker than it is taken for.
+    /// </summary>
+    public (PerLane Transfer, BakedPiece Baked) Fit(PerLane core, PerLane minutes)
+    {
+        var seconds = Padded(minutes, each => each * 60);
+        var target = Padded(core, each => each);
+        var found = LaneRoots.From(
+            (logs, off) =>
+            {
+                var cores = RadialBake.CoreAt(grid, clock, With(logs), seconds);
+                for (var lane = 0; lane < off.Length; lane++)
+                {
+                    // Beyond the clock nothing is known but that the piece was in for long.
+                    off[lane] = double.IsNaN(cores[lane]) ? double.PositiveInfinity : cores[lane] - target[lane];
+                }
+            },
+            new double[lanes.Count],
+            Stride,
+            rising: true,
+            Tolerance);
+        double[] logs = [.. found.Select(root => root.X)];
+        var trace = RadialBake.UntilDone(grid, clock, With(logs), target);
+        var pace = core.Each((lane, celsius) => trace.When(trace.Core, lane, celsius) / seconds[lane]);
+        return (new([.. logs.Take(core.Count).Select(Elementary.Exp)]), new(trace, pace));
+    }
+
+    /// <summary>Bakes until the cores have come to their targets, and some time beyond.</summary>
+    public BakedPiece Bake(PerLane core, PerLane transfer, PerLane pace) => new(
+        RadialBake.UntilDone(grid, clock, With(Padded(transfer, Elementary.Log)), Padded(core, each => each), BakedPiece.Beyond), pace);
+
+    /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later.</summary>
+    public (double Celsius, double Minutes) CarriesOn(double minutes, double transfer, double pace)
+    {
+        const double Watched = 1200;
+        var away = RadialPiece.Lanes([pieces[0] with { Oven = room }]);
+        var (oven, rack) = (new BakeClock(60 * minutes * pace, RadialBake.WorkingSteps, RadialBake.WorkingSteps), new BakeClock(Watched, 60, 60));
+        var run = new RadialRun<Lane1>(grid, oven);
+        run.Begin(RadialPiece.Lanes([pieces[0] with { Transfer = transfer }]), 0);
+        for (var step = 1; step <= oven.Count; step++)
+        {
+            run.Advance(step);
+        }
+
+        var (most, at) = (run.Core.Value, 0.0);
+        run.MoveTo(away, 0, rack);
+        for (var step = 1; step <= rack.Count; step++)
+        {
+            run.Advance(step);
+            (most, at) = run.Core.Value > most ? (run.Core.Value, rack.Seconds[step] / 60) : (most, at);
+        }
+
+        return (most, at);
+    }
+
+    private RadialLanes With(double[] logTransfer) => lanes with { Transfer = Array.ConvertAll(logTransfer, Elementary.Exp) };
+
+    private double[] Padded(PerLane values, Func<double, double> of)
     {
         var padded = new double[lanes.Count];
-        for (var index = 0; index < padded.Length; index++)
+        for (var lane = 0; lane < padded.Length; lane++)
         {
-            padded[index] = share[Math.Min(index, share.Count - 1)];
+            padded[lane] = of(values[Math.Min(lane, values.Count - 1)]);
         }
 
-        return BakeModel.TimeToShare(lanes, padded)[..share.Count];
+        return padded;
     }
 
-    /// <summary>Mean over the volume of the likely piece, on its way to so much Fo in so many minutes. The core is colder than that.</summary>
-    public IReadOnlyList<WayPoint> Way(double fourier, double minutes)
-    {
-        var run = new BakeRun<Lane1>(BakeModel.Working);
-        run.Begin(lanes, 0);
-        var way = new List<WayPoint> { new(0, lanes.Start[0], null) };
-        var length = BakeModel.Working.Step;
-        for (var step = 0; ; step++)
-        {
-            var before = way[^1].Celsius!.Value;
-            run.Advance(step);
-            var left = (fourier / length) - step;
-            if (left <= 1)
-            {
-                way.Add(new(minutes, before + (left * (run.Mean.Value - before)), null));
-                return way;
-            }
-
-            way.Add(new(minutes * (step + 1) * length / fourier, run.Mean.Value, null));
-        }
-    }
-
-    /// <summary>Dials of both modes stand for the same bake; the model knows the fan's.</summary>
-    private static double FanEquivalent(OvenSetting oven, OvenMode written) =>
-        written == OvenMode.Fan ? oven.Dial.Celsius : oven.Dial.Celsius - 20;
-
-    private static double GasFreeMillilitresPerGram(Portion portion) =>
-        ThermalProperties.Of(portion.Composition, Temperature.FromCelsius(25)) is { } properties ? 1000 / properties.Density.KilogramsPerCubicMetre : 0.83;
-
-    private static double CubeRoot(double value) => Elementary.Exp(Elementary.Log(value) / 3);
+    /// <summary>The dial of this kitchen's oven, °C.</summary>
+    private static double DialHere(OvenSetting oven, Stage stage) =>
+        stage.ModeOf(oven) == stage.WrittenModeOf(oven)
+            ? oven.Dial.Celsius
+            : Baking.DialPairs.Of(oven.Dial, stage.WrittenModeOf(oven), stage.ModeOf(oven)).Here.Celsius;
 }

@@ -53,7 +53,11 @@ internal static class OvenSteps
             return PlainSteps.NotCarried(input, before, before.Celsius) with { Dial = dial };
         }
 
-        var piece = OvenPiece.Of(before, start, step.Oven, stage);
+        if (OvenPiece.Of(before, start, step.Oven, stage, StatedTime.Of(step) ?? 0) is not { } piece)
+        {
+            return PlainSteps.NotCarried(input, before, before.Celsius) with { Dial = dial };
+        }
+
         var target = CoreTarget.Of(step, stage, input.Anchor, start);
         var after = before with { Celsius = null, Dough = null };
         if (target.Refusal is { } refusal)
@@ -61,40 +65,42 @@ internal static class OvenSteps
             return new() { After = after, Basis = Basis.Computed, Dial = dial, StartCelsius = start, Findings = [refusal] };
         }
 
-        var fourier = piece.TimeToShare(target.Share);
-        if (double.IsInfinity(fourier[0]))
-        {
-            return TooCool(input, after, dial, start, target);
-        }
-
+        var core = target.Celsius(start, stage.Boils);
         var home = input.ToMeet?.Time ?? (input.IsHome ? AuthorsMinutes(step) : null);
         if (home is { } minutes)
         {
-            // Fo = pace x (α/R²) x t: the author's minutes fix the pace.
             var read = (StatedTime.IsEstimate(step) ? stage.Priors.BakeEstimate : stage.Priors.BakeReading) * minutes.Minutes;
-            var scale = new PerLane(fourier) / (piece.FourierPerMinute * read);
-            return Outcome(input, after, dial, start, target, read, AuthorsBasis(step), new(scale, [target.Share], null)) with
+            var (transfer, baked) = piece.Fit(core, read);
+            if (double.IsInfinity(baked.Pace.Central))
             {
-                Way = () => piece.Way(fourier[0], read.Central),
+                return TooCool(input, after, dial, start, target);
+            }
+
+            var scale = transfer * baked.Pace;
+            return Outcome(input, after, dial, start, target, read, AuthorsBasis(step), new(transfer, [target.Share, baked.Pace, baked.Browning(read)], null)) with
+            {
+                Way = () => baked.Way(read.Central),
+                Bake = new(baked, piece, read, transfer, read),
                 Findings = [.. PaceFindings(step, scale.Central, stage.Recipe), .. CoreTarget.Unusual(step, stage)],
             };
         }
 
-        var pace = input.Anchor?.Scale ?? stage.Priors.BakePace;
         // A lane in which the core never got there, or was there before it went in, has no pace, and stays open in every other kitchen.
-        var perMinute = piece.FourierPerMinute * pace;
-        var here = new PerLane(fourier).With(
-            perMinute, (needed, each) => double.IsFinite(needed) && double.IsFinite(each) && each > 0 ? needed / each : double.PositiveInfinity);
-        if (stage.ModeOf(step.Oven) != stage.WrittenModeOf(step.Oven))
+        var (carried, quicker) = input.Anchor is { Scale: { } known, Growth: [_, var atHome, ..] } ? (known, atHome) : (stage.Priors.Transfer, PerLane.Same(1, input.Lanes));
+        var here = piece.Bake(core, carried, quicker);
+        var time = here.MinutesTo(core);
+        if (double.IsInfinity(time.Central))
         {
-            here *= stage.Priors.OtherOven;
+            return TooCool(input, after, dial, start, target);
         }
 
         // Nobody timed the bake, but the author's kitchen says how far its core comes on the way to boiling.
-        return Outcome(input, after, dial, start, target, here, Basis.Computed, input.IsHome ? new(null, [target.Share], null) : null) with
+        var colour = input.Anchor is { Growth: [_, _, var brown] } ? here.MinutesToBrowning(brown, time) : (PerLane?)null;
+        return Outcome(input, after, dial, start, target, time, Basis.Computed, input.IsHome ? new(null, [target.Share], null) : null) with
         {
-            Way = () => piece.Way(fourier[0], here.Central),
-            Findings = CoreTarget.Raw(step, stage, Temperature.FromCelsius(target.Celsius(start, stage.Boils).Central)) is { } raw ? [raw] : [],
+            Way = () => here.Way(time.Central),
+            Bake = new(here, piece, time, carried, colour),
+            Findings = [.. CoreTarget.Raw(step, stage, Temperature.FromCelsius(core.Central)) is { } raw ? [raw] : Array.Empty<Finding>(), .. CrustFindings.Of(step, time, colour)],
         };
     }
 
@@ -141,7 +147,7 @@ internal static class OvenSteps
             return [];
         }
 
-        var spreads = Elementary.Log(pace) / OvenPiece.PaceSpread;
+        var spreads = Elementary.Log(pace) / BakeLaws.Transfer.Spread;
         return Math.Abs(spreads) > StepFindings.FarFromPrior ? [StepFindings.About(step, "bake-pace-unusual", Grade.Warning, false, ("factor", Math.Round(pace > 1 ? pace : 1 / pace, 1)))] : [];
     }
 

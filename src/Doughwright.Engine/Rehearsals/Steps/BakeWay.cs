@@ -1,0 +1,35 @@
+using Doughwright.Engine.Numerics;
+using Doughwright.Engine.Quantities;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>What a bake came to in every lane, told on request.</summary>
+/// <param name="Minutes">How long it took.</param>
+/// <param name="Transfer">What the oven gave, against its default.</param>
+/// <param name="ColourMinutes">When the crust is as brown as at home; null where no bake at home says how brown that is.</param>
+internal sealed record BakeWay(BakedPiece Baked, OvenPiece Piece, PerLane Minutes, PerLane Transfer, PerLane? ColourMinutes)
+{
+    public BakeTelling Tell()
+    {
+        var carried = Piece.CarriesOn(Minutes.Central, Transfer.Central, Baked.Pace.Central);
+        return new(
+            ToTemperature(Baked.Core(Minutes)),
+            ToTemperature(Baked.Surface(Minutes)),
+            ToPercent(Baked.Loss(Minutes)),
+            Temperature.FromCelsius(carried.Celsius),
+            Duration.FromMinutes(carried.Minutes),
+            ColourMinutes is { Central: var likely } && double.IsFinite(likely) ? Duration.FromMinutes(likely) : null,
+            ColourMinutes is { } colour ? Crusts.Rank(Minutes.Central, colour.Central) : null);
+    }
+
+    private Estimate<Temperature> ToTemperature(PerLane celsius) => Report.TemperatureOf(Ended(celsius));
+
+    private Estimate<Percent> ToPercent(PerLane share)
+    {
+        var spread = Spread.OfLanes(Ended(share).Values);
+        return new(Percent.FromFraction(spread.Central), Percent.FromFraction(spread.Low), Percent.FromFraction(spread.High));
+    }
+
+    /// <summary>Lanes that never end say nothing here: the likely one stands in for them.</summary>
+    private static PerLane Ended(PerLane values) => values.Map(value => double.IsFinite(value) ? value : values.Central);
+}

@@ -1,0 +1,43 @@
+using Doughwright.Engine.Baking.Radial;
+using Doughwright.Engine.Rehearsals.Courses;
+
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>How a bake went, in every lane.</summary>
+/// <param name="Pace">By how much the bake runs quicker than the trace.</param>
+internal sealed record BakedPiece(BakeTrace Trace, PerLane Pace)
+{
+    /// <summary>A bake is followed for so many times what its core takes, to see when its crust is as brown as at home.</summary>
+    public const double Beyond = 1.5;
+
+    /// <summary>Minutes until each core has come to its target; infinite where it does not.</summary>
+    public PerLane MinutesTo(PerLane core) => core.Each((lane, target) => Trace.When(Trace.Core, lane, target) / 60 / Pace[lane]);
+
+    /// <summary>Minutes until each crust has browned as far; infinite where it had not by then.</summary>
+    public PerLane MinutesToBrowning(PerLane browning, PerLane minutes) => browning.Each((lane, target) =>
+        Trace.When(Trace.Browning, lane, target) / 60 / Pace[lane] is var time && time <= Beyond * minutes[lane] ? time : double.PositiveInfinity);
+
+    public PerLane Core(PerLane minutes) => At(Trace.Core, minutes);
+
+    public PerLane Surface(PerLane minutes) => At(Trace.Surface, minutes);
+
+    /// <summary>Share of the dough's mass.</summary>
+    public PerLane Loss(PerLane minutes) => At(Trace.Loss, minutes);
+
+    public PerLane Browning(PerLane minutes) => At(Trace.Browning, minutes);
+
+    /// <summary>Mean over the volume of the likely piece. The core is colder than that.</summary>
+    public IReadOnlyList<WayPoint> Way(double minutes)
+    {
+        var way = new List<WayPoint>();
+        for (var step = 0; step <= Trace.Clock.Count && Trace.Clock.Seconds[step] < 60 * minutes * Pace.Central; step++)
+        {
+            way.Add(new(Trace.Clock.Seconds[step] / 60 / Pace.Central, Trace.Mean[step * Trace.Lanes], null));
+        }
+
+        way.Add(new(minutes, Trace.At(Trace.Mean, 0, 60 * minutes * Pace.Central), null));
+        return way;
+    }
+
+    private PerLane At(double[] column, PerLane minutes) => minutes.Each((lane, time) => Trace.At(column, lane, 60 * time * Pace[lane]));
+}
