@@ -8,6 +8,8 @@ internal static class ShapeWords
 {
     private static readonly Dictionary<string, PieceShape> Known = new(StringComparer.OrdinalIgnoreCase)
     {
+        ["crown"] = PieceShape.Ring,
+        ["crowns"] = PieceShape.Ring,
         ["ring"] = PieceShape.Ring,
         ["rings"] = PieceShape.Ring,
         ["wreath"] = PieceShape.Ring,

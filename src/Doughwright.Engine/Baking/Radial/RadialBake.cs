@@ -13,7 +13,7 @@ internal static class RadialBake
     private const double WorkingOutermost = 0.03;
 
     /// <summary>A step that was off by so much, in K, was too long for the drying shell: that lane is baked again with steps half as long.</summary>
-    private const double WorstDrift = 60;
+    public const double WorstDrift = 60;
 
     private const int MostHalvings = 6;
 

@@ -1,6 +1,7 @@
 using Doughwright.Engine.Baking.Sections;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals.Sections;
 
@@ -50,7 +51,7 @@ internal static class SectionBakes
         }
 
         var portion = before.Divided(run.Stage, step.Component);
-        var form = SectionPieces.FormOf(step, portion);
+        var form = RisenForm.Of(step, portion);
         return form is null || SectionPieces.Of(portion, form, start.Central, oven, run.Stage) is not { } piece ? null : (piece, SectionPieces.Lies(form));
     }
 

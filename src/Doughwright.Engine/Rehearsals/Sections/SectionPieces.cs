@@ -2,7 +2,6 @@ using Doughwright.Engine.Baking.Sections;
 using Doughwright.Engine.Heat;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
-using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Steps;
@@ -21,30 +20,8 @@ internal static class SectionPieces
 
     private static readonly (double Convective, double Radiative) Fan = (12, 6);
 
-    /// <summary>
-    /// Volume of the loaf over that of the piece that went in. The published small loaf more than doubled; the trade reckons with a third to a
-    /// half again. Common practice, no source.
-    /// </summary>
-    private const double OvenSpring = 1.5;
-
-    /// <summary>A dome on a tray as a cylinder of nine tenths of its radius and its volume.</summary>
-    private const double CylinderPerDome = 0.9;
-
     /// <summary>Of the mantle of a stick that lies on a tray, the share that is open.</summary>
     private const double OpenOfStick = 0.75;
-
-    /// <summary>One piece of a portion as it stands in the oven, risen.</summary>
-    public static PieceForm? FormOf(Step step, Portion portion)
-    {
-        if (ThermalProperties.Of(portion.Composition, Temperature.FromCelsius(25)) is not { } properties)
-        {
-            return null;
-        }
-
-        var gasFree = portion.Mass.Grams / 1000 / portion.Pieces / properties.Density.KilogramsPerCubicMetre;
-        var shaped = gasFree / (1 - Bodies.AirAfterMixing);
-        return PieceOf.In(step, portion, shaped, gasFree * OvenSpring * portion.Swollen(portion.Dough is { } dough ? dough.VolumePerGasFree.Central : 1) / shaped);
-    }
 
     /// <summary>Whether the axis lies: a stick, a ring, what is in a long tin.</summary>
     public static bool Lies(PieceForm form) =>
@@ -66,7 +43,7 @@ internal static class SectionPieces
         var none = Face(0).Scaled(0);
         var (radius, top, side, bottom) = form switch
         {
-            { Shape: PieceShape.Ball or PieceShape.Boule } => (Dome(form), Face(1), Face(1), Face(0)),
+            { Shape: PieceShape.Ball or PieceShape.Boule } => (RisenForm.DomeRadius(form), Face(1), Face(1), Face(0)),
             { Shape: PieceShape.Batard or PieceShape.Baguette } => (form.Wide.Metres / 2, Face(1), Face(OpenOfStick), Face(1)),
             { Shape: PieceShape.Ring } => (form.High.Metres / 2, none, Face(OpenOfStick), none),
             { Shape: PieceShape.TinLoaf } when form.Long != form.Wide => (
@@ -92,13 +69,6 @@ internal static class SectionPieces
             Side = side,
             Bottom = bottom,
         };
-    }
-
-    private static double Dome(PieceForm form)
-    {
-        // Half a ball of the same volume.
-        var radius = Elementary.Pow(3 * form.CubicMetres / (2 * Math.PI), 1.0 / 3);
-        return CylinderPerDome * radius;
     }
 
     private static SolidsHeat? SolidsOf(Composition composition)

@@ -15,7 +15,7 @@ internal static class BakeLaws
     public static Prior Skin { get; } = new("resistance of the skin to vapour", "s/m", CrumbLaws.Standard.SkinResistance, 0.25, PriorLaw.LogNormal, "house-bake-lanes");
 
     /// <summary>All that an oven gives, against what it is taken to give: oven, tray, neighbours and the piece's shape together.</summary>
-    public static Prior Transfer { get; } = new("heat from the oven, against its default", "1", 1, 0.35, PriorLaw.LogNormal, "oven-coefficient");
+    public static Prior Transfer { get; } = new("heat from the oven, against its default", "1", 1, 0.40, PriorLaw.LogNormal, "oven-coefficient");
 
     /// <summary>How far an oven is off its dial, K.</summary>
     public static Prior OvenBias { get; } = new("oven off its dial", "K", 0, 8, PriorLaw.Normal, "oven-bias");

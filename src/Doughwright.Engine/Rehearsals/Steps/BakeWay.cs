@@ -16,8 +16,8 @@ internal sealed record BakeWay(BakedPiece Baked, OvenPiece Piece, PerLane Minute
             ToTemperature(Baked.Core(Minutes)),
             ToTemperature(Baked.Surface(Minutes)),
             ToPercent(Baked.Loss(Minutes)),
-            Temperature.FromCelsius(carried.Celsius),
-            Duration.FromMinutes(carried.Minutes),
+            carried is { Celsius: var celsius } ? Temperature.FromCelsius(celsius) : null,
+            carried is { Minutes: var after } ? Duration.FromMinutes(after) : null,
             ColourMinutes is { Central: var likely } && double.IsFinite(likely) ? Duration.FromMinutes(likely) : null,
             ColourMinutes is { } colour ? Crusts.Rank(Minutes.Central, colour.Central) : null);
     }

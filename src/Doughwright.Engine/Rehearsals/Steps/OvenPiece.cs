@@ -2,6 +2,7 @@ using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Shapes;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
@@ -12,6 +13,9 @@ internal sealed class OvenPiece
     public const double ShutByTray = 0.2;
 
     public const double ShutByTin = 0.75;
+
+    /// <summary>A sheet gives off vapour upwards only.</summary>
+    private const double ShutBelow = 0.5;
 
     /// <summary>A twentieth of a kelvin will do, since a pace takes up the rest. The heat of an oven may be off its default by a factor of about 12.</summary>
     private static readonly RootTolerance Tolerance = new(1e-4, 0.05, MaxEvaluations: 30, MaxExpansions: 2);
@@ -37,7 +41,7 @@ internal sealed class OvenPiece
 
     /// <summary>Null when too little of the dough is known to say how it takes heat, or there is too little water in it for a dough.</summary>
     /// <param name="minutes">What the author took; 0 where that is not known.</param>
-    public static OvenPiece? Of(Portion portion, PerLane start, OvenSetting oven, Stage stage, double minutes)
+    public static OvenPiece? Of(Step step, Portion portion, PerLane start, OvenSetting oven, Stage stage, double minutes)
     {
         var mass = portion.Mass / portion.Pieces;
         if ((BakingDough.Of(portion.Composition) ?? BakingDough.Of(1000 * portion.JoulesPerKelvin / portion.Mass.Grams)) is not { } dough || !(mass.Grams > 0))
@@ -45,8 +49,9 @@ internal sealed class OvenPiece
             return null;
         }
 
-        var inTin = portion.Vessel?.Shape == VesselShape.Tin;
-        var form = inTin ? Tin : RadialForm.Ball;
+        var gasFree = mass.Grams / 1000 / dough.Density;
+        var risenForm = RisenForm.Of(step, portion, gasFree);
+        var form = RisenForm.Radial(risenForm);
         var mode = stage.ModeOf(oven);
         var dial = DialHere(oven, stage);
         var elsewhere = mode != stage.WrittenModeOf(oven);
@@ -58,22 +63,19 @@ internal sealed class OvenPiece
             {
                 Dough = dough,
                 Mass = mass,
-                CubicMetres = mass.Grams / 1000 / dough.Density * growth,
+                CubicMetres = gasFree * RisenForm.OvenSpring * growth,
                 Form = form,
                 Start = Temperature.FromCelsius(start[lane]),
                 Pressure = stage.Pressure,
                 Effectiveness = stage.Priors.Effectiveness[lane],
                 Skin = stage.Priors.Skin[lane],
                 Oven = BakeLaws.Oven(mode, dial + (elsewhere ? stage.Priors.OvenBias[lane] : 0)),
-                Shut = inTin ? ShutByTin : ShutByTray,
+                Shut = risenForm.Shape switch { PieceShape.TinLoaf => ShutByTin, PieceShape.Sheet => ShutBelow, _ => ShutByTray },
             };
         }
 
         return new(pieces, BakeLaws.Room(stage.Kitchen.Air.At(Duration.Zero).Celsius), minutes);
     }
-
-    /// <summary>A loaf tin, twice as long as wide.</summary>
-    private static RadialForm Tin { get; } = RadialForm.OfBox(Length.FromMillimetres(200), Length.FromMillimetres(100), Length.FromMillimetres(100));
 
     /// <summary>
     /// What the oven gives, against its default, so that each lane's core comes to its target in its minutes, and the bake itself. A pace takes up
@@ -108,12 +110,29 @@ internal sealed class OvenPiece
     public BakedPiece Bake(PerLane core, PerLane transfer, PerLane pace) => new(
         RadialBake.UntilDone(grid, clock, With(Padded(transfer, Elementary.Log)), Padded(core, each => each), BakedPiece.Beyond), pace);
 
-    /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later.</summary>
-    public (double Celsius, double Minutes) CarriesOn(double minutes, double transfer, double pace)
+    /// <summary>
+    /// The core of the likely piece goes on to so much after the oven, and so many minutes later. Null where no steps short enough were found to
+    /// follow the drying skin.
+    /// </summary>
+    public (double Celsius, double Minutes)? CarriesOn(double minutes, double transfer, double pace)
+    {
+        for (var finer = 1; finer <= 8; finer *= 2)
+        {
+            if (CarriesOn(minutes, transfer, pace, finer) is { } carried)
+            {
+                return carried;
+            }
+        }
+
+        return null;
+    }
+
+    private (double Celsius, double Minutes)? CarriesOn(double minutes, double transfer, double pace, int finer)
     {
         const double Watched = 1200;
         var away = RadialPiece.Lanes([pieces[0] with { Oven = room }]);
-        var (oven, rack) = (new BakeClock(60 * minutes * pace, RadialBake.WorkingSteps, RadialBake.WorkingSteps), new BakeClock(Watched, 60, 60));
+        var (oven, rack) = (
+            new BakeClock(60 * minutes * pace, finer * RadialBake.WorkingSteps, finer * RadialBake.WorkingSteps), new BakeClock(Watched, finer * 60, finer * 60));
         var run = new RadialRun<Lane1>(grid, oven);
         run.Begin(RadialPiece.Lanes([pieces[0] with { Transfer = transfer }]), 0);
         for (var step = 1; step <= oven.Count; step++)
@@ -129,7 +148,7 @@ internal sealed class OvenPiece
             (most, at) = run.Core.Value > most ? (run.Core.Value, rack.Seconds[step] / 60) : (most, at);
         }
 
-        return (most, at);
+        return run.Drift.Value <= RadialBake.WorstDrift && most < pieces[0].Oven.Celsius ? (most, at) : null;
     }
 
     private RadialLanes With(double[] logTransfer) => lanes with { Transfer = Array.ConvertAll(logTransfer, Elementary.Exp) };

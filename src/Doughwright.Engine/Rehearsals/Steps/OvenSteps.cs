@@ -53,7 +53,7 @@ internal static class OvenSteps
             return PlainSteps.NotCarried(input, before, before.Celsius) with { Dial = dial };
         }
 
-        if (OvenPiece.Of(before, start, step.Oven, stage, StatedTime.Of(step) ?? 0) is not { } piece)
+        if (OvenPiece.Of(step, before, start, step.Oven, stage, StatedTime.Of(step) ?? 0) is not { } piece)
         {
             return PlainSteps.NotCarried(input, before, before.Celsius) with { Dial = dial };
         }
