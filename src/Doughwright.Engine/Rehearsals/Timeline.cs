@@ -125,7 +125,7 @@ internal sealed class Timeline
                 moved = Math.Min(moved, oven.FreeBefore(moved, piece.Minutes));
             }
 
-            if (moved >= start)
+            if (!(moved < start))
             {
                 return start;
             }

@@ -10,14 +10,12 @@ internal sealed class BakeClock
 {
     private const double Exponent = 1.5;
 
-    private readonly (double Seconds, int Steps) law;
-
     /// <param name="seconds">When the counted steps are over.</param>
     /// <param name="steps">How many lead there.</param>
     /// <param name="most">How many there are at all; the later ones follow the same law.</param>
     public BakeClock(double seconds, int steps, int most)
     {
-        (law, Count) = ((seconds, steps), most);
+        Count = most;
         Seconds = new double[most + 1];
         for (var step = 1; step <= most; step++)
         {
@@ -38,9 +36,6 @@ internal sealed class BakeClock
     }
 
     public int Count { get; }
-
-    /// <summary>Twice as many steps; every second one falls on a moment of this clock.</summary>
-    public BakeClock Halved() => new(law.Seconds, 2 * law.Steps, 2 * Count);
 
     /// <summary>At [step]; 0 before the first one.</summary>
     public double[] Seconds { get; }

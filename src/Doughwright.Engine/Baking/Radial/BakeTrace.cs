@@ -42,20 +42,6 @@ internal sealed class BakeTrace
     /// <summary>Of the whole run, in each lane, K.</summary>
     public double[] Drift { get; }
 
-    /// <summary>One lane as another run of the same clock had it.</summary>
-    public void TakeLane(BakeTrace other, int lane)
-    {
-        foreach (var (mine, theirs) in ((double[], double[])[])[(Core, other.Core), (Surface, other.Surface), (Mean, other.Mean), (Loss, other.Loss), (Browning, other.Browning)])
-        {
-            for (var at = lane; at < mine.Length; at += Lanes)
-            {
-                mine[at] = theirs[at];
-            }
-        }
-
-        Drift[lane] = other.Drift[lane];
-    }
-
     /// <summary>A column at a moment, drawn straight between two steps. Not a number before the start and beyond what was run.</summary>
     public double At(double[] column, int lane, double seconds)
     {

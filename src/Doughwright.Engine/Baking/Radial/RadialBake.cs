@@ -12,11 +12,6 @@ internal static class RadialBake
     private const int WorkingCells = 24;
     private const double WorkingOutermost = 0.03;
 
-    /// <summary>A step that was off by so much, in K, was too long for the drying shell: that lane is baked again with steps half as long.</summary>
-    public const double WorstDrift = 60;
-
-    private const int MostHalvings = 6;
-
     /// <summary>The grid of every rehearsal: the core within 0.3 K of a fine one.</summary>
     public static RadialGrid WorkingGrid(double dimensions) => new(dimensions, WorkingCells, WorkingOutermost);
 
@@ -94,49 +89,25 @@ internal static class RadialBake
             var run = new RadialRun<T>(Grid, Clock);
             for (var lane = 0; lane < RadialLanes.Count; lane += T.Width)
             {
-                Bake(run, lane, 1, Clock, Trace);
-                Again<T>(lane, 2, Clock);
+                Bake(run, lane);
             }
         }
 
-        private void Bake<T>(RadialRun<T> run, int lane, int stride, BakeClock clock, BakeTrace trace) where T : struct, ILane<T>
+        private void Bake<T>(RadialRun<T> run, int lane) where T : struct, ILane<T>
         {
             run.Begin(RadialLanes, lane);
-            Note(run, trace, 0, lane);
-            for (var step = 1; step <= clock.Count; step++)
+            Note(run, Trace, 0, lane);
+            for (var step = 1; step <= Clock.Count; step++)
             {
                 run.Advance(step);
-                if (step % stride == 0)
+                Note(run, Trace, step, lane);
+                if (Ending.Reached(Trace, step, lane, T.Width))
                 {
-                    Note(run, trace, step / stride, lane);
-                    if (Ending.Reached(trace, step / stride, lane, T.Width))
-                    {
-                        break;
-                    }
+                    break;
                 }
             }
 
-            run.Drift.Store(trace.Drift, lane);
-        }
-
-        /// <summary>Lanes whose steps were too long, and only they, with steps half as long.</summary>
-        private void Again<T>(int lane, int stride, BakeClock clock) where T : struct, ILane<T>
-        {
-            while (stride <= 1 << MostHalvings && Trace.Drift.AsSpan(lane, T.Width).ContainsAnyExceptInRange(0, WorstDrift))
-            {
-                clock = clock.Halved();
-                var finer = new BakeTrace(Clock, RadialLanes.Count, Trace.CoreOnly);
-                Bake(new RadialRun<T>(Grid, clock), lane, stride, clock, finer);
-                for (var each = lane; each < lane + T.Width; each++)
-                {
-                    if (!(Trace.Drift[each] <= WorstDrift))
-                    {
-                        Trace.TakeLane(finer, each);
-                    }
-                }
-
-                stride *= 2;
-            }
+            run.Drift.Store(Trace.Drift, lane);
         }
 
         private static void Note<T>(RadialRun<T> run, BakeTrace trace, int step, int lane) where T : struct, ILane<T>

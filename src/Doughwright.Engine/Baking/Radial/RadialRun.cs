@@ -7,15 +7,26 @@ namespace Doughwright.Engine.Baking.Radial;
 /// <remarks>
 /// Heat: ρ_s de/dt = ∇·(k ∇T) + ∇·((h_v - c_w T) β ∇p) - h_v (what dries); vapour carries heat and its water goes back as liquid. Kept is e +
 /// h_v (what dried), so what the oven gave is there to the last digits whatever the steps. Backward differences of second order and one
-/// Newton step from a guess drawn on from the two states before. Source: house-bake-lanes.
+/// Newton step from a guess drawn on from the two states before; where a shell dries out and that lands far off, some more, of such lanes only.
+/// Source: house-bake-lanes.
 /// </remarks>
 internal sealed class RadialRun<T> where T : struct, ILane<T>
 {
+    /// <summary>A lane in which a shell came to rest farther than this from where its Newton step saw it, K, takes another.</summary>
+    private const double FarOff = 0.5;
+
+    /// <summary>Newton steps at the most; of some thousand pieces with steps far too long for them none took them all.</summary>
+    private const int MostPasses = 20;
+
+    /// <summary>So many are whole ones. Temperature over heat content bends one way at boiling and the other where crumb is dry, and whole ones may go back and forth between the two.</summary>
+    private const int WholePasses = 4;
+
     private readonly RadialGrid grid;
 
     // All of a shell side by side: one look-up a shell, and one bound to check.
     private readonly Shell[] shells;
     private readonly T[] lower, diagonal, upper, right, scratch;
+    private readonly double[] perLane = new double[T.Width];
     private BakeClock clock;
     private CrumbPack<T> crumb;
     private OvenPack<T> oven;
@@ -44,7 +55,7 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     /// <summary>How far browning has come, as the exponent of what is left to brown.</summary>
     public T Browning { get; private set; }
 
-    /// <summary>The largest distance between a temperature and what the step took it for, K: large where steps are too long.</summary>
+    /// <summary>The largest distance between a temperature and where its last Newton step saw it, K.</summary>
     public T Drift { get; private set; }
 
     /// <summary>Heat in the piece and in the vapour that left it, and heat that the oven gave, J per kg of dry matter since it went in.</summary>
@@ -92,14 +103,66 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     /// <param name="step">From 1 on, one after the other.</param>
     public void Advance(int step)
     {
-        Dry(T.Of(clock.Length(step)), T.Of(clock.Ratio[step]));
-        Guess(in crumb, start);
-        Press(in crumb);
-        Exchange(in crumb, T.Of(1) / (solids * reach * reach));
-        Balance(step, T.Of(clock.Ratio[step]));
-        Solve();
-        Rest(in crumb, start);
+        var perArea = T.Of(1) / (solids * reach * reach);
+        var ratio = T.Of(clock.Ratio[step]);
+        Dry(T.Of(clock.Length(step)), ratio);
+        for (var pass = 1; ; pass++)
+        {
+            Guess(in crumb, start);
+            Press(in crumb, pass == 1);
+            Exchange(in crumb, perArea);
+            Balance(step, ratio);
+            Solve();
+            var off = Off(in crumb, start);
+            if (pass == MostPasses || AllNear(off))
+            {
+                Drift = T.Max(Drift, off);
+                break;
+            }
+
+            GuessAgain(off, T.Of(pass < WholePasses ? 1 : 0.5));
+        }
+
+        Rest();
         Settle(step);
+    }
+
+    /// <summary>Only whether to go on hangs on the other lanes of a pack, never what is found for one.</summary>
+    private bool AllNear(T off)
+    {
+        off.Store(perLane, 0);
+        return !perLane.AsSpan().ContainsAnyExceptInRange(double.NegativeInfinity, FarOff);
+    }
+
+    /// <summary>How far the shell that is farthest off comes to rest from where the Newton step saw it, K.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    private T Off(ref readonly CrumbPack<T> laws, T whole)
+    {
+        var all = shells.AsSpan();
+        ReadOnlySpan<T> changes = right.AsSpan(0, all.Length);
+        var most = T.Of(0);
+        for (var cell = 0; cell < all.Length; cell++)
+        {
+            ref var shell = ref all[cell];
+            var change = changes[cell];
+            (shell.Celsius, shell.Water) = laws.RestAt(shell.Guessed + change, shell.Held, whole - shell.Dried);
+            var off = shell.Celsius - shell.Guess - (shell.Slope * change);
+            most = T.Max(most, T.Max(off, T.Of(0) - off));
+        }
+
+        return most;
+    }
+
+    /// <summary>The next Newton step starts where this one led. A lane that is near enough stays as it is, to the last digit.</summary>
+    private void GuessAgain(T off, T share)
+    {
+        var all = shells.AsSpan();
+        ReadOnlySpan<T> changes = right.AsSpan(0, all.Length);
+        for (var cell = 0; cell < all.Length; cell++)
+        {
+            ref var shell = ref all[cell];
+            shell.Guessed = T.WhereLess(T.Of(FarOff), off, shell.Guessed + (share * changes[cell]), shell.Guessed);
+        }
     }
 
     // The loops are short on purpose: beyond a budget the compiler stops to put the operations of a pack in line, and each becomes a call.
@@ -138,14 +201,17 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    private void Press(ref readonly CrumbPack<T> laws)
+    private void Press(ref readonly CrumbPack<T> laws, bool first)
     {
         var all = shells.AsSpan();
         for (var cell = 0; cell < all.Length; cell++)
         {
             ref var shell = ref all[cell];
             (shell.Vapour, shell.VapourSlope) = laws.VapourAt(shell.Guess);
-            shell.Wet = laws.Wetness(shell.Water);
+            if (first)
+            {
+                shell.Wet = laws.Wetness(shell.Water);
+            }
         }
     }
 
@@ -204,9 +270,7 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     private void Solve() => Tridiagonal.Solve<T>(lower, diagonal, upper, right, scratch);
 
-    /// <summary>Where the shells come to rest.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    private void Rest(ref readonly CrumbPack<T> laws, T whole)
+    private void Rest()
     {
         var all = shells.AsSpan();
         ReadOnlySpan<T> changes = right.AsSpan(0, all.Length);
@@ -214,7 +278,6 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
         {
             ref var shell = ref all[cell];
             (shell.Before, shell.Content) = (shell.Content, shell.Guessed + changes[cell]);
-            (shell.Celsius, shell.Water) = laws.RestAt(shell.Content, shell.Held, whole - shell.Dried);
             shell.Held = T.Min(shell.Held, shell.Water);
         }
     }
@@ -262,14 +325,11 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
 
         var (from, to) = front.Reach();
         var perBand = T.Of(1) / (to - from);
-        var (presses, warmth, drift) = (T.Of(0), T.Of(0), Drift);
+        var (presses, warmth) = (T.Of(0), T.Of(0));
         for (var cell = 0; cell < all.Length; cell++)
         {
             ref var shell = ref all[cell];
-            var change = changes[cell];
             var off = shell.Celsius - shell.Guess;
-            var taken = off - (shell.Slope * change);
-            drift = T.Max(drift, T.Max(taken, T.Of(0) - taken));
             (shell.TotalBefore, shell.Total) = (shell.Total, shell.Content + (vapourContent * shell.Dried));
 
             var share = T.Max(T.Of(0), T.Min(shell.Inner, to) - T.Max(shell.Outer, from)) * perBand;
@@ -278,7 +338,6 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
         }
 
         last.Total += vapourContent * fromFilm;
-        Drift = drift;
         presses = T.Min(presses, crumb.Pressure);
         surfaceBefore = Surface;
         Surface = ((within * last.Celsius) + (outside * meets)) / (within + outside);

@@ -11,7 +11,8 @@ internal sealed record BakedPiece(BakeTrace Trace, PerLane Pace)
     public const double Beyond = 1.5;
 
     /// <summary>Minutes until each core has come to its target; infinite where it does not.</summary>
-    public PerLane MinutesTo(PerLane core) => core.Each((lane, target) => Trace.When(Trace.Core, lane, target) / 60 / Pace[lane]);
+    public PerLane MinutesTo(PerLane core) => core.Each((lane, target) =>
+        Trace.When(Trace.Core, lane, target) / 60 / Pace[lane] is var minutes && double.IsNaN(minutes) ? double.PositiveInfinity : minutes);
 
     /// <summary>Minutes until each crust has browned as far; infinite where it had not by then.</summary>
     public PerLane MinutesToBrowning(PerLane browning, PerLane minutes) => browning.Each((lane, target) =>

@@ -71,7 +71,7 @@ internal static class OvenSteps
         {
             var read = (StatedTime.IsEstimate(step) ? stage.Priors.BakeEstimate : stage.Priors.BakeReading) * minutes.Minutes;
             var (transfer, baked) = piece.Fit(core, read);
-            if (double.IsInfinity(baked.Pace.Central))
+            if (!double.IsFinite(baked.Pace.Central))
             {
                 return TooCool(input, after, dial, start, target);
             }
@@ -89,7 +89,7 @@ internal static class OvenSteps
         var (carried, quicker) = input.Anchor is { Scale: { } known, Growth: [_, var atHome, ..] } ? (known, atHome) : (stage.Priors.Transfer, PerLane.Same(1, input.Lanes));
         var here = piece.Bake(core, carried, quicker);
         var time = here.MinutesTo(core);
-        if (double.IsInfinity(time.Central))
+        if (!double.IsFinite(time.Central))
         {
             return TooCool(input, after, dial, start, target);
         }
