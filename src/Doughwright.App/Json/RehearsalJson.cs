@@ -147,8 +147,10 @@ internal static class RehearsalJson
         json.WriteNumber("loss", bake.Loss.Likely.Value);
         json.WriteNumber("lossLow", bake.Loss.Low.Value);
         json.Number("lossHigh", bake.Loss.High?.Value);
-        json.Number("carriesToCelsius", bake.CarriesTo?.Celsius);
-        json.Number("carriesForMinutes", bake.CarriesFor?.Minutes);
+        json.WriteNumber("doneCoreCelsius", bake.DoneCore.Celsius);
+        json.WriteNumber("coreMinutes", bake.CoreAfter.Minutes);
+        json.WriteNumber("carriesToCelsius", bake.CarriesTo.Celsius);
+        json.WriteNumber("carriesForMinutes", bake.CarriesFor.Minutes);
         json.Number("colourMinutes", bake.ColourAfter?.Minutes);
         json.WriteString("crust", bake.Crust is { } rank ? JsonText.Name(rank) : null);
     }

@@ -19,7 +19,9 @@ public enum CrustRank
 /// <param name="Core">In the middle.</param>
 /// <param name="Surface">Over all its faces; a top under hot walls is hotter than that.</param>
 /// <param name="Loss">Of the raw dough's mass, in the oven.</param>
-/// <param name="CarriesTo">The most the core comes to after the oven, on a rack; null where that could not be followed.</param>
+/// <param name="DoneCore">At which such a core is done: what the author asked or measured, else what such breads are baked to.</param>
+/// <param name="CoreAfter">When it is that hot. A piece that stays in for longer does so for its crust.</param>
+/// <param name="CarriesTo">The most the core comes to after the oven, on a rack.</param>
 /// <param name="CarriesFor">How long after.</param>
 /// <param name="ColourAfter">When the crust is as brown as the author's was; null where no bake at home says how brown, or where it takes half as long again as the core and more.</param>
 /// <param name="Crust">Null where no bake at home says how brown.</param>
@@ -28,7 +30,9 @@ public sealed record BakeTelling(
     Estimate<Temperature> Core,
     Estimate<Temperature> Surface,
     Estimate<Percent> Loss,
-    Temperature? CarriesTo,
-    Duration? CarriesFor,
+    Temperature DoneCore,
+    Duration CoreAfter,
+    Temperature CarriesTo,
+    Duration CarriesFor,
     Duration? ColourAfter,
     CrustRank? Crust);

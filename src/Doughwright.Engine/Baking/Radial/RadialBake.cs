@@ -11,9 +11,15 @@ internal static class RadialBake
 
     private const int WorkingCells = 24;
     private const double WorkingOutermost = 0.03;
+    private const int RoughSteps = 40;
+    private const int RoughCells = 14;
+    private const double RoughOutermost = 0.05;
 
     /// <summary>The grid of every rehearsal: the core within 0.3 K of a fine one.</summary>
     public static RadialGrid WorkingGrid(double dimensions) => new(dimensions, WorkingCells, WorkingOutermost);
+
+    /// <summary>A grid to look for an answer on that is then gone over on the grid of every rehearsal: a fifth of the work, the core within about a kelvin.</summary>
+    public static RadialGrid RoughGrid(double dimensions) => new(dimensions, RoughCells, RoughOutermost);
 
     /// <summary>
     /// The moments of every bake of a piece, whatever the oven: the same at home and elsewhere, so that a step is never what tells the two apart.
@@ -21,11 +27,16 @@ internal static class RadialBake
     /// </summary>
     /// <param name="longest">How many times the usual bake it goes on for.</param>
     /// <param name="minutes">It goes on for half as long again as so many minutes at least, up to a day.</param>
-    public static BakeClock ClockFor(Quantities.Mass piece, double longest, double minutes = 0)
+    public static BakeClock ClockFor(Quantities.Mass piece, double longest, double minutes = 0) => ClockFor(piece, longest, minutes, WorkingSteps);
+
+    /// <inheritdoc cref="ClockFor(Quantities.Mass, double, double)"/>
+    public static BakeClock RoughClockFor(Quantities.Mass piece, double longest, double minutes) => ClockFor(piece, longest, minutes, RoughSteps);
+
+    private static BakeClock ClockFor(Quantities.Mass piece, double longest, double minutes, int steps)
     {
         var usual = 900 * Elementary.Pow(piece.Grams / 50, 0.4);
         var times = Math.Max(longest, Math.Min(90 * minutes, 86400) / usual);
-        return new(usual, WorkingSteps, (int)(WorkingSteps * Elementary.Pow(times, 2.0 / 3)));
+        return new(usual, steps, (int)(steps * Elementary.Pow(times, 2.0 / 3)));
     }
 
     /// <summary>Bakes each pack until the step that passes the moments of its lanes.</summary>
@@ -35,17 +46,17 @@ internal static class RadialBake
     /// <inheritdoc cref="Until(RadialGrid, BakeClock, RadialLanes, double[])"/>
     public static BakeTrace Until(RadialGrid grid, BakeClock clock, RadialLanes lanes, double seconds) => Until(grid, clock, lanes, Every(seconds, lanes.Count));
 
-    /// <summary>The core of each lane at its moment, °C.</summary>
-    public static double[] CoreAt(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] seconds)
-    {
-        var trace = Run(grid, lanes, new Ending(seconds, null), new(clock, lanes.Count, coreOnly: true));
-        return [.. seconds.Select((moment, lane) => trace.At(trace.Core, lane, moment))];
-    }
-
     /// <summary>Bakes each pack until its cores have passed their targets in °C, and then so much longer, or until the clock has run out.</summary>
     /// <param name="beyond">Factor on the time of each lane, 1 or more.</param>
-    public static BakeTrace UntilDone(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] core, double beyond = 1) =>
-        Run(grid, lanes, new Ending(Every(beyond, lanes.Count), core), new(clock, lanes.Count));
+    public static BakeTrace UntilDone(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] core, double[]? beyond = null) =>
+        Run(grid, lanes, new Ending(beyond ?? Every(1, lanes.Count), core), new(clock, lanes.Count));
+
+    /// <summary>When each core has passed its target, in s; infinite when it had not by the end of the clock.</summary>
+    public static double[] TimesTo(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] core)
+    {
+        var trace = Run(grid, lanes, new Ending(Every(1, lanes.Count), core), new(clock, lanes.Count, coreOnly: true));
+        return [.. core.Select((target, lane) => trace.When(trace.Core, lane, target))];
+    }
 
     private static double[] Every(double value, int count)
     {

@@ -17,6 +17,12 @@ internal static class BakeLaws
     /// <summary>All that an oven gives, against what it is taken to give: oven, tray, neighbours and the piece's shape together.</summary>
     public static Prior Transfer { get; } = new("heat from the oven, against its default", "1", 1, 0.40, PriorLaw.LogNormal, "oven-coefficient");
 
+    /// <summary>
+    /// How much longer than a bake along one radius tells a core takes, or a piece whose core nobody measured stays in for its crust: spread of the
+    /// logarithm. A choice. Source: house-bake-lanes.
+    /// </summary>
+    public const double CoreLag = 0.3;
+
     /// <summary>How far an oven is off its dial, K.</summary>
     public static Prior OvenBias { get; } = new("oven off its dial", "K", 0, 8, PriorLaw.Normal, "oven-bias");
 

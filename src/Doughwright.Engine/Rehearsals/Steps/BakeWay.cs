@@ -4,10 +4,11 @@ using Doughwright.Engine.Quantities;
 namespace Doughwright.Engine.Rehearsals.Steps;
 
 /// <summary>What a bake came to in every lane, told on request.</summary>
+/// <param name="Core">What counts as a done core, °C.</param>
 /// <param name="Minutes">How long it took.</param>
 /// <param name="Transfer">What the oven gave, against its default.</param>
 /// <param name="ColourMinutes">When the crust is as brown as at home; null where no bake at home says how brown that is.</param>
-internal sealed record BakeWay(BakedPiece Baked, OvenPiece Piece, PerLane Minutes, PerLane Transfer, PerLane? ColourMinutes)
+internal sealed record BakeWay(BakedPiece Baked, OvenPiece Piece, PerLane Core, PerLane Minutes, PerLane Transfer, PerLane? ColourMinutes)
 {
     public BakeTelling Tell()
     {
@@ -16,8 +17,10 @@ internal sealed record BakeWay(BakedPiece Baked, OvenPiece Piece, PerLane Minute
             ToTemperature(Baked.Core(Minutes)),
             ToTemperature(Baked.Surface(Minutes)),
             ToPercent(Baked.Loss(Minutes)),
-            carried is { Celsius: var celsius } ? Temperature.FromCelsius(celsius) : null,
-            carried is { Minutes: var after } ? Duration.FromMinutes(after) : null,
+            Temperature.FromCelsius(Core.Central),
+            Duration.FromMinutes(Minutes.Central / Baked.Longer.Central),
+            Temperature.FromCelsius(carried.Celsius),
+            Duration.FromMinutes(carried.Minutes),
             ColourMinutes is { Central: var likely } && double.IsFinite(likely) ? Duration.FromMinutes(likely) : null,
             ColourMinutes is { } colour ? Crusts.Rank(Minutes.Central, colour.Central) : null);
     }

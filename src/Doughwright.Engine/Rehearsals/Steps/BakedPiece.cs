@@ -4,11 +4,15 @@ using Doughwright.Engine.Rehearsals.Courses;
 namespace Doughwright.Engine.Rehearsals.Steps;
 
 /// <summary>How a bake went, in every lane.</summary>
-/// <param name="Pace">By how much the bake runs quicker than the trace.</param>
-internal sealed record BakedPiece(BakeTrace Trace, PerLane Pace)
+/// <param name="Pace">By how much the core runs quicker than the trace; all else keeps time with it.</param>
+/// <param name="Longer">How many times as long as its core needs a piece stays in, for its crust.</param>
+internal sealed record BakedPiece(BakeTrace Trace, PerLane Pace, PerLane Longer)
 {
     /// <summary>A bake is followed for so many times what its core takes, to see when its crust is as brown as at home.</summary>
     public const double Beyond = 1.5;
+
+    /// <summary>Minutes until each piece comes out; infinite where its core does not come to its target.</summary>
+    public PerLane MinutesFor(PerLane core) => MinutesTo(core).With(Longer, (minutes, longer) => minutes * longer);
 
     /// <summary>Minutes until each core has come to its target; infinite where it does not.</summary>
     public PerLane MinutesTo(PerLane core) => core.Each((lane, target) =>
@@ -16,9 +20,9 @@ internal sealed record BakedPiece(BakeTrace Trace, PerLane Pace)
 
     /// <summary>Minutes until each crust has browned as far; infinite where it had not by then.</summary>
     public PerLane MinutesToBrowning(PerLane browning, PerLane minutes) => browning.Each((lane, target) =>
-        Trace.When(Trace.Browning, lane, target) / 60 / Pace[lane] is var time && time <= Beyond * minutes[lane] ? time : double.PositiveInfinity);
+        Trace.When(Trace.Browning, lane, target) / 60 is var time && time <= Beyond * minutes[lane] ? time : double.PositiveInfinity);
 
-    public PerLane Core(PerLane minutes) => At(Trace.Core, minutes);
+    public PerLane Core(PerLane minutes) => minutes.Each((lane, time) => Trace.At(Trace.Core, lane, 60 * time * Pace[lane]));
 
     public PerLane Surface(PerLane minutes) => At(Trace.Surface, minutes);
 
@@ -31,14 +35,14 @@ internal sealed record BakedPiece(BakeTrace Trace, PerLane Pace)
     public IReadOnlyList<WayPoint> Way(double minutes)
     {
         var way = new List<WayPoint>();
-        for (var step = 0; step <= Trace.Clock.Count && Trace.Clock.Seconds[step] < 60 * minutes * Pace.Central; step++)
+        for (var step = 0; step <= Trace.Clock.Count && Trace.Clock.Seconds[step] < 60 * minutes; step++)
         {
-            way.Add(new(Trace.Clock.Seconds[step] / 60 / Pace.Central, Trace.Mean[step * Trace.Lanes], null));
+            way.Add(new(Trace.Clock.Seconds[step] / 60, Trace.Mean[step * Trace.Lanes], null));
         }
 
-        way.Add(new(minutes, Trace.At(Trace.Mean, 0, 60 * minutes * Pace.Central), null));
+        way.Add(new(minutes, Trace.At(Trace.Mean, 0, 60 * minutes), null));
         return way;
     }
 
-    private PerLane At(double[] column, PerLane minutes) => minutes.Each((lane, time) => Trace.At(column, lane, 60 * time * Pace[lane]));
+    private PerLane At(double[] column, PerLane minutes) => minutes.Each((lane, time) => Trace.At(column, lane, 60 * time));
 }

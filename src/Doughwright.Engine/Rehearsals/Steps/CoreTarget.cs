@@ -11,7 +11,8 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// 99, most likely 96.5. Source: core-bands. A home on a mountain has the same share of a shorter way. A core that the author's kitchen can
 /// reach is carried as a share too, asked or measured; one that no crumb has even there is refused, and so is one that the dough has when it goes in.
 /// </remarks>
-internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
+/// <param name="IsMeasured">Whether the author asked for it or measured it.</param>
+internal sealed record CoreTarget(PerLane Share, bool IsMeasured, Finding? Refusal)
 {
     private static readonly (double Low, double Likely, double High) Enriched = (86, 93, 98);
     private static readonly (double Low, double Likely, double High) Lean = (93, 96.5, 99);
@@ -31,14 +32,14 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
     {
         if (anchor is { Growth: [var carried, ..] })
         {
-            return new(carried, null);
+            return new(carried, false, null);
         }
 
         var stated = step.End is StepEnd.AtCore end ? end.Temperature : BelievableCore(step, stage.Boils);
         if (step.End is StepEnd.AtCore { Temperature: var asked } && asked >= stage.Boils)
         {
             var refusal = StepFindings.About(step, "core-above-boiling", Grade.Error, false, ("core", asked), ("boils", stage.Boils), ("altitude", stage.Kitchen.Altitude), ("offered", Temperature.FromCelsius(Math.Floor(stage.Boils.Celsius - 1))));
-            return new(PerLane.Same(double.NaN, stage.Lanes), refusal);
+            return new(PerLane.Same(double.NaN, stage.Lanes), false, refusal);
         }
 
         var (core, boils) = stated is { } known ? (PerLane.Same(known.Celsius, stage.Lanes), stage.Boils) : (Drawn(stage), BoilsAtTheSea);
@@ -46,10 +47,10 @@ internal sealed record CoreTarget(PerLane Share, Finding? Refusal)
         {
             var refusal = StepFindings.About(
                 step, "core-not-above-dough", Grade.Error, false, ("core", Temperature.FromCelsius(core.Central)), ("dough", Temperature.FromCelsius(start.Central)));
-            return new(PerLane.Same(double.NaN, stage.Lanes), refusal);
+            return new(PerLane.Same(double.NaN, stage.Lanes), false, refusal);
         }
 
-        return new(core.With(start, (celsius, from) => (celsius - from) / (boils.Celsius - from)), null);
+        return new(core.With(start, (celsius, from) => (celsius - from) / (boils.Celsius - from)), stated is not null, null);
     }
 
     /// <summary>What the author measured, unless no crumb gets so hot.</summary>

@@ -18,10 +18,16 @@ internal sealed class OvenPiece
     private const double ShutBelow = 0.5;
 
     /// <summary>
-    /// A tenth of a kelvin will do, since a pace takes up the rest. With one expansion the stride leads to two and a half spreads of what an oven is
-    /// taken to give: beyond that it is not the oven that makes the bake quick or slow.
+    /// A hundredth of the time on a rough grid will do, since a pace takes up the rest. With one expansion the stride leads to two and a half spreads
+    /// of what an oven is taken to give: beyond that it is not the oven that makes the bake quick or slow.
     /// </summary>
-    private static readonly RootTolerance Tolerance = new(1e-4, 0.1, MaxEvaluations: 30, MaxExpansions: 1);
+    private static readonly RootTolerance Tolerance = new(1e-3, 0.01, MaxEvaluations: 30, MaxExpansions: 1);
+
+    /// <summary>The minutes to a core go about with this power of one over what the oven gives: only how two causes share a difference hangs on it.</summary>
+    private const double TimeByHeat = 0.6;
+
+    private static readonly double OvensShare =
+        BakeLaws.CoreLag * BakeLaws.CoreLag / (BakeLaws.Transfer.Spread * BakeLaws.Transfer.Spread * TimeByHeat);
 
     private const double Stride = 2.5 / 3;
 
@@ -33,10 +39,11 @@ internal sealed class OvenPiece
     private readonly RadialGrid grid;
     private readonly BakeClock clock;
     private readonly RadialOven room;
+    private readonly double authors;
 
     private OvenPiece(RadialPiece[] pieces, RadialOven room, double minutes)
     {
-        (this.pieces, this.room) = (pieces, room);
+        (this.pieces, this.room, authors) = (pieces, room, minutes);
         lanes = RadialPiece.Lanes(pieces);
         grid = RadialBake.WorkingGrid(pieces[0].Form.Dimensions);
         clock = RadialBake.ClockFor(pieces[0].Mass, LongestBake, minutes);
@@ -81,37 +88,47 @@ internal sealed class OvenPiece
     }
 
     /// <summary>
-    /// What the oven gives, against its default, so that each lane's core comes to its target in its minutes, and the bake itself. A pace takes up
-    /// what is left, to the last digit: next to nothing, unless no oven could bake such a piece in that time. Then the strongest or weakest stands,
-    /// and the piece is flatter or thicker than it is taken for.
+    /// What the oven gives, against its default, and the bake itself, so that each lane's core comes to its target in its minutes. A bake that is longer
+    /// than such a core needs is put down to two causes, as their spreads have it: an oven that gives less, and what one radius does not tell. Where the
+    /// author measured the core, that is a core slower than the rest of the piece; where not, a piece that stays in for its crust when its core is done.
+    /// One that is shorter is put down to the oven, and beyond what ovens give to a quicker core: the piece is flatter than it is taken for.
     /// </summary>
-    public (PerLane Transfer, BakedPiece Baked) Fit(PerLane core, PerLane minutes)
+    /// <param name="measured">Whether the core is what the author measured.</param>
+    /// <param name="likely">What an oven is taken to give in each lane, against its default, before the author's minutes are known.</param>
+    public (PerLane Transfer, BakedPiece Baked) Fit(PerLane core, PerLane minutes, bool measured, PerLane likely)
     {
-        var seconds = Padded(minutes, each => each * 60);
-        var target = Padded(core, each => each);
+        var (seconds, target, before) = (Padded(minutes, each => each * 60), Padded(core, each => each), Padded(likely, Elementary.Log));
+        var (rough, moments) = (RadialBake.RoughGrid(grid.Dimensions), RadialBake.RoughClockFor(pieces[0].Mass, LongestBake, authors));
+        var times = new double[lanes.Count];
         var found = LaneRoots.From(
             (logs, off) =>
             {
-                var cores = RadialBake.CoreAt(grid, clock, With(logs), seconds);
+                times = RadialBake.TimesTo(rough, moments, With(logs), target);
                 for (var lane = 0; lane < off.Length; lane++)
                 {
-                    // Beyond the clock nothing is known but that the piece was in for long.
-                    off[lane] = double.IsNaN(cores[lane]) ? double.PositiveInfinity : cores[lane] - target[lane];
+                    off[lane] = Elementary.Log(seconds[lane] / times[lane]) + Math.Min(0, OvensShare * (logs[lane] - before[lane]));
                 }
             },
-            new double[lanes.Count],
+            before,
             Stride * BakeLaws.Transfer.Spread,
             rising: true,
             Tolerance);
         double[] logs = [.. found.Select(root => root.X)];
-        var trace = RadialBake.UntilDone(grid, clock, With(logs), target);
-        var pace = core.Each((lane, celsius) => trace.When(trace.Core, lane, celsius) / seconds[lane]);
-        return (new([.. logs.Take(core.Count).Select(Elementary.Exp)]), new(trace, pace));
+        times = RadialBake.TimesTo(rough, moments, With(logs), target);
+        var trace = RadialBake.UntilDone(grid, clock, With(logs), target, [.. times.Select((time, lane) => Math.Max(1, 1.1 * seconds[lane] / time))]);
+        var longer = core.Each((lane, celsius) => seconds[lane] / trace.When(trace.Core, lane, celsius));
+        var transfer = new PerLane([.. logs.Take(core.Count).Select(Elementary.Exp)]);
+        var pace = longer.Map(ratio => measured ? 1 / ratio : Math.Max(1, 1 / ratio));
+        return (transfer, new(trace, pace, longer.With(pace, (ratio, quicker) => ratio * quicker)));
     }
 
-    /// <summary>Bakes until the cores have come to their targets, and some time beyond.</summary>
-    public BakedPiece Bake(PerLane core, PerLane transfer, PerLane pace) => new(
-        RadialBake.UntilDone(grid, clock, With(Padded(transfer, Elementary.Log)), Padded(core, each => each), BakedPiece.Beyond), pace);
+    /// <summary>Bakes until the pieces come out, and some time beyond.</summary>
+    public BakedPiece Bake(PerLane core, PerLane transfer, PerLane pace, PerLane longer)
+    {
+        var (stays, quicker) = (Padded(longer, each => each), Padded(pace, each => each));
+        double[] beyond = [.. stays.Select((times, lane) => Math.Max(1, BakedPiece.Beyond * times / quicker[lane]))];
+        return new(RadialBake.UntilDone(grid, clock, With(Padded(transfer, Elementary.Log)), Padded(core, each => each), beyond), pace, longer);
+    }
 
     /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later.</summary>
     public (double Celsius, double Minutes) CarriesOn(double minutes, double transfer, double pace)

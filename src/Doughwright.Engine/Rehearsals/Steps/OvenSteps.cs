@@ -70,36 +70,36 @@ internal static class OvenSteps
         if (home is { } minutes)
         {
             var read = (StatedTime.IsEstimate(step) ? stage.Priors.BakeEstimate : stage.Priors.BakeReading) * minutes.Minutes;
-            var (transfer, baked) = piece.Fit(core, read);
-            if (!double.IsFinite(baked.Pace.Central))
+            var (transfer, baked) = piece.Fit(core, read, target.IsMeasured, stage.Priors.Transfer);
+            if (!double.IsFinite(baked.Pace.Central) || !double.IsFinite(baked.Longer.Central))
             {
                 return TooCool(input, after, dial, start, target);
             }
 
-            var scale = transfer * baked.Pace;
-            return Outcome(input, after, dial, start, target, read, AuthorsBasis(step), new(transfer, [target.Share, baked.Pace, baked.Browning(read)], null)) with
+            return Outcome(input, after, dial, start, baked, target, read, AuthorsBasis(step), new(transfer, [target.Share, baked.Pace, baked.Longer, baked.Browning(read)], null)) with
             {
                 Way = () => baked.Way(read.Central),
-                Bake = new(baked, piece, read, transfer, read),
-                Findings = [.. PaceFindings(step, scale.Central, stage.Recipe), .. CoreTarget.Unusual(step, stage)],
+                Bake = new(baked, piece, core, read, transfer, read),
+                Findings = [.. PaceFindings(step, transfer.Central, baked, stage.Recipe), .. CoreTarget.Unusual(step, stage)],
             };
         }
 
         // A lane in which the core never got there, or was there before it went in, has no pace, and stays open in every other kitchen.
-        var (carried, quicker) = input.Anchor is { Scale: { } known, Growth: [_, var atHome, ..] } ? (known, atHome) : (stage.Priors.Transfer, PerLane.Same(1, input.Lanes));
-        var here = piece.Bake(core, carried, quicker);
-        var time = here.MinutesTo(core);
+        var usual = PerLane.Same(1, input.Lanes);
+        var (carried, quicker, longer) = input.Anchor is { Scale: { } known, Growth: [_, var pace, var beyond, ..] } ? (known, pace, beyond) : (stage.Priors.Transfer, usual, usual);
+        var here = piece.Bake(core, carried, quicker, longer);
+        var time = here.MinutesFor(core);
         if (!double.IsFinite(time.Central))
         {
             return TooCool(input, after, dial, start, target);
         }
 
         // Nobody timed the bake, but the author's kitchen says how far its core comes on the way to boiling.
-        var colour = input.Anchor is { Growth: [_, _, var brown] } ? here.MinutesToBrowning(brown, time) : (PerLane?)null;
-        return Outcome(input, after, dial, start, target, time, Basis.Computed, input.IsHome ? new(null, [target.Share], null) : null) with
+        var colour = input.Anchor is { Growth: [_, _, _, var brown] } ? here.MinutesToBrowning(brown, time) : (PerLane?)null;
+        return Outcome(input, after, dial, start, here, target, time, Basis.Computed, input.IsHome ? new(null, [target.Share], null) : null) with
         {
             Way = () => here.Way(time.Central),
-            Bake = new(here, piece, time, carried, colour),
+            Bake = new(here, piece, core, time, carried, colour),
             Findings = [.. CoreTarget.Raw(step, stage, Temperature.FromCelsius(core.Central)) is { } raw ? [raw] : Array.Empty<Finding>(), .. CrustFindings.Of(step, time, colour)],
         };
     }
@@ -120,14 +120,14 @@ internal static class OvenSteps
     }
 
     private static StepOutcome Outcome(
-        StepInput input, Portion after, Dial? dial, PerLane start, CoreTarget target, PerLane minutes, Basis basis, Anchor? anchor) => new()
+        StepInput input, Portion after, Dial? dial, PerLane start, BakedPiece baked, CoreTarget target, PerLane minutes, Basis basis, Anchor? anchor) => new()
         {
             After = after,
             Minutes = minutes,
             Basis = basis,
             Dial = dial,
             StartCelsius = start,
-            EndCelsius = target.Celsius(start, input.Stage.Boils),
+            EndCelsius = baked.Core(minutes),
             Anchor = anchor,
             Why = () => BakeReasons.Of(input, start.Central, target.Celsius(start, input.Stage.Boils).Central, target.Share.Central, minutes.Central),
         };
@@ -140,15 +140,19 @@ internal static class OvenSteps
         step.Oven is { } oven ? DialPairs.Of(oven.Dial, stage.WrittenModeOf(oven), stage.ModeOf(oven)) : null;
 
     /// <summary>A flat piece that bakes fast is no news: the pace is that of a piece as round as it was shaped, and says nothing of another.</summary>
-    private static Finding[] PaceFindings(Step step, double pace, Recipe recipe)
+    private static Finding[] PaceFindings(Step step, double transfer, BakedPiece baked, Recipe recipe)
     {
+        var pace = transfer * Math.Max(1, baked.Pace.Central);
         if (pace > 1 && GoesInFlat(step, recipe))
         {
             return [];
         }
 
-        var spreads = Elementary.Log(pace) / BakeLaws.Transfer.Spread;
-        return Math.Abs(spreads) > StepFindings.FarFromPrior ? [StepFindings.About(step, "bake-pace-unusual", Grade.Warning, false, ("factor", Math.Round(pace > 1 ? pace : 1 / pace, 1)))] : [];
+        var spreads = Math.Abs(Elementary.Log(pace)) / BakeLaws.Transfer.Spread;
+        var lag = baked.Longer.Central / Math.Min(1, baked.Pace.Central);
+        return Math.Max(spreads, Elementary.Log(lag) / BakeLaws.CoreLag) > StepFindings.FarFromPrior
+            ? [StepFindings.About(step, "bake-pace-unusual", Grade.Warning, false, ("factor", Math.Round(pace > 1 ? pace : lag / pace, 1)))]
+            : [];
     }
 
     /// <summary>
