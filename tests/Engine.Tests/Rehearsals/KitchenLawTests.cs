@@ -109,13 +109,16 @@ public class KitchenLawTests
         }
     }, iter: Bakes / 2);
 
-    /// <summary>A crumb with water in it gets no hotter than water boils, at home and elsewhere.</summary>
+    /// <summary>
+    /// A crumb with water in it gets no hotter than its water boils, at home and elsewhere: bound water boils a little above pure water, half a kelvin at
+    /// the most (sheet on the structure of a bake, goals; Oswin's isotherm of bread).
+    /// </summary>
     [Fact]
     public void Core_StaysBelowBoiling() => Gen.Select(Bake.Any, Bake.AnyKitchen).Sample((bake, kitchen) =>
     {
         foreach (var rehearsal in new[] { In(bake, kitchen), In(bake, bake.Recipe.Home) })
         {
-            Assert.True(rehearsal.FindStep("bake")!.EndTemperature!.Value < rehearsal.Boils);
+            Assert.True(rehearsal.FindStep("bake")!.EndTemperature!.Value.Celsius < rehearsal.Boils.Celsius + 0.5);
         }
     }, iter: Bakes);
 

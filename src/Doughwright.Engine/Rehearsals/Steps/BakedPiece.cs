@@ -4,7 +4,10 @@ using Doughwright.Engine.Rehearsals.Courses;
 namespace Doughwright.Engine.Rehearsals.Steps;
 
 /// <summary>How a bake went, in every lane.</summary>
-/// <param name="Pace">By how much the core runs quicker than the trace; all else keeps time with it.</param>
+/// <param name="Pace">
+/// By how much the core runs quicker than the trace. A piece that is flatter than it is taken for is quicker in all of it; a core that lags leaves
+/// crust and loss as they are.
+/// </param>
 /// <param name="Longer">How many times as long as its core needs a piece stays in, for its crust.</param>
 internal sealed record BakedPiece(BakeTrace Trace, PerLane Pace, PerLane Longer)
 {
@@ -20,7 +23,7 @@ internal sealed record BakedPiece(BakeTrace Trace, PerLane Pace, PerLane Longer)
 
     /// <summary>Minutes until each crust has browned as far; infinite where it had not by then.</summary>
     public PerLane MinutesToBrowning(PerLane browning, PerLane minutes) => browning.Each((lane, target) =>
-        Trace.When(Trace.Browning, lane, target) / 60 is var time && time <= Beyond * minutes[lane] ? time : double.PositiveInfinity);
+        Trace.When(Trace.Browning, lane, target) / 60 / Whole(lane) is var time && time <= Beyond * minutes[lane] ? time : double.PositiveInfinity);
 
     public PerLane Core(PerLane minutes) => minutes.Each((lane, time) => Trace.At(Trace.Core, lane, 60 * time * Pace[lane]));
 
@@ -35,14 +38,16 @@ internal sealed record BakedPiece(BakeTrace Trace, PerLane Pace, PerLane Longer)
     public IReadOnlyList<WayPoint> Way(double minutes)
     {
         var way = new List<WayPoint>();
-        for (var step = 0; step <= Trace.Clock.Count && Trace.Clock.Seconds[step] < 60 * minutes; step++)
+        for (var step = 0; step <= Trace.Clock.Count && Trace.Clock.Seconds[step] < 60 * minutes * Whole(0); step++)
         {
-            way.Add(new(Trace.Clock.Seconds[step] / 60, Trace.Mean[step * Trace.Lanes], null));
+            way.Add(new(Trace.Clock.Seconds[step] / 60 / Whole(0), Trace.Mean[step * Trace.Lanes], null));
         }
 
-        way.Add(new(minutes, Trace.At(Trace.Mean, 0, 60 * minutes), null));
+        way.Add(new(minutes, Trace.At(Trace.Mean, 0, 60 * minutes * Whole(0)), null));
         return way;
     }
 
-    private PerLane At(double[] column, PerLane minutes) => minutes.Each((lane, time) => Trace.At(column, lane, 60 * time));
+    private PerLane At(double[] column, PerLane minutes) => minutes.Each((lane, time) => Trace.At(column, lane, 60 * time * Whole(lane)));
+
+    private double Whole(int lane) => Math.Max(1, Pace[lane]);
 }

@@ -106,7 +106,9 @@ internal sealed class OvenPiece
                 times = RadialBake.TimesTo(rough, moments, With(logs), target);
                 for (var lane = 0; lane < off.Length; lane++)
                 {
-                    off[lane] = Elementary.Log(seconds[lane] / times[lane]) + Math.Min(0, OvensShare * (logs[lane] - before[lane]));
+                    // A core that is not there by the end of the clock counts by its sign.
+                    var late = double.IsFinite(times[lane]) ? Elementary.Log(seconds[lane] / times[lane]) : double.NegativeInfinity;
+                    off[lane] = late + Math.Min(0, OvensShare * (logs[lane] - before[lane]));
                 }
             },
             before,
