@@ -33,6 +33,7 @@ internal sealed class Priors
         Transfer = Draw(BakeLaws.Transfer, 4, lanes);
         Effectiveness = Draw(BakeLaws.Effectiveness, 22, lanes);
         Skin = Draw(BakeLaws.Skin, 26, lanes);
+        BakeLag = Draw(BakeLaws.Lag, 27, lanes);
         Preheat = Draw(new("preheating, against its default", "1", 1, 0.20, PriorLaw.LogNormal, "oven-preheat"), 23, lanes);
         var rows = RiseDimensions.Select(dimension => Draws.Normal(dimension, lanes)).ToArray();
         Rise = RiseParameters.Draw(rise, lanes, dimension => rows[dimension]);
@@ -60,6 +61,9 @@ internal sealed class Priors
 
     /// <summary>Error of a bake's minutes that the author estimated and nobody timed. Source: estimated-times.</summary>
     public PerLane BakeEstimate { get; }
+
+    /// <summary>How much later a core is there than along one radius, where no bake at home says so.</summary>
+    public PerLane BakeLag { get; }
 
     /// <summary>How far an oven other than the author's is off its dial, K.</summary>
     public PerLane OvenBias { get; }

@@ -37,7 +37,7 @@ internal sealed record OvenBake(RadialPiece Piece, bool IsOvenStated, double? Co
             return Core is { } compared ? ByOven(series, compared) : CaseAnswer.Refused(CaseFaults.NotComputed, Grade.Warning, ("quantity", series.Quantity));
         }
 
-        var last = 60 * series.Points.Max(point => point.Place);
+        var last = 60 * series.Points.Max(point => point.Place) / Math.Min(1, Priors.BakeLag.Values.Min());
         var trace = RadialBake.Until(Grid, ClockTo(last), RadialPiece.Lanes(Lanes), last);
         return CaseAnswer.Each(series, minutes => At(series.Of, trace, 60 * minutes));
     }
@@ -56,14 +56,14 @@ internal sealed record OvenBake(RadialPiece Piece, bool IsOvenStated, double? Co
         var target = new double[Numerics.Lanes.Padded(pieces.Length)];
         Array.Fill(target, core);
         var trace = RadialBake.UntilDone(Grid, RadialBake.ClockFor(Piece.Mass, Longest), RadialPiece.Lanes(pieces), target);
-        return [.. Enumerable.Range(0, pieces.Length).Select(lane => core <= Piece.Start.Celsius ? 0 : trace.When(trace.Core, lane, core) / 60)];
+        return [.. Enumerable.Range(0, pieces.Length).Select(lane => core <= Piece.Start.Celsius ? 0 : Priors.BakeLag[lane] * trace.When(trace.Core, lane, core) / 60)];
     }
 
     private double[] At(CaseQuantity quantity, BakeTrace trace, double seconds)
     {
         double[] Of(double[] column, Func<double, double> told) => [.. Enumerable.Range(0, Priors.Lanes).Select(lane => told(trace.At(column, lane, seconds)))];
         var water = Piece.Dough.Water;
-        return quantity == BakeKind.CoreTemperature ? Of(trace.Core, celsius => celsius)
+        return quantity == BakeKind.CoreTemperature ? [.. Enumerable.Range(0, Priors.Lanes).Select(lane => trace.At(trace.Core, lane, seconds / Priors.BakeLag[lane]))]
             : quantity == BakeKind.SurfaceTemperature ? Of(trace.Surface, celsius => celsius)
             : quantity == BakeKind.Loss ? Of(trace.Loss, share => 100 * share)
             // What is lost is water: kg per kg of dry matter.

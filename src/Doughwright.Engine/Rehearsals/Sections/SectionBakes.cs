@@ -51,7 +51,7 @@ internal static class SectionBakes
         }
 
         var portion = before.Divided(run.Stage, step.Component);
-        var form = RisenForm.Of(step, portion);
+        var form = RisenForm.Of(step, portion, run.Stage);
         return form is null || SectionPieces.Of(portion, form, start.Central, oven, run.Stage) is not { } piece ? null : (piece, SectionPieces.Lies(form));
     }
 

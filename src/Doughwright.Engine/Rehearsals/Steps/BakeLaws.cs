@@ -18,10 +18,10 @@ internal static class BakeLaws
     public static Prior Transfer { get; } = new("heat from the oven, against its default", "1", 1, 0.40, PriorLaw.LogNormal, "oven-coefficient");
 
     /// <summary>
-    /// How much longer than a bake along one radius tells a core takes, or a piece whose core nobody measured stays in for its crust: spread of the
-    /// logarithm. A choice. Source: house-bake-lanes.
+    /// How much later or sooner a core is there than along one radius, which forms in two dimensions miss by a fifth to a third, or a piece whose core
+    /// nobody measured comes out, for its crust. A choice.
     /// </summary>
-    public const double CoreLag = 0.3;
+    public static Prior Lag { get; } = new("time of a core, against that along one radius", "1", 1, 0.25, PriorLaw.LogNormal, "house-bake-lanes");
 
     /// <summary>How far an oven is off its dial, K.</summary>
     public static Prior OvenBias { get; } = new("oven off its dial", "K", 0, 8, PriorLaw.Normal, "oven-bias");

@@ -27,7 +27,7 @@ internal sealed class OvenPiece
     private const double TimeByHeat = 0.6;
 
     private static readonly double OvensShare =
-        BakeLaws.CoreLag * BakeLaws.CoreLag / (BakeLaws.Transfer.Spread * BakeLaws.Transfer.Spread * TimeByHeat);
+        BakeLaws.Lag.Spread * BakeLaws.Lag.Spread / (BakeLaws.Transfer.Spread * BakeLaws.Transfer.Spread * TimeByHeat);
 
     private const double Stride = 2.5 / 3;
 
@@ -60,20 +60,20 @@ internal sealed class OvenPiece
         }
 
         var gasFree = mass.Grams / 1000 / dough.Density;
-        var risenForm = RisenForm.Of(step, portion, gasFree);
+        var risenForm = RisenForm.Of(step, portion, stage, gasFree);
         var form = RisenForm.Radial(risenForm);
         var mode = stage.ModeOf(oven);
         var dial = DialHere(oven, stage);
         var elsewhere = mode != stage.WrittenModeOf(oven);
+        var growth = RisenForm.GrowthOf(portion, stage);
         var pieces = new RadialPiece[stage.Lanes];
         for (var lane = 0; lane < pieces.Length; lane++)
         {
-            var growth = portion.Swollen(portion.Dough is { } risen ? risen.VolumePerGasFree[lane] : 1);
             pieces[lane] = new()
             {
                 Dough = dough,
                 Mass = mass,
-                CubicMetres = gasFree * RisenForm.OvenSpring * growth,
+                CubicMetres = gasFree * growth[lane],
                 Form = form,
                 Start = Temperature.FromCelsius(start[lane]),
                 Pressure = stage.Pressure,
@@ -88,10 +88,10 @@ internal sealed class OvenPiece
     }
 
     /// <summary>
-    /// What the oven gives, against its default, and the bake itself, so that each lane's core comes to its target in its minutes. A bake that is longer
-    /// than such a core needs is put down to two causes, as their spreads have it: an oven that gives less, and what one radius does not tell. Where the
-    /// author measured the core, that is a core slower than the rest of the piece; where not, a piece that stays in for its crust when its core is done.
-    /// One that is shorter is put down to the oven, and beyond what ovens give to a quicker core: the piece is flatter than it is taken for.
+    /// What the oven gives, against its default, and the bake itself, so that each lane's core comes to its target in its minutes. What is longer or
+    /// shorter than such a core needs is put down to two causes, as their spreads have it: an oven that gives less or more, and what one radius does not
+    /// tell. A long bake whose core the author measured is then one whose core is slower than the rest of it; where nobody did, the piece stays in for
+    /// its crust when its core is done.
     /// </summary>
     /// <param name="measured">Whether the core is what the author measured.</param>
     /// <param name="likely">What an oven is taken to give in each lane, against its default, before the author's minutes are known.</param>
@@ -108,7 +108,7 @@ internal sealed class OvenPiece
                 {
                     // A core that is not there by the end of the clock counts by its sign.
                     var late = double.IsFinite(times[lane]) ? Elementary.Log(seconds[lane] / times[lane]) : double.NegativeInfinity;
-                    off[lane] = late + Math.Min(0, OvensShare * (logs[lane] - before[lane]));
+                    off[lane] = late + (OvensShare * (logs[lane] - before[lane]));
                 }
             },
             before,

@@ -86,7 +86,7 @@ internal static class OvenSteps
 
         // A lane in which the core never got there, or was there before it went in, has no pace, and stays open in every other kitchen.
         var usual = PerLane.Same(1, input.Lanes);
-        var (carried, quicker, longer) = input.Anchor is { Scale: { } known, Growth: [_, var pace, var beyond, ..] } ? (known, pace, beyond) : (stage.Priors.Transfer, usual, usual);
+        var (carried, quicker, longer) = input.Anchor is { Scale: { } known, Growth: [_, var pace, var beyond, ..] } ? (known, pace, beyond) : (stage.Priors.Transfer, stage.Priors.BakeLag.Map(lag => 1 / lag), usual);
         var here = piece.Bake(core, carried, quicker, longer);
         var time = here.MinutesFor(core);
         if (!double.IsFinite(time.Central))
@@ -142,16 +142,16 @@ internal static class OvenSteps
     /// <summary>A flat piece that bakes fast is no news: the pace is that of a piece as round as it was shaped, and says nothing of another.</summary>
     private static Finding[] PaceFindings(Step step, double transfer, BakedPiece baked, Recipe recipe)
     {
-        var pace = transfer * Math.Max(1, baked.Pace.Central);
-        if (pace > 1 && GoesInFlat(step, recipe))
+        if (transfer > 1 && GoesInFlat(step, recipe))
         {
             return [];
         }
 
-        var spreads = Math.Abs(Elementary.Log(pace)) / BakeLaws.Transfer.Spread;
-        var lag = baked.Longer.Central / Math.Min(1, baked.Pace.Central);
-        return Math.Max(spreads, Elementary.Log(lag) / BakeLaws.CoreLag) > StepFindings.FarFromPrior
-            ? [StepFindings.About(step, "bake-pace-unusual", Grade.Warning, false, ("factor", Math.Round(pace > 1 ? pace : lag / pace, 1)))]
+        var lag = baked.Longer.Central / baked.Pace.Central;
+        var spreads = Math.Max(Math.Abs(Elementary.Log(transfer)) / BakeLaws.Transfer.Spread, Math.Abs(Elementary.Log(lag)) / BakeLaws.Lag.Spread);
+        var factor = transfer / lag;
+        return spreads > StepFindings.FarFromPrior
+            ? [StepFindings.About(step, "bake-pace-unusual", Grade.Warning, false, ("factor", Math.Round(factor > 1 ? factor : 1 / factor, 1)))]
             : [];
     }
 
