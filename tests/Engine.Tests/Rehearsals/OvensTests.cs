@@ -45,10 +45,10 @@ public class OvensTests
     public void KitchenWithoutStoneOrSteam_SaysSo()
     {
         var here = RehearsalIn(With(traits => traits with { Hearth = null, Steam = OvenSteam.None }));
-        Assert.Contains(here.Findings, finding => finding is { Kind: "stone-missing", Grade: Grade.Warning });
-        Assert.Contains(here.Findings, finding => finding.Kind == "steam-missing" && finding.Arguments["time"].Equals(Duration.FromMinutes(10)));
+        Assert.Contains(here.Findings, finding => finding is { Kind: "no-stone-here", Grade: Grade.Warning });
+        Assert.Contains(here.Findings, finding => finding.Kind == "no-steam-here" && finding.Arguments["time"].Equals(Duration.FromMinutes(10)));
         Assert.Equal((BakedOn.Tray, null), (here.FindStep("bake")!.On, here.FindStep("bake")!.Steam));
-        Assert.DoesNotContain(RehearsalIn(null).Findings, finding => finding.Kind is "stone-missing" or "steam-missing");
+        Assert.DoesNotContain(RehearsalIn(null).Findings, finding => finding.Kind is "no-stone-here" or "no-steam-here");
     }
 
     /// <summary>Walls and stone of a home oven take 30 to 60 minutes, a thermometer's figure from memory (thermal reference sheet 7.3).</summary>
@@ -75,6 +75,17 @@ public class OvensTests
         var pot = BakeLaws.Oven(step.FindVariant("in-a-pot")!.Step, home);
         Assert.Equal((240, 1500, 0), (pot.Celsius, pot.LidSeconds, pot.SteamSeconds));
         Assert.Null(pot.Hearth);
+    }
+
+    /// <summary>Over a section the author's minutes hold at home, a stone that is not there costs time, and an oven that is off its dial none but what rounding leaves.</summary>
+    [Fact]
+    public void Section_BakesInTheOvenOfTheKitchen()
+    {
+        double Minutes(Kitchen? kitchen) => Rehearser.Section(
+            Formula.Balance(Loaf, Larder.Shipped), Larder.Shipped, Request.Home with { Kitchen = kitchen }, "bake", TestContext.Current.CancellationToken)!.Minutes.Minutes;
+        Assert.Equal(35, Minutes(null), 1e-6);
+        Assert.InRange(Minutes(With(traits => traits with { Hearth = null })), 35.5, 70);
+        Assert.Equal(35, Minutes(With(traits => traits with { OffDial = TemperatureDelta.FromKelvins(-20) })), 0.5);
     }
 
     [Theory]

@@ -15,12 +15,12 @@ internal static class OvenLacks
         {
             if (step.On == BakedOn.Stone && Ovens.HearthOf(kitchen) is null)
             {
-                yield return StepFindings.About(step, "stone-missing", Grade.Warning);
+                yield return StepFindings.About(step, "no-stone-here", Grade.Warning);
             }
 
             if (step.Steam is { } steam && kitchen.OvenTraits.Steam == OvenSteam.None)
             {
-                yield return StepFindings.About(step, "steam-missing", Grade.Warning, false, ("time", steam));
+                yield return StepFindings.About(step, "no-steam-here", Grade.Warning, false, ("time", steam));
             }
 
             if (outcome.Minutes is { Central: var minutes } && double.IsFinite(minutes))
