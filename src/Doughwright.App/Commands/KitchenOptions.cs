@@ -15,7 +15,7 @@ internal sealed record KitchenOptions(
     Temperature? Fridge,
     Temperature? Proof)
 {
-    private static readonly Dictionary<string, OvenMode> Modes = new() { ["fan"] = OvenMode.Fan, ["static"] = OvenMode.Static };
+    private static readonly Dictionary<string, OvenMode> Modes = new() { ["fan"] = OvenMode.Fan, ["static"] = OvenMode.Static, ["deck"] = OvenMode.Deck };
 
     public bool IsEmpty => this == new KitchenOptions(null, null, null, null, null, null, null);
 

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Doughwright.Engine.Baking;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Remedies;
@@ -45,6 +44,7 @@ internal static class RehearsalJson
         json.WriteNumber("pressureKilopascals", rehearsal.Pressure.Kilopascals);
         json.WriteNumber("boilsCelsius", rehearsal.Boils.Celsius);
         json.WriteString("oven", JsonText.Name(kitchen.Oven));
+        OvenJson.WriteTraits(json, kitchen);
         json.WriteNumber("trays", kitchen.Trays);
         json.WriteNumber("tapCelsius", kitchen.Tap.Celsius);
         json.WriteNumber("fridgeCelsius", kitchen.Fridge.Celsius);
@@ -130,10 +130,11 @@ internal static class RehearsalJson
         if (step.Dial is { } dial)
         {
             json.WriteStartObject("dial");
-            WriteDial(json, dial.Here);
-            json.Array("others", dial.Others, other => WriteDial(json, other));
+            OvenJson.WriteDial(json, dial);
             json.WriteEndObject();
         }
+
+        OvenJson.WriteBake(json, step);
     }
 
     private static void WriteBake(Utf8JsonWriter json, BakeTelling bake)
@@ -153,12 +154,5 @@ internal static class RehearsalJson
         json.WriteNumber("carriesForMinutes", bake.CarriesFor.Minutes);
         json.Number("colourMinutes", bake.ColourAfter?.Minutes);
         json.WriteString("crust", bake.Crust is { } rank ? JsonText.Name(rank) : null);
-    }
-
-    private static void WriteDial(Utf8JsonWriter json, DialSetting dial)
-    {
-        json.WriteString("mode", JsonText.Name(dial.Mode));
-        json.WriteNumber("celsius", dial.Celsius);
-        json.WriteNumber("fahrenheit", dial.Fahrenheit);
     }
 }

@@ -1,5 +1,6 @@
 using Doughwright.Engine.Baking;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Publishing.Wording;
 
@@ -97,11 +98,38 @@ internal sealed class StepTable(Rehearsal rehearsal, Voice voice)
         if (step.Dial is { } dial)
         {
             yield return voice.Say("dial", ("here", Setting(dial.Here)), ("others", dial.Others.Select(Setting)));
+            if (dial.Then is { } then)
+            {
+                yield return voice.Say("dial-then", ("after", then.After), ("here", Setting(then.Dial.Here)), ("others", then.Dial.Others.Select(Setting)));
+            }
+        }
+
+        foreach (var said in InOven(step))
+        {
+            yield return said;
         }
 
         if (step.Cue is { } cue)
         {
             yield return voice.Say("cue", ("cue", LiveProse.Of(cue, step.Id, rehearsal, voice)));
+        }
+    }
+
+    private IEnumerable<string> InOven(RehearsedStep step)
+    {
+        if (step is { Kind: StepKind.Bake, On: not BakedOn.Tray })
+        {
+            yield return voice.Say(step.On == BakedOn.Stone ? "bake-on-stone" : "bake-on-rack");
+        }
+
+        if (step is { Kind: StepKind.Bake, Steam: { } steam })
+        {
+            yield return voice.Say("bake-steam", ("time", steam));
+        }
+
+        if (step is { Kind: StepKind.Bake, LidOff: { } off })
+        {
+            yield return voice.Say("bake-lid-off", ("time", off));
         }
     }
 

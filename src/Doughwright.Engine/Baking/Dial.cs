@@ -7,7 +7,16 @@ namespace Doughwright.Engine.Baking;
 public readonly record struct DialSetting(OvenMode Mode, int Celsius, int Fahrenheit);
 
 /// <summary>An oven setting with its equals in the other mode.</summary>
-public sealed record Dial(DialSetting Here, IReadOnlyList<DialSetting> Others);
+public sealed record Dial(DialSetting Here, IReadOnlyList<DialSetting> Others)
+{
+    /// <summary>Where it is set to during the bake; null when it stays.</summary>
+    public LaterDial? Then { get; init; }
+}
+
+/// <summary>Another setting during a bake.</summary>
+/// <param name="After">After the piece went in.</param>
+/// <param name="Dial">With its equals in the other modes; nothing follows it.</param>
+public sealed record LaterDial(Duration After, Dial Dial);
 
 /// <summary>The pairs that people dial.</summary>
 /// <remarks>Source: oven-pairs (customary pairs of print; fan about 20 °C below static). Both "20 °C" and "25 °F" are roundings: pairs are kept.</remarks>
@@ -27,10 +36,15 @@ public static class DialPairs
     public static Dial Of(Temperature dial, OvenMode written, OvenMode here)
     {
         var (celsius, typed) = InCelsius(dial);
-        var fixedCelsius = written == OvenMode.Static ? celsius : celsius + FanStep;
+        var fixedCelsius = written == OvenMode.Fan ? celsius + FanStep : celsius;
         var still = Setting(OvenMode.Static, fixedCelsius);
         var fan = Setting(OvenMode.Fan, fixedCelsius - FanStep);
-        return here == OvenMode.Static ? new(still, [fan]) : new(fan, [still]);
+        return here switch
+        {
+            OvenMode.Static => new(still, [fan]),
+            OvenMode.Deck => new(Setting(OvenMode.Deck, fixedCelsius), [still, fan]),
+            _ => new(fan, [still]),
+        };
 
         DialSetting Setting(OvenMode mode, int degrees) => new(mode, degrees, mode == written && typed is { } fahrenheit ? fahrenheit : Fahrenheit(degrees));
     }

@@ -3,6 +3,7 @@ using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
+using Phrase = Doughwright.Engine.TextForm.Phrase;
 
 namespace Doughwright.Engine.Cases;
 
@@ -23,6 +24,12 @@ internal sealed class CaseConditions(Section section, Position position)
     public AirProfile? NeedAir(string key) => IsThere(key) && section.Words(key) is { } words ? KitchenSection.ReadAir(words, AnyAir) : null;
 
     public T? MayBe<T>(string key) where T : struct, Enum => section.Words(key)?.Word<T>();
+
+    /// <summary>What a grammar of recipes and kitchens reads, or null: not there, or told.</summary>
+    public T? MayRead<T>(string key, Func<Phrase, T?> grammar) where T : class => section.Words(key) is { } words ? grammar(words) : null;
+
+    /// <inheritdoc cref="MayRead{T}(string, Func{Phrase, T})"/>
+    public T? MayReadValue<T>(string key, Func<Phrase, T?> grammar) where T : struct => section.Words(key) is { } words ? grammar(words) : null;
 
     public T? NeedWord<T>(string key) where T : struct, Enum => IsThere(key) ? MayBe<T>(key) : null;
 

@@ -23,6 +23,7 @@ internal static class CaseFaults
     public const string NotTogether = "case-not-together";
     public const string IngredientUnknown = "case-ingredient-unknown";
 
+    public const string StoneNotSaid = "case-stone-not-said";
     public const string NoDough = "case-no-dough";
     public const string SmallerThanDough = "case-smaller-than-dough";
 

@@ -22,6 +22,9 @@ internal sealed record Body(
     /// <summary>Share of its mass that is fat of that kind.</summary>
     public double MeltingFatShare { get; init; }
 
+    /// <summary>Where it is wet and open, or lies on a tray; null for an outside that is dry and the same all round.</summary>
+    public OpenFaces? Faces { get; init; }
+
     /// <summary>Volume over outer area, in m.</summary>
     public double VolumePerArea => CubicMetres / OuterSquareMetres;
 

@@ -30,6 +30,9 @@ internal sealed record ConductionLanes
     /// <summary>Start of the wall, in °C; null when it is as warm as the body.</summary>
     public double[]? WallStartCelsius { get; init; }
 
+    /// <summary>Where its outside is wet, or differs below; null for one that is dry and the same all round.</summary>
+    public OpenFaces? Faces { get; init; }
+
     public int Count => StartCelsius.Length;
 
     /// <summary>A fault in the arrays, in words; null when there is none.</summary>

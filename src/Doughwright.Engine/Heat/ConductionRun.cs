@@ -40,6 +40,13 @@ internal abstract class ConductionRun
         }
 
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(step.Minutes, nameof(step));
+        if (lanes.Faces is { } faces)
+        {
+            return lanes.MeltingHeat is null
+                ? new OpenRun(grid, lanes, faces, step.Seconds)
+                : throw new ArgumentException("What melts is followed in a body whose outside is the same all round.", nameof(lanes));
+        }
+
         var starter = new Starter(grid, lanes, step.Seconds);
         Lanes.Run(ref starter, width);
         return starter.Started!;

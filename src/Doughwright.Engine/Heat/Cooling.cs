@@ -31,11 +31,12 @@ internal sealed class Cooling
         Body = body;
         Target = target;
         Air = air;
-        IsLumped = body.Biot(centralCoefficient) < LumpedBelowBiot && body.MeltingJoulesPerCubicMetre == 0;
-        Step = StepFor(body, target, air.At(Duration.Zero).Celsius, centralStart.Celsius, centralCoefficient);
+        IsLumped = body.Faces is null && body.Biot(centralCoefficient) < LumpedBelowBiot && body.MeltingJoulesPerCubicMetre == 0;
+        var first = air.At(Duration.Zero);
+        Step = StepFor(body, target, first.Celsius, centralStart.Celsius, body.Faces?.Altogether(centralCoefficient, centralStart, first) ?? centralCoefficient);
         march = IsLumped
             ? new LumpedMarch(body, target, air)
-            : new ConductionMarch(body, target, air, new(body.Dimensions, body.Size, cells), Step);
+            : new ConductionMarch(body, target, air, GridOf(body, cells), Step);
     }
 
     public Body Body { get; }
@@ -101,6 +102,11 @@ internal sealed class Cooling
         var roots = LaneRoots.From(Evaluate, guess, stride: 0.25, rising: false, new(X: 1e-13, F: 1e-11, MaxExpansions: 5));
         return new(Array.ConvertAll(roots, root => Elementary.Exp(root.X)), Array.ConvertAll(roots, root => root.IsFound));
     }
+
+    /// <summary>A layer with a back is followed over all of its thickness, everything else from its middle.</summary>
+    public static ConductionGrid GridOf(Body body, int cells) => body.Faces is { HasBack: true }
+        ? new(BodyShape.Slab, Length.FromMetres(2 * body.Size.Metres), 2 * cells)
+        : new(body.Dimensions, body.Size, cells);
 
     // A step that depends on central values only, so that all lanes, home and away, share a grid that is fine enough. What melts on the way
     // makes the way longer, and the steps with it.

@@ -40,6 +40,7 @@ internal sealed record CoolingLanes(double[] StartCelsius, double[] WattsPerSqua
         MeltingHeat = body.MeltingJoulesPerCubicMetre > 0 ? Scaled(body.MeltingJoulesPerCubicMetre, MeltingScale) : null,
         MeltsFromCelsius = (body.Melting ?? FatMelting.Butter).From.Celsius,
         MeltsToCelsius = (body.Melting ?? FatMelting.Butter).To.Celsius,
+        Faces = body.Faces,
         WallCapacity = body.WallJoulesPerKelvin > 0 ? Scaled(body.WallJoulesPerSquareMetreKelvin, null) : null,
     };
 

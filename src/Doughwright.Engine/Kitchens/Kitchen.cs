@@ -2,11 +2,14 @@ using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Kitchens;
 
-/// <summary>Whether a fan moves the oven's air.</summary>
+/// <summary>Whether a fan moves the oven's air, and whether pieces stand on its hot sole.</summary>
 public enum OvenMode
 {
     Fan,
     Static,
+
+    /// <summary>A low chamber with still air and a hot sole of stone. Its dial stands for the same as that of a static oven.</summary>
+    Deck,
 }
 
 /// <summary>Where a recipe is made. Immutable value.</summary>
@@ -27,6 +30,9 @@ public sealed record Kitchen
     public Temperature Fridge { get; init; } = Temperature.FromCelsius(5);
 
     public OvenMode Oven { get; init; } = OvenMode.Fan;
+
+    /// <summary>What the oven is like beside its kind.</summary>
+    public OvenTraits OvenTraits { get; init; } = OvenTraits.Usual;
 
     /// <summary>Baking trays there are.</summary>
     public int Trays { get; init; } = 2;

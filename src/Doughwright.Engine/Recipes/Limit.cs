@@ -30,6 +30,21 @@ public static class Limits
 
     public static Limit<Temperature> Oven { get; } = Celsius("oven-outside-limits", 80, 330);
 
+    /// <summary>How far an oven is off its dial: farther off, it is broken.</summary>
+    public static Limit<TemperatureDelta> OffDial { get; } = new("oven-runs-outside-limits", TemperatureDelta.FromKelvins(-60), TemperatureDelta.FromKelvins(60));
+
+    /// <summary>How long an oven takes to heat.</summary>
+    public static Limit<Duration> OvenHeats { get; } = new("oven-heats-outside-limits", Duration.FromMinutes(2), Duration.FromHours(4));
+
+    /// <summary>How long it takes after its door was open.</summary>
+    public static Limit<Duration> OvenRecovers { get; } = new("oven-recovers-outside-limits", Duration.FromMinutes(0.2), Duration.FromMinutes(30));
+
+    /// <summary>A stone or a steel: thinner it is a tray, thicker it is never hot.</summary>
+    public static Limit<Length> Hearth { get; } = new("hearth-outside-limits", Length.FromMillimetres(2), Length.FromMillimetres(100));
+
+    /// <summary>Moments within a bake: steam, a lid, another dial.</summary>
+    public static Limit<Duration> WithinBake { get; } = new("within-bake-outside-limits", Duration.FromMinutes(0.5), Duration.FromHours(12));
+
     /// <summary>A lamp inside a place made warm: more would be a heater.</summary>
     public static Limit<Power> Lamp { get; } = new("lamp-outside-limits", Power.FromWatts(1), Power.FromWatts(100));
 

@@ -70,6 +70,15 @@ public sealed record Step
     /// <summary>Trays in use, when the author says so.</summary>
     public int? Trays { get; init; }
 
+    /// <summary>How long the oven is steamed from the moment the piece goes in; null for not at all.</summary>
+    public Duration? Steam { get; init; }
+
+    /// <summary>What stands under the piece in the oven, or under the tin it is in.</summary>
+    public BakedOn On { get; init; } = BakedOn.Tray;
+
+    /// <summary>When the lid of its pot or tin comes off, after it went in; null when there is none.</summary>
+    public Duration? LidOff { get; init; }
+
     public IReadOnlyList<string> Tools { get; init; } = [];
 
     /// <summary>Other ways to do this step, each with its own times.</summary>
@@ -158,5 +167,23 @@ public enum MixingWay
     FoodProcessor,
 }
 
+/// <summary>What stands under a piece in the oven.</summary>
+public enum BakedOn
+{
+    Tray,
+
+    /// <summary>The hot stone or steel of the oven, or the sole of a deck oven.</summary>
+    Stone,
+    Rack,
+}
+
 /// <summary>The dial of an oven as the author set it.</summary>
-public sealed record OvenSetting(Temperature Dial, Kitchens.OvenMode? Mode);
+public sealed record OvenSetting(Temperature Dial, Kitchens.OvenMode? Mode)
+{
+    /// <summary>Where the dial is set to during the bake; null when it stays.</summary>
+    public DialChange? Then { get; init; }
+}
+
+/// <summary>Another setting of the dial, the mode being the same.</summary>
+/// <param name="After">After the piece went in.</param>
+public sealed record DialChange(Temperature Dial, Duration After);

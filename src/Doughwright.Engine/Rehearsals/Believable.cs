@@ -32,8 +32,17 @@ internal static class Believable
             Fridge = Kept(home.Fridge, Limits.Matter) ?? usual.Fridge,
             Ingredients = Kept(home.Ingredients, Limits.Matter),
             ProofingPlace = Kept(home.ProofingPlace, Limits.Matter),
+            OvenTraits = Of(home.OvenTraits),
         };
     }
+
+    private static OvenTraits Of(OvenTraits oven) => oven with
+    {
+        OffDial = Kept<TemperatureDelta>(oven.OffDial, Limits.OffDial) ?? default,
+        HeatsIn = Kept(oven.HeatsIn, Limits.OvenHeats),
+        RecoversIn = Kept(oven.RecoversIn, Limits.OvenRecovers),
+        Hearth = oven.Hearth is { Thick: { } thick } && !Limits.Hearth.Holds(thick) ? oven.Hearth with { Thick = null } : oven.Hearth,
+    };
 
     private static Step Of(Step step)
     {
@@ -52,6 +61,9 @@ internal static class Believable
             Measured = measured,
             End = Of(step.End),
             Depth = Kept(step.Depth, Limits.Depth),
+            Oven = step.Oven is { Then: { } then } oven && !(Limits.Oven.Holds(then.Dial) && Limits.WithinBake.Holds(then.After)) ? oven with { Then = null } : step.Oven,
+            Steam = Kept(step.Steam, Limits.WithinBake),
+            LidOff = Kept(step.LidOff, Limits.WithinBake),
             Variants = step.Variants.All(variant => Of(variant.Step) == variant.Step)
                 ? step.Variants
                 : [.. step.Variants.Select(variant => variant with { Step = Of(variant.Step) })],

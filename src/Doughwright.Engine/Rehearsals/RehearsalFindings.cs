@@ -17,6 +17,7 @@ internal static class RehearsalFindings
         .. CoolerBoil.Of(here, home),
         .. RestNotCarried.Of(here, home),
         .. OvenTrays.Of(here),
+        .. OvenLacks.Of(here),
         .. CarriedCore.Of(here, home),
         .. LowCore.Of(here),
         .. TooHotToBeLiquid.Of(here),

@@ -81,6 +81,15 @@ public sealed record RehearsedStep
     /// <summary>What the oven makes of a piece, on request; null where nothing bakes or that cannot be computed.</summary>
     public Func<BakeTelling>? Bake { get; init; }
 
+    /// <summary>How long the oven is steamed, as written; null for not at all, or where this kitchen cannot.</summary>
+    public Duration? Steam { get; init; }
+
+    /// <summary>What stands under it in the oven here.</summary>
+    public BakedOn On { get; init; }
+
+    /// <summary>When the lid comes off, after it went in; null when there is none.</summary>
+    public Duration? LidOff { get; init; }
+
     /// <summary>What happens within the step: folds.</summary>
     public IReadOnlyList<StepEvent> Events { get; init; } = [];
 

@@ -1,6 +1,7 @@
 using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -95,6 +96,9 @@ internal static class Report
             Words = step.Words,
             Dial = outcome.Dial,
             Bake = outcome.Bake is { } bake ? bake.Tell : null,
+            Steam = here.Stage.Kitchen.OvenTraits.Steam == Kitchens.OvenSteam.None ? null : step.Steam,
+            On = step.On == BakedOn.Stone && Ovens.HearthOf(here.Stage.Kitchen) is null ? BakedOn.Tray : step.On,
+            LidOff = step.LidOff,
             Events = [.. outcome.Folds.Where(fold => double.IsFinite(fold.Minutes.Central)).Select(fold => new StepEvent("fold", TimeOf(fold.Minutes)!.Value, fold.Hands))],
             Why = outcome.Why ?? (() => Reason.Leaf(outcome.Minutes is null ? "cannot-be-told" : "stated-by-author", outcome.Minutes is { } told && double.IsFinite(told.Central) ? told.Central : null, "min")),
         };

@@ -188,7 +188,7 @@ internal sealed class StepGraph
                     Kind = StepKind.Preheat,
                     Component = step.Component,
                     Where = Where.Oven,
-                    Oven = step.Oven,
+                    Oven = step.Oven is { } oven ? oven with { Then = null } : null,
                     Position = step.Position,
                 });
             }

@@ -25,10 +25,12 @@ internal static class OvenRemedies
             yield break;
         }
 
-        foreach (var mode in Enum.GetValues<OvenMode>().OrderByDescending(mode => mode == found.Recipe.Home.Oven))
+        foreach (var mode in Enum.GetValues<OvenMode>()
+            .Where(mode => mode != OvenMode.Deck || mode == found.Recipe.Home.Oven)
+            .OrderByDescending(mode => mode == found.Recipe.Home.Oven))
         {
             yield return found.Remedy(
-                Verbs.WriteDial, recipe => recipe.Step(step.Id, old => old with { Oven = new(dial, mode) }), ("dial", dial), ("mode", mode), ("step", step.Name));
+                Verbs.WriteDial, recipe => recipe.Step(step.Id, old => old with { Oven = old.Oven! with { Dial = dial, Mode = mode } }), ("dial", dial), ("mode", mode), ("step", step.Name));
         }
     }
 

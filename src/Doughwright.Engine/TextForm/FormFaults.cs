@@ -45,6 +45,10 @@ internal static class FormFaults
     public const string FoldNotUnderstood = "fold-not-understood";
     public const string VesselNotUnderstood = "vessel-not-understood";
     public const string SizeNotUnderstood = "size-not-understood";
+    public const string OvenRunsNotUnderstood = "oven-runs-not-understood";
+    public const string HearthNotUnderstood = "hearth-not-understood";
+    public const string DialNotUnderstood = "dial-not-understood";
+    public const string LidNotUnderstood = "lid-not-understood";
 
     public const string BaseUnknownLine = "base-unknown-line";
     public const string SwapNotUnderstood = "swap-not-understood";

@@ -13,13 +13,18 @@ internal static class KitchenSection
     public const string Tap = "tap";
     public const string Fridge = "fridge";
     public const string Oven = "oven";
+    public const string OvenRuns = "oven runs";
+    public const string OvenHeats = "oven heats in";
+    public const string OvenRecovers = "oven recovers in";
+    public const string OvenSteam = "oven steam";
+    public const string Hearth = "hearth";
     public const string Trays = "trays";
     public const string Scale = "scale";
     public const string Ingredients = "ingredients";
     public const string ProofingPlace = "proofing place";
     public const string After = " after ";
 
-    public static IReadOnlyList<string> Keys { get; } = [Air, Altitude, Tap, Fridge, Oven, Trays, Scale, Ingredients, ProofingPlace];
+    public static IReadOnlyList<string> Keys { get; } = [Air, Altitude, Tap, Fridge, Oven, OvenRuns, OvenHeats, OvenRecovers, OvenSteam, Hearth, Trays, Scale, Ingredients, ProofingPlace];
 
     /// <summary>What stands in where the air cannot be read. An error finding always stands beside it.</summary>
     public static AirProfile StandIn { get; } = AirProfile.Constant(Temperature.FromCelsius(21));
@@ -40,11 +45,25 @@ internal static class KitchenSection
             Tap = section.Words(Tap)?.Temperature(Limits.Tap) ?? kitchen.Tap,
             Fridge = section.Words(Fridge)?.Temperature(Limits.Fridge) ?? kitchen.Fridge,
             Oven = section.Words(Oven)?.Word<OvenMode>() ?? kitchen.Oven,
+            OvenTraits = ReadTraits(section),
             Trays = section.Words(Trays)?.Count(Limits.Trays) ?? kitchen.Trays,
             Scale = section.Words(Scale)?.Mass(Limits.Scale) is { } scale && Limits.Scale.Holds(scale) ? scale : kitchen.Scale,
             Ingredients = section.Words(Ingredients)?.Temperature(Limits.Air),
             ProofingPlace = section.Words(ProofingPlace)?.Temperature(Limits.ProofingPlace),
         }, air is not null);
+    }
+
+    private static OvenTraits ReadTraits(Section section)
+    {
+        var usual = OvenTraits.Usual;
+        return usual with
+        {
+            OffDial = section.Words(OvenRuns) is { } runs ? OvenGrammar.Runs(runs) ?? usual.OffDial : usual.OffDial,
+            HeatsIn = section.Words(OvenHeats)?.Duration(Limits.OvenHeats),
+            RecoversIn = section.Words(OvenRecovers)?.Duration(Limits.OvenRecovers),
+            Steam = section.Words(OvenSteam)?.Word<OvenSteam>() ?? usual.Steam,
+            Hearth = section.Words(Hearth) is { } hearth ? OvenGrammar.Hearth(hearth) : null,
+        };
     }
 
     /// <summary>"21 C", or a course over elapsed time: "17 C, 21 C after 9 h".</summary>

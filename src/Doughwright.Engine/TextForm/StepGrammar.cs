@@ -73,8 +73,26 @@ internal static class StepGrammar
         return after.Duration(Limits.Hands) is { } time && hands is { } busy ? new(time, busy) : null;
     }
 
-    /// <summary>"170 C fan", "375 F static", "190 C".</summary>
+    /// <summary>"170 C fan", "375 F static", "190 C", "250 C static, 220 C after 10 min".</summary>
     public static OvenSetting? Oven(Phrase words)
+    {
+        var pieces = words.Split();
+        if (pieces.Count == 1)
+        {
+            return Dial(words);
+        }
+
+        if (pieces.Count > 2)
+        {
+            words.Fault(FormFaults.DialNotUnderstood);
+            return null;
+        }
+
+        var (dial, then) = (Dial(pieces[0]), OvenGrammar.Then(pieces[1]));
+        return dial is not null && then is not null ? dial with { Then = then } : null;
+    }
+
+    private static OvenSetting? Dial(Phrase words)
     {
         foreach (var mode in Enum.GetValues<OvenMode>())
         {

@@ -12,6 +12,9 @@ internal static class StepKeys
     public const string Where = "where";
     public const string Oven = "oven";
     public const string Trays = "trays";
+    public const string On = "on";
+    public const string Steam = "steam";
+    public const string Lid = "lid";
     public const string Vessel = "vessel";
     public const string Depth = "depth";
     public const string Cover = "cover";
@@ -27,7 +30,7 @@ internal static class StepKeys
     public const string None = "none";
 
     public static IReadOnlyList<string> All { get; } =
-        [Name, Hands, Way, Where, Oven, Trays, Vessel, Depth, Cover, Fold, Folds, Ends, Measured, Cue, Tools, Words];
+        [Name, Hands, Way, Where, Oven, Trays, On, Steam, Lid, Vessel, Depth, Cover, Fold, Folds, Ends, Measured, Cue, Tools, Words];
 
     /// <summary>
     /// The step with what a section says again. What was measured is never carried over: seen in one way is not seen in another.
@@ -40,6 +43,9 @@ internal static class StepKeys
         Where = section.Words(Where)?.Word<Where>() ?? step.Where,
         Oven = section.Words(Oven) is { } oven ? StepGrammar.Oven(oven) : step.Oven,
         Trays = section.Words(Trays)?.Count(Limits.Trays) ?? step.Trays,
+        On = section.Words(On)?.Word<BakedOn>() ?? step.On,
+        Steam = section.Words(Steam) is { } steam ? OvenGrammar.Steam(steam) : step.Steam,
+        LidOff = section.Words(Lid) is { } lid ? OvenGrammar.Lid(lid) : step.LidOff,
         Vessel = section.Words(Vessel) is { } vessel ? StepGrammar.Vessel(vessel) : step.Vessel,
         Depth = section.Words(Depth)?.Length(Limits.Depth) ?? step.Depth,
         Cover = section.Words(Cover)?.Word<Cover>() ?? step.Cover,

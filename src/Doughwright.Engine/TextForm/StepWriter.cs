@@ -30,6 +30,9 @@ internal static class StepWriter
             .Words(StepKeys.Where, step.Where == Where.Room && !everything ? null : EnumWords<Where>.Of(step.Where))
             .Words(StepKeys.Oven, step.Oven is { } oven ? Oven(oven) : null)
             .Words(StepKeys.Trays, step.Trays?.ToString(CultureInfo.InvariantCulture))
+            .Words(StepKeys.On, step.On == BakedOn.Tray && !everything ? null : EnumWords<BakedOn>.Of(step.On))
+            .Words(StepKeys.Steam, OvenGrammar.SteamText(step.Steam, everything))
+            .Words(StepKeys.Lid, OvenGrammar.LidText(step.LidOff, everything))
             .Words(StepKeys.Vessel, step.Vessel is { } vessel ? Vessel(vessel) : null)
             .Words(StepKeys.Depth, step.Depth is { } depth ? ExactText.OfDepth(depth) : null)
             .Words(StepKeys.Cover, step.Cover == Cover.Open && !everything ? null : EnumWords<Cover>.Of(step.Cover))
@@ -72,7 +75,8 @@ internal static class StepWriter
     private static string Text(TextEntry entry) => new TextDocument(new([entry], Position.None), []).Normalised();
 
     private static string Oven(OvenSetting oven) =>
-        ExactText.Of(oven.Dial) + (oven.Mode is { } mode ? " " + EnumWords<OvenMode>.Of(mode) : "");
+        ExactText.Of(oven.Dial) + (oven.Mode is { } mode ? " " + EnumWords<OvenMode>.Of(mode) : "")
+            + (oven.Then is { } then ? ", " + ExactText.Of(then.Dial) + OvenGrammar.After + ExactText.Of(then.After) : "");
 
     private static string Vessel(Vessel vessel) => vessel.IsNone ? StepGrammar.None
         : (vessel.Material is { } material ? EnumWords<VesselMaterial>.Of(material) + " " : "") + EnumWords<VesselShape>.Of(vessel.Shape)

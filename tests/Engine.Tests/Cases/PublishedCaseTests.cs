@@ -8,7 +8,7 @@ namespace Doughwright.Engine.Tests.Cases;
 public class PublishedCaseTests
 {
     /// <summary>A case is taken out only with a decision note; one that is added raises this.</summary>
-    private const int Fewest = 44;
+    private const int Fewest = 48;
 
     /// <summary>Known not to agree, each with its reason. One that comes to agree is taken out of this list.</summary>
     private static readonly Dictionary<string, string> Out = new()
@@ -23,6 +23,8 @@ public class PublishedCaseTests
         ["bake-loss-bun/loss"] = "an unknown dough in an unknown oven; the crust of buns dries too little here",
         ["bake-loss-hearth-loaf/loss"] = "a hearth loaf loses too little on its tray in a still oven",
         ["bake-loss-lean-roll/loss"] = "lean rolls lose a point too little",
+        ["no-steam-on-a-loaf/time to surface temperature"] = "the mean of the surface warms slower than its top; told of no particular loaf",
+        ["rye-in-a-deck-oven/loss by core temperature"] = "the last degrees to 98 °C take long here, and a hot sole dries meanwhile",
         ["oven-profile-500g-white-loaf/time to core temperature"] = "a hair before the time that was derived from 85 % of the shorter bake; the size of the tin is not told",
         ["sugar-and-salt-from-memory/speed by sugar"] = "much sugar slows the model too little; figures from memory",
         ["starter-fed-one-to-four/time to ripe by temperature"] = "at 20 °C the curve of the yeast is a fifth slower than the routine says",

@@ -41,7 +41,21 @@ internal static class RecipeGen
     private static readonly Gen<AirProfile> Air = Gen.Select(Warm, Warm.Array[0, 3], Gen.Int[1, 600]).Select((first, later, step) =>
         AirProfile.Of(later.Select((air, i) => (Duration.FromMinutes((i + 1) * step), air)).Prepend((Duration.Zero, first))));
 
+    private static readonly Gen<OvenTraits> Traits =
+        Gen.Select(Gen.OneOf(Pick.From(0.0), Double(-60, 60)), Maybe(Gen.Int[2, 240]), Maybe(Gen.Int[1, 30]), Gen.Enum<OvenSteam>(), Maybe(Gen.Enum<HearthMaterial>()), Maybe(Gen.Int[2, 100]))
+            .Select((off, heats, recovers, steam, hearth, thick) => new OvenTraits
+            {
+                OffDial = TemperatureDelta.FromKelvins(off),
+                HeatsIn = heats is { } minutes ? Duration.FromMinutes(minutes) : null,
+                RecoversIn = recovers is { } back ? Duration.FromMinutes(back) : null,
+                Steam = steam,
+                Hearth = hearth is { } material ? new(material, thick is { } millimetres ? Length.FromMillimetres(millimetres) : null) : null,
+            });
+
     public static Gen<Kitchen> Kitchen { get; } =
+        Gen.Select(PlainKitchen(), Traits).Select((kitchen, traits) => kitchen with { OvenTraits = traits });
+
+    private static Gen<Kitchen> PlainKitchen() =>
         Gen.Select(Name, Air, Double(-430, 5000), Gen.Enum<OvenMode>(), Gen.Int[1, 9], Maybe(Warm), Maybe(Warm), Double(-2, 12))
             .Select((name, air, altitude, oven, trays, shelf, proof, fridge) => new Kitchen
             {
@@ -168,8 +182,18 @@ internal static class RecipeGen
         Gen.Select(Time, Gen.OneOf(Pick.From(Duration.Zero), Time)).Select((after, hands) => new Fold(after, hands)).Array[0, 3];
 
     private static readonly Gen<OvenSetting?> Oven =
-        Gen.Select(Gen.Int[180, 600], Maybe(Gen.Enum<OvenMode>()), Gen.Bool)
-            .Select((fahrenheit, mode, there) => there ? new OvenSetting(Temperature.FromFahrenheit(fahrenheit), mode) : null);
+        Gen.Select(Gen.Int[180, 600], Maybe(Gen.Enum<OvenMode>()), Gen.Bool, Maybe(Gen.Int[80, 330]), Gen.Int[1, 720])
+            .Select((fahrenheit, mode, there, then, after) => there
+                ? new OvenSetting(Temperature.FromFahrenheit(fahrenheit), mode)
+                {
+                    Then = then is { } celsius ? new(Temperature.FromCelsius(celsius), Duration.FromMinutes(after)) : null,
+                }
+                : null);
+
+    private static readonly Gen<(Duration? Steam, BakedOn On, Duration? LidOff)> InOven = Gen.Select(Maybe(Gen.Int[1, 720]), Gen.Enum<BakedOn>(), Maybe(Gen.Int[1, 720]))
+        .Select((steam, on, lid) => (Minutes(steam), on, Minutes(lid)));
+
+    private static Duration? Minutes(int? minutes) => minutes is { } time ? Duration.FromMinutes(time) : null;
 
     private static readonly Gen<string> Tool = Pick.From("knife", "two trays", "bowl, steel");
 
@@ -178,7 +202,7 @@ internal static class RecipeGen
             Gen.Select(Gen.Enum<StepKind>(), Name, Gen.OneOf(Pick.From(Duration.Zero), Time), Gen.Enum<Where>(), Gen.Enum<Cover>()),
             Gen.Select(End, Measured, Vessel, Folds, Oven),
             Gen.Select(MaybeText(Prose), MaybeText(Prose), Tool.Array[0, 3], Maybe(Gen.Int[1, 9])),
-            Gen.Select(Maybe(Gen.Enum<MixingWay>()), Maybe(Gen.Int[1, 300])))
+            Gen.Select(Maybe(Gen.Enum<MixingWay>()), Maybe(Gen.Int[1, 300]), InOven))
             .Select((what, how, words, more) => new Step
             {
                 Id = "",
@@ -199,6 +223,9 @@ internal static class RecipeGen
                 Trays = words.Item4,
                 Way = more.Item1,
                 Depth = more.Item2 is { } millimetres ? Length.FromMillimetres(millimetres) : null,
+                Steam = more.Item3.Steam,
+                On = more.Item3.On,
+                LidOff = more.Item3.LidOff,
                 Position = Position.None,
             });
 
@@ -215,6 +242,9 @@ internal static class RecipeGen
                 Cover = (said & 8) > 0 ? other.Cover : step.Cover,
                 Oven = (said & 16) > 0 ? other.Oven ?? step.Oven : step.Oven,
                 Trays = (said & 16) > 0 ? other.Trays ?? step.Trays : step.Trays,
+                Steam = (said & 16) > 0 ? other.Steam : step.Steam,
+                On = (said & 16) > 0 ? other.On : step.On,
+                LidOff = (said & 16) > 0 ? other.LidOff : step.LidOff,
                 Vessel = (said & 16) > 0 ? other.Vessel ?? step.Vessel : step.Vessel,
                 Depth = (said & 16) > 0 ? other.Depth ?? step.Depth : step.Depth,
                 Folds = (said & 32) > 0 ? other.Folds : step.Folds,

@@ -29,7 +29,37 @@ internal static class KitchenSentence
             ? voice.Say("kitchens.fridge-and-place", ("fridge", Written(kitchen.Fridge, voice)), ("place", Written(place, voice)))
             : voice.Say("kitchens.fridge", ("fridge", Written(kitchen.Fridge, voice))));
         told.Add(voice.Say("kitchens.oven", ("mode", voice.Oven(kitchen.Oven)), ("trays", kitchen.Trays), ("scale", kitchen.Scale)));
+        told.AddRange(OfOven(kitchen.OvenTraits, voice));
         return string.Join(' ', told);
+    }
+
+    private static IEnumerable<string> OfOven(OvenTraits oven, Voice voice)
+    {
+        if (oven.OffDial != TemperatureDelta.Zero)
+        {
+            var isHotter = oven.OffDial > TemperatureDelta.Zero;
+            yield return voice.Say(isHotter ? "kitchens.oven-hotter" : "kitchens.oven-cooler", ("difference", isHotter ? oven.OffDial : TemperatureDelta.Zero - oven.OffDial));
+        }
+
+        if (oven.HeatsIn is { } heats)
+        {
+            yield return voice.Say("kitchens.oven-heats", ("time", heats));
+        }
+
+        if (oven.RecoversIn is { } recovers)
+        {
+            yield return voice.Say("kitchens.oven-recovers", ("time", recovers));
+        }
+
+        if (oven.Steam != OvenTraits.Usual.Steam)
+        {
+            yield return voice.Say(oven.Steam == OvenSteam.None ? "kitchens.oven-no-steam" : "kitchens.oven-boiler");
+        }
+
+        if (oven.Hearth is { } hearth)
+        {
+            yield return voice.Say(hearth.Material == HearthMaterial.Stone ? "kitchens.oven-stone" : "kitchens.oven-steel");
+        }
     }
 
     private static string Written(Temperature temperature, Voice voice) => voice.Text(temperature, "written");

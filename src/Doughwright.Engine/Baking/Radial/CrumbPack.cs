@@ -145,6 +145,19 @@ internal readonly struct CrumbPack<T> where T : struct, ILane<T>
         return (T.Min(pascals, pressure), T.WhereLess(pascals, pressure, slope, T.Of(0)));
     }
 
+    /// <summary>Where crumb comes to such a vapour pressure, °C; above 0 and below that of the air.</summary>
+    public T DewPoint(T pascals)
+    {
+        var celsius = boil;
+        for (var round = 0; round < 4; round++)
+        {
+            var share = pascals / (pressure * (activity + (activitySlope * celsius)));
+            celsius = (T.Of(SaturationSlope) / (saturationAtBoil - Elementary.Log(share))) - T.Of(SaturationShift);
+        }
+
+        return celsius;
+    }
+
     /// <summary>e^x to ten digits for -700 to 700: a vapour pressure is not known better, and it is asked for in every shell at every step.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Short(T x)

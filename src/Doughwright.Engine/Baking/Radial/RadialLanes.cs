@@ -60,8 +60,20 @@ internal sealed record RadialLanes
     /// <summary>A factor on all that the oven gives.</summary>
     public required double[] Transfer { get; init; }
 
-    /// <summary>How long steam stays, s; the same in every lane.</summary>
+    /// <summary>How long steam stays, s; the same in every lane, as all that follows.</summary>
     public double SteamSeconds { get; init; }
+
+    /// <summary>In so many seconds the air makes good all but 1/e of what the door cost.</summary>
+    public double DoorSeconds { get; init; } = 60;
+
+    /// <summary>Another dial; null when it stays.</summary>
+    public OvenChange? Change { get; init; }
+
+    /// <summary>What the piece stands on; null for nothing hotter than a tray.</summary>
+    public OvenHearth? Hearth { get; init; }
+
+    /// <summary>Until when a lid is on, s.</summary>
+    public double LidSeconds { get; init; }
 
     public int Count => Start.Length;
 }

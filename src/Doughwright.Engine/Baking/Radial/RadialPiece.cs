@@ -70,6 +70,10 @@ internal sealed record RadialPiece
             Steam = Column(piece => piece.Oven.Steam),
             Transfer = Column(piece => piece.Transfer),
             SteamSeconds = pieces[0].Oven.SteamSeconds,
+            DoorSeconds = pieces[0].Oven.DoorSeconds,
+            Change = pieces[0].Oven.Change,
+            Hearth = pieces[0].Oven.Hearth,
+            LidSeconds = pieces[0].Oven.LidSeconds,
         };
     }
 

@@ -30,6 +30,8 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     private BakeClock clock;
     private CrumbPack<T> crumb;
     private OvenPack<T> oven;
+    private readonly HearthRun<T> hearth = new();
+    private bool stands;
     private DryingFront<T> front;
     private T solids, reach, start, fromFilm, into, meets, within, outside, settling, dewPoint, surfaceBefore, given, givenBefore, browningRate;
 
@@ -90,13 +92,15 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
             };
         }
 
-        oven = new(lanes, lane);
+        (oven, stands) = (new(lanes, lane), lanes.Hearth is not null);
+        hearth.Begin(lanes.Hearth, oven.WallsAt(0), T.Load(lanes.Transfer, lane));
     }
 
     /// <summary>Out of one oven into another, or into the room: the steps begin anew.</summary>
     public void MoveTo(RadialLanes lanes, int lane, BakeClock anew)
     {
-        (clock, oven) = (anew, new(lanes, lane));
+        (clock, oven, stands) = (anew, new(lanes, lane), lanes.Hearth is not null);
+        hearth.Begin(lanes.Hearth, oven.WallsAt(0), T.Load(lanes.Transfer, lane));
         front.Pause();
     }
 
@@ -292,16 +296,15 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
         within = T.Of(2 / grid.Width[^1]) * conducts / reach;
         var about = Surface + (ratio * (Surface - surfaceBefore));
         (into, meets) = oven.HeatAt(seconds, about);
+        if (stands)
+        {
+            var (free, lies) = ((T.Of(1) - hearth.Share) * into, hearth.Share * hearth.Conducts);
+            (into, meets) = (free + lies, ((free * meets) + (lies * hearth.Ahead(ratio))) / T.Max(free + lies, T.Of(1e-12)));
+        }
+
         if (oven.SteamsAt(seconds))
         {
-            var (over, perKelvin) = crumb.VapourAt(about);
-            var steam = oven.VapourAt(seconds);
-            var heat = oven.Settling(about) * crumb.VapourContent;
-            var settles = T.WhereLess(over, steam, heat * perKelvin, T.Of(0));
-            var dew = about + ((steam - over) / T.Max(perKelvin, T.Of(1e-6)));
-            var both = into + settles;
-            meets = T.WhereLess(T.Of(0), settles, ((into * meets) + (settles * dew)) / both, meets);
-            (settling, dewPoint, into) = (settles, dew, both);
+            Steam(seconds, warm);
         }
         else
         {
@@ -310,6 +313,28 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
 
         outside = into;
         into = within * into / (within + into);
+    }
+
+    /// <summary>
+    /// Steam that settles where the surface is colder than its dew point, as a chord from the one to the other: the slope at a cold surface is so slight
+    /// that a step would overshoot by far. The surface is found anew between it and the outermost shell, since drawn on from before it would swing.
+    /// </summary>
+    private void Steam(double seconds, T warm)
+    {
+        var steam = oven.VapourAt(seconds);
+        var dew = crumb.DewPoint(steam);
+        var (met, settles, surface) = ((within * warm) + (into * meets), T.Of(0), Surface);
+        for (var round = 0; round < 6; round++)
+        {
+            var (over, _) = crumb.VapourAt(surface);
+            var heat = oven.Settling(surface, over, crumb.Pressure) * crumb.VapourContent;
+            settles = T.WhereLess(surface, dew, heat * (steam - over) / T.Max(dew - surface, T.Of(0.01)), T.Of(0));
+            surface = T.Of(0.5) * (surface + ((met + (settles * dew)) / (within + into + settles)));
+        }
+
+        var both = into + settles;
+        meets = T.WhereLess(T.Of(0), settles, ((into * meets) + (settles * dew)) / both, meets);
+        (settling, dewPoint, into) = (settles, dew, both);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
@@ -341,6 +366,11 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
         presses = T.Min(presses, crumb.Pressure);
         surfaceBefore = Surface;
         Surface = ((within * last.Celsius) + (outside * meets)) / (within + outside);
+        if (stands)
+        {
+            hearth.Advance(Surface, oven.WallsAt(clock.Seconds[step]), clock.Length(step), clock.Ratio[step]);
+        }
+
         Evaporate(clock.Seconds[step], from, to, presses, warmth, T.Of(clock.Length(step)));
     }
 
@@ -348,7 +378,7 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     {
         var hindrance = (T.Of(0.5) * (from + to) / crumb.PermeanceAt(warmth)) + oven.Hindrance(warmth);
         var perDepth = solids * start;
-        front.Note(oven.Open * (presses - oven.VapourAt(seconds)) / hindrance / perDepth);
+        front.Note(oven.OpenAt(seconds) * (presses - oven.VapourAt(seconds)) / hindrance / perDepth);
         front.Settle(T.Max(T.Of(0), length * settling * (dewPoint - Surface) / (crumb.VapourContent * perDepth)));
 
         var rate = BrowningRate.At(Surface);

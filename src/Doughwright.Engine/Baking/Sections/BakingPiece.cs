@@ -28,10 +28,13 @@ internal sealed record BakingPiece(
 
     public required OvenFace Side { get; init; }
 
+    /// <summary>A stone, steel or sole that it stands on, which then takes the place of <see cref="Bottom"/>; null for none.</summary>
+    public UnderHearth? Hearth { get; init; }
+
     public CrumbLaws Laws { get; init; } = CrumbLaws.Standard;
 
     /// <summary>The same piece in an oven that gives so many times the heat on every face.</summary>
-    public BakingPiece Scaled(double factor) => this with { Top = Top.Scaled(factor), Bottom = Bottom.Scaled(factor), Side = Side.Scaled(factor) };
+    public BakingPiece Scaled(double factor) => this with { Top = Top.Scaled(factor), Bottom = Bottom.Scaled(factor), Side = Side.Scaled(factor), Hearth = Hearth?.Scaled(factor) };
 
     public double CubicMetres => Math.PI * Radius.Metres * Radius.Metres * Height.Metres;
 

@@ -28,12 +28,15 @@ internal sealed class SectionMarch
     private readonly SectionState before;
     private readonly SectionState known;
     private readonly SectionState guess;
+    private readonly UnderHearth.Run? hearth;
     private double lastStep;
     private double lastRise;
 
     /// <param name="tolerance">Change at which a step counts as solved, in K.</param>
     public SectionMarch(BakingPiece piece, CylinderGrid grid, double tolerance = 0.02)
     {
+        hearth = piece.Hearth is { } under ? new(under) : null;
+        piece = hearth is null ? piece : piece with { Bottom = hearth.Face };
         (this.piece, this.grid, this.tolerance) = (piece, grid, tolerance);
         equations = new(piece, grid);
         State = new(grid.Cells);
@@ -91,6 +94,7 @@ internal sealed class SectionMarch
         }
 
         GuessOn(ratio);
+        hearth?.Look(ratio);
         var end = Seconds + seconds;
         for (var iteration = 0; iteration < MostIterations; iteration++)
         {
@@ -170,7 +174,19 @@ internal sealed class SectionMarch
         Received += lastRise;
         Exchanged += (Math.Abs(taken) + Math.Abs(given)) * seconds;
         Seconds += seconds;
+        hearth?.Advance(MeanOfUnderSide(), Seconds, seconds, lastStep > 0 ? seconds / lastStep : 0);
         lastStep = seconds;
+    }
+
+    private double MeanOfUnderSide()
+    {
+        var sum = 0.0;
+        for (var ring = 0; ring < grid.Rings; ring++)
+        {
+            sum += grid.Area[ring] * Surface(piece.Bottom, ring, grid.Heights[0]);
+        }
+
+        return sum / (Math.PI * grid.Radius * grid.Radius);
     }
 
     private double Surface(OvenFace face, int cell, double width) => equations.SurfaceCelsius(face, State.Celsius[cell], width, Seconds);

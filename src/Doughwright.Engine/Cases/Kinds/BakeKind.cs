@@ -1,6 +1,5 @@
 using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Heat;
-using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Steps;
@@ -14,16 +13,16 @@ internal sealed class BakeKind : CaseKind
     private const string Heat = "specific heat";
     private const string Mass = "mass";
     private const string Start = "start";
-    private const string Oven = "oven";
-    private const string Mode = "mode";
-    private const string On = "on";
     private const string Altitude = "altitude";
-    private const string Coefficient = "coefficient";
     private const string Core = "core";
 
     public static CaseQuantity TimeToCore { get; } = new("time to core temperature", Dimension.Temperature, Dimension.Time);
 
+    public static CaseQuantity TimeToSurface { get; } = new("time to surface temperature", Dimension.Temperature, Dimension.Time);
+
     public static CaseQuantity TimeByOven { get; } = new("time by oven", Dimension.Temperature, Dimension.Ratio, IsAgainst: true);
+
+    public static CaseQuantity LossByCore { get; } = new("loss by core temperature", Dimension.Temperature, Dimension.Share);
 
     public static CaseQuantity CoreTemperature { get; } = new("core temperature", Dimension.Time, Dimension.Temperature);
 
@@ -35,9 +34,9 @@ internal sealed class BakeKind : CaseKind
 
     public override string Name => "bake";
 
-    public override IReadOnlyList<string> Keys => [Dough, Heat, Mass, .. PieceSize.Keys, Start, Oven, Mode, On, Altitude, Coefficient, Core];
+    public override IReadOnlyList<string> Keys => [Dough, Heat, Mass, .. PieceSize.Keys, Start, .. CaseOven.Keys, Altitude, Core];
 
-    public override IReadOnlyList<CaseQuantity> Quantities => [TimeToCore, TimeByOven, CoreTemperature, SurfaceTemperature, Moisture, Loss];
+    public override IReadOnlyList<CaseQuantity> Quantities => [TimeToCore, TimeToSurface, TimeByOven, LossByCore, CoreTemperature, SurfaceTemperature, Moisture, Loss];
 
     public override ICaseModel? Read(CaseConditions conditions)
     {
@@ -45,11 +44,8 @@ internal sealed class BakeKind : CaseKind
         var mass = conditions.Need(Mass, Dimension.Mass);
         var size = PieceSize.Read(conditions);
         var start = conditions.Need(Start, Dimension.DoughWarmth);
-        var oven = conditions.Need(Oven, Dimension.Temperature);
-        var mode = conditions.MayBe<OvenMode>(Mode) ?? OvenMode.Fan;
-        var on = conditions.MayBe<Standing>(On) ?? Standing.Tray;
-        var altitude = conditions.May(Altitude, Dimension.Altitude) ?? 0;
-        var coefficient = conditions.May(Coefficient, Dimension.Coefficient);
+        var air = StandardAtmosphere.PressureAt(Length.FromMetres(conditions.May(Altitude, Dimension.Altitude) ?? 0));
+        var oven = CaseOven.Read(conditions, size?.Under, air);
         var core = conditions.May(Core, Dimension.Temperature);
         if (dough is null || mass is null || size is null || start is null || oven is null)
         {
@@ -71,13 +67,13 @@ internal sealed class BakeKind : CaseKind
             CubicMetres = size.CubicMetres,
             Form = size.Form,
             Start = Temperature.FromCelsius(start.Value),
-            Pressure = StandardAtmosphere.PressureAt(Length.FromMetres(altitude)),
+            Pressure = air,
             Effectiveness = BakeLaws.Effectiveness.Central,
             Skin = BakeLaws.Skin.Central,
-            Oven = coefficient is { } stated ? new(oven.Value, stated, 0) : BakeLaws.Oven(mode, oven.Value),
-            Shut = on switch { Standing.Tin => OvenPiece.ShutByTin, Standing.Tray => OvenPiece.ShutByTray, _ => 0 },
+            Oven = oven.Oven,
+            Shut = oven.Shut,
         };
-        return new OvenBake(piece, IsOvenStated: coefficient is not null, core);
+        return new OvenBake(piece, oven.IsStated, core);
     }
 
     private static BakingDough? ReadDough(CaseConditions conditions)
@@ -110,12 +106,5 @@ internal sealed class BakeKind : CaseKind
         }
 
         return dough;
-    }
-
-    private enum Standing
-    {
-        Tray,
-        Tin,
-        Rack,
     }
 }

@@ -43,7 +43,7 @@ internal sealed record CoolingBody(Body Body, Step Step, double Start, AirProfil
 
     private double[] ExchangeTowards(double celsius) => Coefficient is { } stated
         ? [stated]
-        : Bodies.Draw(Bodies.ExchangeOf(Step, Start, celsius, Air.At(Duration.Zero).Celsius), Priors).Values;
+        : Bodies.Draw(Bodies.ExchangeOf(Step, Start, celsius, Air.At(Duration.Zero).Celsius, Body.Faces), Priors).Values;
 
     /// <param name="minutes">How long anybody looks; what has long become as warm as the air is not followed on.</param>
     private CoolingTrack Follow(double minutes, double[] coefficient)

@@ -2,6 +2,7 @@ using Doughwright.Engine.Heat;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Steps;
+using Doughwright.Engine.TextForm;
 using Doughwright.Engine.Shapes;
 
 namespace Doughwright.Engine.Cases.Kinds;
@@ -60,8 +61,18 @@ internal sealed class CoolingKind(string name) : CaseKind
         var coefficient = conditions.May(Coefficient, Dimension.Coefficient);
         return body is null || start is null || air is null || matter is null
             ? null
-            : new CoolingBody(matter.MeltingFatShare > 0 ? body with { Melting = FatMelting.Butter, MeltingFatShare = matter.MeltingFatShare } : body, step, start.Value, air, coefficient);
+            : new CoolingBody(
+                matter.MeltingFatShare > 0 ? body with { Melting = FatMelting.Butter, MeltingFatShare = matter.MeltingFatShare }
+                    : body with { Faces = coefficient is null ? Bodies.FacesOf(step, IsLayer(conditions), HasBack(conditions)) : null },
+                step,
+                start.Value,
+                air,
+                coefficient);
     }
+
+    private static bool IsLayer(CaseConditions conditions) => conditions.MayWords(ShapeKey) == EnumWords<Shape>.Of(Shape.Layer);
+
+    private static bool HasBack(CaseConditions conditions) => conditions.MayWords(FacesKey) != EnumWords<Faces>.Of(Faces.One);
 
     private static Body? ReadBody(CaseConditions conditions, ThermalProperties? properties, double vesselJoules)
     {

@@ -32,6 +32,18 @@ internal sealed record OvenBake(RadialPiece Piece, bool IsOvenStated, double? Co
             return CaseAnswer.Each(series, core => MinutesTo(core, Piece.Oven.Celsius));
         }
 
+        if (series.Of == BakeKind.LossByCore)
+        {
+            return CaseAnswer.Each(series, LossAt);
+        }
+
+        if (series.Of == BakeKind.TimeToSurface)
+        {
+            var heated = RadialBake.Until(Grid, RadialBake.ClockFor(Piece.Mass, 1), RadialPiece.Lanes(Lanes), RadialBake.ClockFor(Piece.Mass, 1).Seconds[^1]);
+            return CaseAnswer.Each(series, surface => [.. Enumerable.Range(0, Priors.Lanes)
+                .Select(lane => surface <= Piece.Start.Celsius ? 0 : heated.When(heated.Surface, lane, surface) / 60)]);
+        }
+
         if (series.Of == BakeKind.TimeByOven)
         {
             return Core is { } compared ? ByOven(series, compared) : CaseAnswer.Refused(CaseFaults.NotComputed, Grade.Warning, ("quantity", series.Quantity));
@@ -52,11 +64,22 @@ internal sealed record OvenBake(RadialPiece Piece, bool IsOvenStated, double? Co
 
     private double[] MinutesTo(double core, double oven)
     {
-        RadialPiece[] pieces = [.. Lanes.Select(piece => piece with { Oven = piece.Oven with { Celsius = oven } })];
+        var trace = Until(core, [.. Lanes.Select(piece => piece with { Oven = piece.Oven with { Celsius = oven } })]);
+        return [.. Enumerable.Range(0, Priors.Lanes).Select(lane => core <= Piece.Start.Celsius ? 0 : Priors.BakeLag[lane] * trace.When(trace.Core, lane, core) / 60)];
+    }
+
+    /// <summary>% of the dough, when the core has come so far; not a number in a lane in which it never does.</summary>
+    private double[] LossAt(double core)
+    {
+        var trace = Until(core, Lanes);
+        return [.. Enumerable.Range(0, Priors.Lanes).Select(lane => 100 * trace.At(trace.Loss, lane, trace.When(trace.Core, lane, core)))];
+    }
+
+    private BakeTrace Until(double core, RadialPiece[] pieces)
+    {
         var target = new double[Numerics.Lanes.Padded(pieces.Length)];
         Array.Fill(target, core);
-        var trace = RadialBake.UntilDone(Grid, RadialBake.ClockFor(Piece.Mass, Longest), RadialPiece.Lanes(pieces), target);
-        return [.. Enumerable.Range(0, pieces.Length).Select(lane => core <= Piece.Start.Celsius ? 0 : Priors.BakeLag[lane] * trace.When(trace.Core, lane, core) / 60)];
+        return RadialBake.UntilDone(Grid, RadialBake.ClockFor(Piece.Mass, Longest), RadialPiece.Lanes(pieces), target);
     }
 
     private double[] At(CaseQuantity quantity, BakeTrace trace, double seconds)

@@ -14,6 +14,7 @@ public static class RecipeChecks
         RipeOfWhat.Check,
         OvenSaid.Check,
         OvenDial.Check,
+        OvenUse.Check,
         ScaldBowl.Check,
         ToolsNotListed.Check,
         ToolsNotUsed.Check,

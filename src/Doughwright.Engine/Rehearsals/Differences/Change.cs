@@ -59,7 +59,7 @@ internal sealed record Change(Move Move, Request After)
         Move(Mover.Height, Of(from.Altitude.Metres, to.Altitude.Metres), at.Kitchen! with { Altitude = to.Altitude });
         Move(Mover.Tap, Of(from.Tap, to.Tap), at.Kitchen! with { Tap = to.Tap });
         Move(Mover.Fridge, Of(from.Fridge, to.Fridge), at.Kitchen! with { Fridge = to.Fridge });
-        Move(Mover.Oven, to.Oven == OvenMode.Fan ? Direction.More : Direction.Less, at.Kitchen! with { Oven = to.Oven });
+        Move(Mover.Oven, to.Oven == OvenMode.Fan ? Direction.More : Direction.Less, at.Kitchen! with { Oven = to.Oven, OvenTraits = to.OvenTraits });
         Move(Mover.Equipment, Direction.Other, at.Kitchen! with { Trays = to.Trays, Scale = to.Scale });
         if (!keeps)
         {

@@ -52,7 +52,9 @@ internal static class SectionBakes
 
         var portion = before.Divided(run.Stage, step.Component);
         var form = RisenForm.Of(step, portion, run.Stage);
-        return form is null || SectionPieces.Of(portion, form, start.Central, oven, run.Stage) is not { } piece ? null : (piece, SectionPieces.Lies(form));
+        return form is null || SectionPieces.Of(portion, form, start.Central, oven, run.Stage) is not { } piece
+            ? null
+            : (SectionOven.In(piece, SectionPieces.Lies(form), step, run.Stage), SectionPieces.Lies(form));
     }
 
     private static BakedSection? Followed(string step, BakingPiece piece, bool lies, double core, double most, double heat, CancellationToken stop)

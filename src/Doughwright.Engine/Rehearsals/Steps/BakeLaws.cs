@@ -2,6 +2,7 @@ using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Baking.Sections;
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
@@ -26,16 +27,19 @@ internal static class BakeLaws
     /// <summary>How far an oven is off its dial, K.</summary>
     public static Prior OvenBias { get; } = new("oven off its dial", "K", 0, 8, PriorLaw.Normal, "oven-bias");
 
-    /// <summary>How much cooler the air of an oven is when its door has just been shut, K; it is back within two or three minutes. Source: oven-door.</summary>
-    public const double DoorDrop = 35;
-
-    /// <summary>
-    /// An oven by its kind. Over all faces of a piece on its tray: air that hardly moves gives 4.5 W/(m² K), a fan 8; walls shine on it with 0.45 of
-    /// what black walls all round would. With 12 and 15 in all at a surface of 100 °C, the customary pairs of dials bake alike. Source: oven-coefficient.
-    /// </summary>
-    public static RadialOven Oven(OvenMode mode, double celsius) =>
-        new(celsius, mode == OvenMode.Fan ? 8 : 4.5, 0.45) { DoorDrop = DoorDrop };
+    /// <summary>An oven by its kind, nothing else said of it.</summary>
+    /// <remarks>
+    /// Over all faces of a piece on its tray: air that hardly moves gives 4.5 W/(m² K), a fan 8; walls shine on it with 0.45 of what black
+    /// walls all round would. With 12 and 15 in all at a surface of 100 °C, the customary pairs of dials bake alike. Source: oven-coefficient.
+    /// </remarks>
+    public static RadialOven Oven(OvenMode mode, double celsius) => Ovens.Of(mode, celsius);
 
     /// <summary>A piece out of the oven on a rack: what still air and a room give. Source: hot-surfaces.</summary>
     public static RadialOven Room(double celsius) => new(celsius, 5, 0.9);
+
+    /// <summary>The oven of this kitchen as the piece of a step meets it: bias, second dial, steam, hot stone, lid. Its step says an oven.</summary>
+    /// <param name="offBy">What its air is off, beside what its kitchen says, K.</param>
+    /// <param name="under">Share of the piece's surface that lies on what is under it.</param>
+    public static RadialOven Oven(Step step, Stage stage, double offBy = 0, double under = Ovens.UsualUnder) =>
+        Ovens.For(step, stage, OvenDials.Inside(step.Oven!, stage) + offBy, under);
 }

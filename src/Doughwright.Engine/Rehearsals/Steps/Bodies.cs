@@ -15,6 +15,8 @@ internal static class Bodies
 
     private const int Cells = 16;
 
+    private const double WetOfBowl = 1.0 / 3;
+
     private static readonly Temperature PropertiesAt = Temperature.FromCelsius(30);
 
     /// <summary>The portion as a body in the step's vessel; null when its composition is not known.</summary>
@@ -39,8 +41,20 @@ internal static class Bodies
         var body = Body.Of(form, properties, pieces > 1 ? 0 : vessel);
         return portion.MeltingFat > Mass.Zero
             ? body with { Melting = FatMelting.Butter, MeltingFatShare = portion.MeltingFat / portion.Mass }
-            : body;
+            : body with { Faces = FacesOf(step, form.Heat.Dimensions == 1 && step.Depth is not null) };
     }
+
+    /// <summary>
+    /// What cools uncovered in the room is wet and evaporates: a third of the outside of what is in a bowl, all of the upper side of what lies spread
+    /// out, with its tray below. Source: lewis-evaporation.
+    /// </summary>
+    /// <param name="isLayer">Spread out.</param>
+    /// <param name="hasBack">A layer that gives off heat below too.</param>
+    public static OpenFaces? FacesOf(Step step, bool isLayer, bool hasBack = true) => step is { Cover: Cover.Open, Where: Where.Room, Kind: StepKind.Cool or StepKind.Scald }
+        ? isLayer
+            ? new(1, OpenFaces.StillAir, OpenFaces.Room, hasBack)
+            : new(WetOfBowl, OpenFaces.StillAir, OpenFaces.Room, HasBack: false)
+        : null;
 
     /// <summary>Room that one piece takes when it has just been shaped, m³; null when its composition is not known or there is nothing of it.</summary>
     public static double? VolumeOfPiece(Portion portion) =>
@@ -49,15 +63,17 @@ internal static class Bodies
             : null;
 
     /// <summary>How readily the step's surroundings take heat, before anything was measured.</summary>
-    public static ExchangeCoefficient ExchangeOf(Step step, double startCelsius, double endCelsius, double airCelsius) => step switch
+    /// <param name="faces">Of the body: where it is wet, evaporation is worked out beside the coefficient and not in it.</param>
+    public static ExchangeCoefficient ExchangeOf(Step step, double startCelsius, double endCelsius, double airCelsius, OpenFaces? faces = null) => step switch
     {
+        _ when faces is not null => startCelsius > HotFromCelsius ? ExchangeCoefficient.CoveredHot : ExchangeCoefficient.Covered,
         { Where: Where.Fridge } => ExchangeCoefficient.StillFridge,
         { Where: Where.Bath } => ExchangeCoefficient.WaterBath,
         { Cover: Cover.Open, Kind: StepKind.Cool or StepKind.Scald } => ExchangeCoefficient.Open(
             Temperature.FromCelsius(startCelsius),
             Temperature.FromCelsius(endCelsius),
             Temperature.FromCelsius(airCelsius),
-            step.Depth is null ? 1.0 / 3 : 0.5),
+            step.Depth is null ? WetOfBowl : 0.5),
         _ when startCelsius > HotFromCelsius => ExchangeCoefficient.CoveredHot,
         _ => ExchangeCoefficient.Covered,
     };
@@ -75,12 +91,12 @@ internal static class Bodies
         Begin(body, DriftLanes(input, body, start).Central, step);
 
     public static ConductionRun Begin(Body body, CoolingLanes lanes, Duration step) =>
-        ConductionRun.Start(new ConductionGrid(body.Dimensions, body.Size, Cells), lanes.In(body), step);
+        ConductionRun.Start(Cooling.GridOf(body, Cells), lanes.In(body), step);
 
     private static CoolingLanes DriftLanes(StepInput input, Body body, PerLane start)
     {
         var exchange = input.Around?.Exchange
-            ?? Draw(ExchangeOf(input.Step, start.Central, start.Central, input.Air.At(Duration.Zero).Celsius), input.Stage.Priors);
+            ?? Draw(ExchangeOf(input.Step, start.Central, start.Central, input.Air.At(Duration.Zero).Celsius, body.Faces), input.Stage.Priors);
         return LanesOf(body, start, exchange, input.Stage.Priors);
     }
 

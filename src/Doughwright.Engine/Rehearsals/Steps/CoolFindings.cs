@@ -20,7 +20,7 @@ internal static class CoolFindings
         StepInput input, PerLane start, Cooling cooling, CoolingLanes expected, double coefficient, double minutes)
     {
         var air = input.Air.At(Duration.Zero).Celsius;
-        var exchange = Bodies.ExchangeOf(input.Step, start.Central, cooling.Target.Temperature.Celsius, air);
+        var exchange = Bodies.ExchangeOf(input.Step, start.Central, cooling.Target.Temperature.Celsius, air, cooling.Body.Faces);
         if (Math.Abs(exchange.StandardDeviationsOff(coefficient)) <= StepFindings.FarFromPrior)
         {
             return [];

@@ -1,4 +1,5 @@
 using Doughwright.Engine.Heat;
+using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
@@ -14,8 +15,20 @@ internal static class CoolReasons
             Reason.Leaf("ends-at", target, "°C"),
             Reason.Leaf("air", input.Air.Knots[0].Air.Celsius, "°C"),
             Reason.Leaf("outer-coefficient", coefficient, "W/(m² K)", source: isSolved ? null : "exchange-defaults"),
+            .. Evaporates(input, cooling, start, coefficient),
             HowFollowed(cooling, coefficient),
         ]);
+
+    /// <summary>What the wet part of it loses by evaporation while it is as hot as at first.</summary>
+    private static IEnumerable<Reason> Evaporates(StepInput input, Cooling cooling, double start, double coefficient)
+    {
+        if (cooling.Body.Faces is { Wet: > 0 } faces)
+        {
+            var air = input.Air.At(Duration.Zero);
+            var loses = Evaporation.HeatFlux(faces.Convective * coefficient, Temperature.FromCelsius(start), air, faces.Humidity, waterActivity: 1);
+            yield return Reason.Leaf("evaporates-at-first", loses, "W/m²", source: "lewis-evaporation");
+        }
+    }
 
     /// <summary>Whether one temperature is enough for it, which its Biot number decided before anything was measured.</summary>
     private static Reason HowFollowed(Cooling cooling, double coefficient) => cooling.IsLumped

@@ -69,7 +69,7 @@ internal static class CoolStep
         }
 
         var air = input.Air.At(Duration.Zero).Celsius;
-        var exchange = Bodies.ExchangeOf(input.Step, from.Central, wanted.Celsius, air);
+        var exchange = Bodies.ExchangeOf(input.Step, from.Central, wanted.Celsius, air, body.Faces);
         var cooling = new Cooling(body, target, input.Air, Temperature.FromCelsius(from.Central), exchange.WattsPerSquareMetreKelvin);
         var coefficient = input.Anchor?.Scale is { } authors ? authors * input.Stage.Priors.Elsewhere : Bodies.Draw(exchange, input.Stage.Priors);
         var expected = Bodies.LanesOf(body, from, coefficient, input.Stage.Priors);

@@ -62,9 +62,7 @@ internal sealed class OvenPiece
         var gasFree = mass.Grams / 1000 / dough.Density;
         var risenForm = RisenForm.Of(step, portion, stage, gasFree);
         var form = RisenForm.Radial(risenForm);
-        var mode = stage.ModeOf(oven);
-        var dial = DialHere(oven, stage);
-        var elsewhere = mode != stage.WrittenModeOf(oven);
+        var elsewhere = stage.ModeOf(oven) != stage.WrittenModeOf(oven);
         var growth = RisenForm.GrowthOf(portion, stage);
         var pieces = new RadialPiece[stage.Lanes];
         for (var lane = 0; lane < pieces.Length; lane++)
@@ -79,8 +77,8 @@ internal sealed class OvenPiece
                 Pressure = stage.Pressure,
                 Effectiveness = stage.Priors.Effectiveness[lane],
                 Skin = stage.Priors.Skin[lane],
-                Oven = BakeLaws.Oven(mode, dial + (elsewhere ? stage.Priors.OvenBias[lane] : 0)),
-                Shut = risenForm.Shape switch { PieceShape.TinLoaf => ShutByTin, PieceShape.Sheet => ShutBelow, _ => ShutByTray },
+                Oven = BakeLaws.Oven(step, stage, elsewhere ? stage.Priors.OvenBias[lane] : 0),
+                Shut = risenForm.Shape switch { PieceShape.TinLoaf => ShutByTin, PieceShape.Sheet => ShutBelow, _ => step.On == BakedOn.Rack ? 0 : ShutByTray },
             };
         }
 
@@ -168,10 +166,4 @@ internal sealed class OvenPiece
 
         return padded;
     }
-
-    /// <summary>The dial of this kitchen's oven, °C.</summary>
-    private static double DialHere(OvenSetting oven, Stage stage) =>
-        stage.ModeOf(oven) == stage.WrittenModeOf(oven)
-            ? oven.Dial.Celsius
-            : Baking.DialPairs.Of(oven.Dial, stage.WrittenModeOf(oven), stage.ModeOf(oven)).Here.Celsius;
 }

@@ -8,11 +8,6 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// <summary>Heating the oven, and baking.</summary>
 internal static class OvenSteps
 {
-    /// <summary>Minutes to heat a home oven to 200 °C, from 21 °C. Source: oven-preheat.</summary>
-    private const double PreheatMinutes = 12;
-
-    private const double PreheatSpan = 200 - 21;
-
     public static StepOutcome Preheat(StepInput input)
     {
         var step = input.Step;
@@ -30,7 +25,7 @@ internal static class OvenSteps
 
         var room = input.Air.At(Duration.Zero).Celsius;
         var set = dial!.Here.Celsius;
-        var central = Math.Max(0, PreheatMinutes * (set - room) / PreheatSpan);
+        var central = Preheating.Minutes(step, input.Stage, room, set);
         return new()
         {
             After = before,
@@ -136,8 +131,7 @@ internal static class OvenSteps
 
     private static Duration? AuthorsMinutes(Step step) => StatedTime.Of(step) is { } minutes ? Duration.FromMinutes(minutes) : null;
 
-    private static Dial? DialOf(Step step, Stage stage) =>
-        step.Oven is { } oven ? DialPairs.Of(oven.Dial, stage.WrittenModeOf(oven), stage.ModeOf(oven)) : null;
+    private static Dial? DialOf(Step step, Stage stage) => OvenDials.Of(step, stage);
 
     /// <summary>A flat piece that bakes fast is no news: the pace is that of a piece as round as it was shaped, and says nothing of another.</summary>
     private static Finding[] PaceFindings(Step step, double transfer, BakedPiece baked, Recipe recipe)

@@ -49,6 +49,7 @@ internal sealed class Both(Words words, MeasureSystem first)
         {
             (OvenMode.Fan, false) => "page.dial-fan",
             (OvenMode.Static, false) => "page.dial-static",
+            (OvenMode.Deck, _) => "page.dial-deck",
             (OvenMode.Fan, true) => "page.dial-other-fan",
             _ => "page.dial-other-static",
         };

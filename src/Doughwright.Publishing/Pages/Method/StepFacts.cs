@@ -16,7 +16,7 @@ internal sealed class StepFacts(Rehearsal here, Both both)
         StepKind.Cool or StepKind.Scald or StepKind.Warm => [told ? "" : Cover(written), Ready(step), told ? "" : Tools(written)],
         StepKind.Shape => [Pieces(step), told ? "" : Tools(written)],
         StepKind.Preheat => [Dial("page.dial", step)],
-        StepKind.Bake => [Dial("page.dial-bake", step), Trays(written), Core(step), told ? "" : Tools(written)],
+        StepKind.Bake => [Dial("page.dial-bake", step), Later(step), .. InOven(step), Trays(written), Core(step), told ? "" : Tools(written)],
         _ => told ? [] : [Place(written), Cover(written), Tools(written)],
     };
 
@@ -47,6 +47,15 @@ internal sealed class StepFacts(Rehearsal here, Both both)
             : "";
 
     private string Dial(string key, RehearsedStep step) => step.Dial is { } dial ? both.Say(key, ("dial", both.Dial(dial))) : "";
+
+    private string Later(RehearsedStep step) => step.Dial?.Then is { } then ? both.Say("page.dial-then", ("after", then.After), ("dial", both.Dial(then.Dial))) : "";
+
+    private IEnumerable<string> InOven(RehearsedStep step)
+    {
+        yield return step.On switch { BakedOn.Stone => both.Say("page.bake-on-stone"), BakedOn.Rack => both.Say("page.bake-on-rack"), _ => "" };
+        yield return step.Steam is { } steam ? both.Say("page.bake-steam", ("time", steam)) : "";
+        yield return step.LidOff is { } off ? both.Say("page.bake-lid-off", ("time", off)) : "";
+    }
 
     private string Trays(Step? written) => written?.Trays is > 1 and { } trays ? both.Say("page.trays", ("trays", trays)) : "";
 

@@ -59,10 +59,10 @@ public class RadialLawTests
         (piece, steamed) =>
         {
             var lanes = RadialPiece.Lanes([steamed ? piece with { Oven = piece.Oven with { Steam = 60000, SteamSeconds = 300 } } : piece]);
-            var run = new RadialRun<Lane1>(RadialBake.WorkingGrid(3), new(1800, 100, 100));
+            var run = new RadialRun<Lane1>(RadialBake.WorkingGrid(3), new(1800, 400, 400));
             run.Begin(lanes, 0);
             var before = run.Heat.Held.Value;
-            for (var step = 1; step <= 100; step++)
+            for (var step = 1; step <= 400; step++)
             {
                 run.Advance(step);
             }
