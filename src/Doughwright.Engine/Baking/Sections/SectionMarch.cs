@@ -91,6 +91,7 @@ internal sealed class SectionMarch
         }
 
         GuessOn(ratio);
+        equations.Place(State);
         var end = Seconds + seconds;
         for (var iteration = 0; iteration < MostIterations; iteration++)
         {
@@ -173,7 +174,7 @@ internal sealed class SectionMarch
         lastStep = seconds;
     }
 
-    private double Surface(OvenFace face, int cell, double width) => equations.SurfaceCelsius(face, State.Celsius[cell], width, Seconds);
+    private double Surface(OvenFace face, int cell, double width) => equations.SurfaceCelsius(face, cell, State.Celsius[cell], width, Seconds);
 
     private double Sum(double[] field)
     {

@@ -69,7 +69,7 @@ internal static class SectionBakes
         var (course, fields) = (new List<SectionMoment>(), new List<double[]>());
         try
         {
-            foreach (var moment in SectionBake.Run(march, most, SectionBake.WorkingStep(piece), stop))
+            foreach (var moment in SectionBake.Run(march, most, SectionBake.WorkingStep(piece, most / Patience), stop))
             {
                 course.Add(moment);
                 fields.Add([.. march.State.Celsius]);
@@ -108,7 +108,7 @@ internal static class SectionBakes
             piece.Radius,
             piece.Height,
             heat,
-            [.. course.Select(Moment)],
+            [.. course.Select(moment => Moment(moment, piece, lies))],
             [
                 .. Enumerable.Range(1, Slices).Select(slice => course.FindIndex(moment => moment.Seconds >= (seconds * slice / Slices) - 1e-6)).Distinct()
                     .Select(at => new SectionSlice(Duration.FromMinutes(course[at].Seconds / 60), edges, levels, [.. fields[at].Select(Temperature.FromCelsius)])),
@@ -126,11 +126,14 @@ internal static class SectionBakes
 
     private static double Mean(double one, double other, double share) => one + (share * (other - one));
 
-    private static BakedMoment Moment(SectionMoment moment) => new(
+    private static BakedMoment Moment(SectionMoment moment, BakingPiece piece, bool lies) => new(
         Duration.FromMinutes(moment.Seconds / 60),
         Temperature.FromCelsius(moment.Core),
         Temperature.FromCelsius(moment.Top),
         Temperature.FromCelsius(moment.Side),
         Temperature.FromCelsius(moment.Bottom),
-        Percent.FromFraction(moment.Loss));
+        Percent.FromFraction(moment.Loss))
+    {
+        Oven = Temperature.FromCelsius((lies ? piece.Side : piece.Top).Meets(moment.Seconds)),
+    };
 }

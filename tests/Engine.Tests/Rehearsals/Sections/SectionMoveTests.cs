@@ -46,7 +46,7 @@ public class SectionMoveTests
             Assert.Equal(after.Time.Value.Likely.Minutes, after.Why().Value);
             // What comes after the bake begins when the bake is over.
             var bakes = once.Steps.Select(step => step.Id).ToList().IndexOf(section.Step);
-            foreach (var later in once.Steps.Skip(bakes + 1).Where(step => step.Component == before.Component))
+            foreach (var later in once.Steps.Skip(bakes + 1).Where(step => step.Component == before.Component && step.Start is not null && before.Start is not null))
             {
                 Assert.Equal((later.Start! - before.Start!).Value.Minutes + (section.Minutes - before.Time.Value.Likely).Minutes, (moved.FindStep(later.Id)!.Start! - after.Start!).Value.Minutes, 0.1);
             }
