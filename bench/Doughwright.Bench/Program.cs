@@ -34,6 +34,11 @@ if (args is ["bake-share"])
     return BakeShare.Tell();
 }
 
+if (args is ["section"])
+{
+    return SectionSpeed.Tell();
+}
+
 // In this process and short: nothing is generated, restored or built, so it works without a network and ends within a minute or two.
 var job = Job.Default
     .WithToolchain(InProcessEmitToolchain.Instance)

@@ -1,7 +1,9 @@
 using System.Text;
+using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Sections;
 using Doughwright.Publishing.Pictures.Files;
 
 namespace Doughwright.App.Commands;
@@ -11,7 +13,8 @@ namespace Doughwright.App.Commands;
 internal sealed record MadePicture(PictureFile File, byte[] Bytes, IReadOnlyList<Finding> Findings)
 {
     /// <summary>Null with a fault where it cannot be made so; null without one where what it shows is not known.</summary>
-    public static MadePicture? Of(Rehearsal rehearsal, Request request, PictureWish wish, Options options, Faults faults)
+    /// <param name="bakes">As the rehearsal goes by them; null where none had to be computed.</param>
+    public static MadePicture? Of(Rehearsal rehearsal, Request request, BakesOverSections? bakes, PictureWish wish, Options options, Faults faults)
     {
         var home = rehearsal.AtHome || wish.Kind != PictureKind.Rise ? null : Rehearser.Rehearse(rehearsal.Recipe, Larder.Shipped);
         var choice = new PictureChoice(rehearsal, home, faults.Voice);
@@ -21,7 +24,7 @@ internal sealed record MadePicture(PictureFile File, byte[] Bytes, IReadOnlyList
             return null;
         }
 
-        if (Drawn(choice, rehearsal, request, wish) is not { } drawn)
+        if (Drawn(choice, rehearsal, bakes, request, wish) is not { } drawn)
         {
             return null;
         }
@@ -42,13 +45,16 @@ internal sealed record MadePicture(PictureFile File, byte[] Bytes, IReadOnlyList
         return new(file, painted.Png, painted.Missing.Count == 0 ? [] : [About("picture-letters-left-out", Grade.Warning, ("letters", painted.Missing.ToArray()))]);
     }
 
-    private static string? Drawn(PictureChoice choice, Rehearsal rehearsal, Request request, PictureWish wish) => wish switch
+    private static string? Drawn(PictureChoice choice, Rehearsal rehearsal, BakesOverSections? bakes, Request request, PictureWish wish) => wish switch
     {
         { Place: { } place } => choice.Draw(place),
         { Kind: PictureKind.Bake } => (wish.Step ?? choice.UsualStep(PictureKind.Bake)) is { } step
-            && Rehearser.Section(rehearsal.Formula, Larder.Shipped, request, step) is { } baked ? choice.Draw(baked) : null,
+            && (bakes ?? Bakes(rehearsal, request)).Find(step) is { } baked ? choice.Draw(baked) : null,
         _ => choice.Draw(wish.Kind, wish.Step),
     };
+
+    private static BakesOverSections Bakes(Rehearsal rehearsal, Request request) =>
+        Rehearser.OverSections(Rehearser.BakesAtHome(Formula.Balance(rehearsal.Recipe, Larder.Shipped)), Larder.Shipped, request);
 
     public static Finding NotKnown(PictureWish wish) => About("picture-not-known", Grade.Error, ("picture", wish.KindAsTyped));
 

@@ -17,7 +17,7 @@ internal static class PictureCommand
             return refused;
         }
 
-        if (MadePicture.Of(rehearsed.Rehearsal, rehearsed.Request, asked.Wish, run.Options, run.Given.Faults) is not { } made)
+        if (MadePicture.Of(rehearsed.Rehearsal, rehearsed.Request, rehearsed.Bakes, asked.Wish, run.Options, run.Given.Faults) is not { } made)
         {
             return run.Given.Faults.Any ? Answer.None : Write(run, rehearsed, null, 0, With([MadePicture.NotKnown(asked.Wish)], rehearsed.Findings));
         }

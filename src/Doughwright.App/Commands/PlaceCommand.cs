@@ -14,7 +14,7 @@ internal static class PlaceCommand
         var (target, wish) = (options.Target(), options.Wish());
         Step? step = null;
         return AskedRehearsal.Of(run, recipe => step = options.StepOf(recipe), asked => Write(
-            run, asked, Places.Advise(asked.Rehearsal, step!.Id, target!.Value, wish)));
+            run, asked, Places.Advise(asked.Rehearsal, step!.Id, target!.Value, wish)), bakesMatter: false);
     }
 
     private static string Write(CommandRun run, AskedRehearsal asked, PlaceAdvice advice)

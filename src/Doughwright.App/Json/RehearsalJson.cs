@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
@@ -91,6 +92,12 @@ internal static class RehearsalJson
         json.Number("minutes", step.Time?.Likely.Minutes);
         json.Number("minutesLow", step.Time?.Low.Minutes);
         json.Number("minutesHigh", step.Time?.High?.Minutes);
+        if (step.Kind == StepKind.Bake)
+        {
+            json.WriteString("minutesFrom", step.Time is null ? null : step.Basis != Basis.Computed ? "author" : step.AlongRadius is null ? "radius" : "section");
+            json.Number("radiusMinutes", step.AlongRadius?.Minutes);
+        }
+
         json.WriteNumber("handsMinutes", step.Hands.Minutes);
         json.Number("startCelsius", step.StartTemperature?.Celsius);
         json.Number("endCelsius", step.EndTemperature?.Celsius);

@@ -27,6 +27,7 @@ internal sealed class RehearsalText
 
         text.page.Gap();
         new StepTable(rehearsal, voice).WriteTo(text.page);
+        text.WriteBakes();
         text.WriteMixed();
         FindingsText.WriteSection(text.page, findings, voice);
         foreach (var id in why)
@@ -98,6 +99,19 @@ internal sealed class RehearsalText
         }
 
         return string.Join(' ', sentences);
+    }
+
+    /// <summary>Bakes that take another time over their section than along one radius.</summary>
+    private void WriteBakes()
+    {
+        foreach (var step in rehearsal.Steps)
+        {
+            if (step is { AlongRadius: { } radius, Time.Likely: var time } && Show.Duration(radius) != Show.Duration(time))
+            {
+                page.Gap();
+                page.Paragraph(voice.Say("section.told", ("step", StepName.Of(step, voice)), ("time", time), ("radius", radius)));
+            }
+        }
     }
 
     /// <summary>How warm each part is right after mixing or pouring.</summary>

@@ -2,6 +2,7 @@ using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Sections;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -9,11 +10,13 @@ namespace Doughwright.Engine.Rehearsals;
 /// <param name="Formula">With what nobody can believe left out.</param>
 internal sealed record HomeRun(Formula Formula, Priors Priors, RunResult Result)
 {
-    public static HomeRun Of(Formula formula, int lanes)
+    /// <param name="sections">As of <see cref="Request.SectionMinutes"/>, for bakes that nobody timed at home.</param>
+    public static HomeRun Of(Formula formula, int lanes, IReadOnlyDictionary<string, SectionMinutes>? sections = null)
     {
         formula = formula with { Recipe = Believable.Of(formula.Recipe) };
         var priors = Priors.For(lanes, RisePriorsOf(formula));
-        return new(formula, priors, Run.Of(new(formula, formula.Recipe.Home, Request.Home, priors, isHome: true), new Dictionary<string, Anchor>()));
+        var request = sections is null ? Request.Home : Request.Home with { SectionMinutes = sections };
+        return new(formula, priors, Run.Of(new(formula, formula.Recipe.Home, request, priors, isHome: true), new Dictionary<string, Anchor>()));
     }
 
     /// <summary>How far the dough's main flour can rise.</summary>

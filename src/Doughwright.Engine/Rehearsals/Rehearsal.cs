@@ -38,6 +38,9 @@ public sealed record Rehearsal
 
     public required IReadOnlyList<Finding> Findings { get; init; }
 
+    /// <summary>Whether a bake in it was computed and not timed, so that its section may tell it better (<see cref="Rehearser.OverSections"/>).</summary>
+    public bool HasComputedBake => Steps.Any(step => step is { Kind: StepKind.Bake, Basis: Basis.Computed, Time: not null });
+
     /// <summary>The run behind the figures, kept so that more can be asked of it later.</summary>
     internal RunResult Kept { get; init; } = null!;
 

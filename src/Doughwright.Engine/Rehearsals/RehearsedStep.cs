@@ -70,6 +70,9 @@ public sealed record RehearsedStep
     /// </summary>
     public RipeWindow? Ripe { get; init; }
 
+    /// <summary>What a bake would take along one radius, where <see cref="Time"/> is that over a section through the piece; null where it is not.</summary>
+    public Duration? AlongRadius { get; init; }
+
     /// <summary>The same step in the author's own kitchen.</summary>
     public Duration? HomeTime { get; init; }
 

@@ -18,18 +18,38 @@ public static class Rehearser
 
     /// <summary>Rehearses a recipe whose formula is known.</summary>
     public static Rehearsal Rehearse(Formula formula, Larder larder, Request request, int lanes = OrdinaryLanes) =>
-        Rehearse(HomeRun.Of(formula, lanes), larder, request);
+        Rehearse(HomeRun.Of(formula, lanes, request.SectionMinutes), larder, request);
 
     /// <summary>
-    /// A bake over a section through its piece, in the kitchen asked for: the likely answer in two dimensions, beside that of the rehearsal, which
-    /// goes along one radius. Takes some tenths of a second. Null where the step is no bake, its dough or its oven is not known, or no oven bakes
-    /// it in the author's minutes.
+    /// The bakes of a recipe at home over sections through their pieces, found once for whatever kitchen follows. Takes some tenths of a second.
     /// </summary>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static BakedSection? Section(Formula formula, Larder larder, Request request, string step, CancellationToken stop = default)
+    public static HomeBakes BakesAtHome(Formula formula, CancellationToken stop = default) => HomeBakes.Of(formula, stop);
+
+    /// <summary>
+    /// The bakes of a recipe over sections through their pieces, in the kitchen asked for, and the request with their minutes in it: rehearsed
+    /// so, a bake that the author did not time here takes as long as over its section, and all that follows goes by that. Takes some tenths of
+    /// a second a bake.
+    /// </summary>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static BakesOverSections OverSections(HomeBakes home, Larder larder, Request request, CancellationToken stop = default) =>
+        BakesOverSections.Of(home, larder, request, stop);
+
+    /// <summary>
+    /// Rehearses a recipe as it is told in the end: what is told at once, and where a bake is in it that nobody timed here, its minutes over the
+    /// section through its piece. Takes some tenths of a second then.
+    /// </summary>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static RehearsedOverSections RehearseOverSections(Formula formula, Larder larder, Request request, CancellationToken stop = default)
     {
-        var home = HomeRun.Of(formula, lanes: 1);
-        return SectionBakes.Of(home.Result, Rehearse(home, larder, request).Kept, step, stop);
+        var once = Rehearse(formula, larder, request);
+        if (!once.HasComputedBake)
+        {
+            return new(once, request, null);
+        }
+
+        var bakes = OverSections(BakesAtHome(formula, stop), larder, request, stop);
+        return new(Rehearse(formula, larder, bakes.Request), bakes.Request, bakes);
     }
 
     /// <summary>

@@ -88,6 +88,7 @@ internal static class Report
             StartTemperature = Likely(outcome.StartCelsius),
             EndTemperature = Likely(outcome.EndCelsius),
             SettlesAt = outcome.SettlesAtCelsius is { } settles ? Temperature.FromCelsius(settles) : null,
+            AlongRadius = outcome.MovedFrom is { } radial ? Duration.FromMinutes(radial) : null,
             Ripe = outcome.Ripe is { } ripe ? new(Duration.FromMinutes(ripe.Earliest), double.IsFinite(ripe.Latest) ? Duration.FromMinutes(ripe.Latest) : null) : null,
             // A rise in which no gas was made at home is not known anywhere.
             Growth = outcome.Growth is { } growth && double.IsFinite(growth.Central) ? growth.Central : null,

@@ -1,6 +1,7 @@
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals.Sections;
 
 namespace Doughwright.Engine.Rehearsals;
 
@@ -43,4 +44,10 @@ public sealed record Request
     public Temperature? Dough { get; init; }
 
     public IReadOnlyList<string> Free { get; init; } = [];
+
+    /// <summary>
+    /// What bakes take over a section through their pieces, by step id. A bake that the author did not time here takes so long; its range moves
+    /// with it. Set by <see cref="Rehearser.OverSections"/>.
+    /// </summary>
+    public IReadOnlyDictionary<string, SectionMinutes> SectionMinutes { get; init; } = new Dictionary<string, SectionMinutes>();
 }

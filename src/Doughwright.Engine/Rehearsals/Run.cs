@@ -68,7 +68,7 @@ internal static class Run
         var before = portions.GetValueOrDefault(graph.WorksOn[index]);
         var anchor = stage.Meets(step) ? null : anchors.GetValueOrDefault(step.Id);
         var input = new StepInput(step, before, portions, stage.AirOf(step, start), anchor, stage) { Fillings = graph.FillingsAt(index) };
-        var outcome = InItsRoom(input, start);
+        var outcome = SectionMove.Of(input, InItsRoom(input, start));
         if (!StepGraph.IsBeside(step))
         {
             portions[graph.WorksOn[index]] = outcome.After with { Vessel = step.Vessel ?? outcome.After.Vessel };

@@ -36,6 +36,9 @@ internal sealed record StepOutcome
     /// <summary>The free scale that the author's measurement fixed; carried to every other kitchen.</summary>
     public Anchor? Anchor { get; init; }
 
+    /// <summary>Minutes of the likely lane before they were moved to those over a section; null where they were not.</summary>
+    public double? MovedFrom { get; init; }
+
     public IReadOnlyList<FoldEvent> Folds { get; init; } = [];
 
     public IReadOnlyList<Finding> Findings { get; init; } = [];

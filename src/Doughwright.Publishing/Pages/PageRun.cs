@@ -17,7 +17,7 @@ internal sealed record PageRun(Rehearsal Here, RoomTable? Rooms)
     public static PageRun Of(Recipe recipe, Larder larder, Kitchen? kitchen)
     {
         var formula = Formula.Balance(recipe, larder);
-        var home = Rehearser.Rehearse(formula, larder, Request.Home);
+        var home = Rehearser.RehearseOverSections(formula, larder, Request.Home).Rehearsal;
         var held = HeldOf(home);
         var here = kitchen is null ? home : In(formula, larder, kitchen, held);
         return new(here, RoomSeries.Of(here, formula, held));
@@ -31,11 +31,11 @@ internal sealed record PageRun(Rehearsal Here, RoomTable? Rooms)
             var asked = Rehearser.Rehearse(formula, larder, new() { Kitchen = kitchen, Dough = held });
             if (asked.AtHome || asked.Solutions.FirstOrDefault() is { Offered: true, Lines.Count: > 0, Warmth: not null } or { Offered: true, Lines.Count: > 0, Ice: not null })
             {
-                return asked;
+                return Rehearser.RehearseOverSections(formula, larder, new() { Kitchen = kitchen, Dough = held }).Rehearsal;
             }
         }
 
-        return Rehearser.Rehearse(formula, larder, new() { Kitchen = kitchen });
+        return Rehearser.RehearseOverSections(formula, larder, new() { Kitchen = kitchen }).Rehearsal;
     }
 
     /// <summary>The last dough that is mixed, after mixing at home, in whole tenths as a person reads them.</summary>

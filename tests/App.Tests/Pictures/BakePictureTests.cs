@@ -29,14 +29,14 @@ public class BakePictureTests
         Assert.Equal(4, svg.Descendants("rect").Count(rect => rect.Attribute("class")!.Value == "mapedge"));
         Assert.DoesNotContain("NaN", svg.ToString(), StringComparison.Ordinal);
         Assert.DoesNotContain('{', svg.ToString());
-        Assert.Equal(lies ? 2 : 3, svg.Elements("text").Count(text => Number(text.Attribute("x")!.Value) > BakeFrame.Right + 10 && Number(text.Attribute("y")!.Value) < BakeFrame.Foot + 10));
+        Assert.Equal(lies ? 3 : 4, svg.Elements("text").Count(text => Number(text.Attribute("x")!.Value) > BakeFrame.Right + 10 && Number(text.Attribute("y")!.Value) < BakeFrame.Foot + 10));
     }
 
     [Fact]
     public void Table_SaysWhatThePictureShows()
     {
         var table = BakeTable.Of(Sample(lies: false), "Bake", PictureSamples.Metric);
-        Assert.Equal(5, table.Heads.Count);
+        Assert.Equal(6, table.Heads.Count);
         Assert.All(table.Rows, row => Assert.Equal(table.Heads.Count - 1, row.Cells.Count));
         Assert.Equal("94.0", table.Rows[^1].Cells[0]);
     }
@@ -46,7 +46,7 @@ public class BakePictureTests
     {
         static Temperature At(double celsius) => Temperature.FromCelsius(celsius);
         BakedMoment[] course = [.. Enumerable.Range(0, 21).Select(minute => new BakedMoment(
-            Duration.FromMinutes(minute), At(24 + (3.5 * minute)), At(24 + (5 * minute)), At(24 + (4.8 * minute)), At(24 + (4.5 * minute)), Percent.FromValue(minute / 2.0)))];
+            Duration.FromMinutes(minute), At(24 + (3.5 * minute)), At(24 + (5 * minute)), At(24 + (4.8 * minute)), At(24 + (4.5 * minute)), Percent.FromValue(minute / 2.0)) { Oven = At(180) })];
         SectionSlice[] slices = [.. Enumerable.Range(1, 4).Select(slice => new SectionSlice(
             Duration.FromMinutes(5 * slice), [0, 20, 40], [0, 15, 30], [At(20 * slice), At(30 * slice), At(20 * slice), At(30 * slice)]))];
         return new(Step.Id, Duration.FromMinutes(20), lies, Length.FromMillimetres(40), Length.FromMillimetres(30), 1.1, course, slices);

@@ -1,5 +1,6 @@
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes.Views;
+using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Pictures.Keys;
 using Doughwright.Publishing.Wording;
 
@@ -65,6 +66,12 @@ internal sealed record CompareView
 
     public required string CombKey { get; init; }
 
+    /// <summary>Whether bakes are told along one radius until their sections are computed.</summary>
+    public required bool AwaitsBakes { get; init; }
+
+    /// <summary>What is being computed of the bakes, and then what it did to their figures; empty where it did nothing.</summary>
+    public required IReadOnlyList<string> BakeNotes { get; init; }
+
     /// <summary>The two as they are typed into a terminal.</summary>
     public required IReadOnlyList<string> CommandLines { get; init; }
 
@@ -110,11 +117,18 @@ internal sealed record CompareView
             Pictures = pictures,
             Warmth = WarmthKey.Of(voice),
             CombKey = Publishing.Pictures.Keys.CombKey.Draw(),
+            AwaitsBakes = comparison.AwaitsBakes,
+            BakeNotes = comparison.AwaitsBakes ? [voice.Words["section.compare-progress"]] : [.. Moved(first, voice), .. Moved(second, voice)],
             CommandLines = [first.Asked.CommandLine, second.Asked.CommandLine],
             Address = AddressOf(recipe, comparison.Question),
             RecipeAddress = $"/recipes/{Uri.EscapeDataString(recipe.Name)}{second.Asked.Accepted.Query()}",
         };
     }
+
+    private static IEnumerable<string> Moved(Side side, Voice voice) =>
+        from step in side.Rehearsal.Steps
+        where step is { AlongRadius: not null, Time: not null } && Show.Duration(step.AlongRadius.Value) != Show.Duration(step.Time.Value.Likely)
+        select voice.Say("section.compare-replaced", ("step", StepName.Of(step, voice)), ("kitchen", side.Name), ("time", step.Time!.Value.Likely), ("radius", step.AlongRadius!.Value));
 
     private static CompareChoice[] ChoicesOf(ComparedRecipe recipe, Side side, Voice voice) =>
     [

@@ -16,6 +16,11 @@ internal sealed record Comparison(
     RehearsalDifferences Differences,
     IReadOnlyList<Refusal> Refusals)
 {
+    /// <summary>Whether bakes are told along one radius until their sections are computed.</summary>
+    public bool AwaitsBakes { get; init; }
+
+    public IEnumerable<Rehearsal> Rehearsals => Untouched is null ? [First.Rehearsal, Second.Rehearsal] : [First.Rehearsal, Second.Rehearsal, Untouched];
+
     /// <summary>Ids of the steps of both, in order: those that only the second has stand after the one they follow there.</summary>
     public IReadOnlyList<string> Steps
     {

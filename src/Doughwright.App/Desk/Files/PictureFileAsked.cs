@@ -5,6 +5,7 @@ using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Sections;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Files;
@@ -51,7 +52,7 @@ internal sealed class PictureFileAsked
     /// <summary>Null when there is none; then it is said why.</summary>
     public MadePicture? Made()
     {
-        var made = wish is null ? null : MadePicture.Of(Rehearser.Rehearse(file.Recipe!, Larder.Shipped, request), request, wish, options, faults);
+        var made = wish is null ? null : Made(Rehearser.RehearseOverSections(file.Formula!, Larder.Shipped, request), wish);
         if (made is null && Refused.Length == 0 && !faults.Any)
         {
             var finding = MadePicture.NotKnown(wish!);
@@ -61,6 +62,8 @@ internal sealed class PictureFileAsked
         Refused = made is null ? Told([Refused]) : Refused;
         return made;
     }
+
+    private MadePicture? Made(RehearsedOverSections told, PictureWish asked) => MadePicture.Of(told.Rehearsal, told.Request, told.Bakes, asked, options, faults);
 
     private string Told(IEnumerable<string> others) =>
         string.Join(' ', others.Concat(faults.All.Select(fault => $"{fault.Message} {fault.WayOut}")).Where(said => said.Length > 0).Distinct());

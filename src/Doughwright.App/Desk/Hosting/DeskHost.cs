@@ -3,6 +3,7 @@ using Doughwright.App.Desk.Files;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Places;
 using Doughwright.App.Desk.Recipes;
+using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Builder;
@@ -83,6 +84,7 @@ internal static class DeskHost
         services.AddSingleton<KeptResults>();
         services.AddSingleton<RowKey>();
         services.AddSingleton<PlaceAnswers>();
+        services.AddSingleton<KeptBakes>();
         services.AddHttpContextAccessor();
         services.AddScoped<Speaker>();
         services.AddScoped<RecipeDesk>();

@@ -7,12 +7,16 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.App.Desk.Recipes;
 
 /// <summary>One recipe on the desk: what is asked of it, and what that comes to. What it holds is replaced as a whole, never changed.</summary>
-internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
+internal sealed class RecipeDesk(ShelfFolder shelf, Words words, KeptBakes bakes) : IDisposable
 {
+    /// <summary>A person who types is not done at the first key: so long nothing else is set before a bake is computed.</summary>
+    private static readonly TimeSpan Quiet = TimeSpan.FromMilliseconds(250);
+
     private CancellationTokenSource running = new();
     private Working? working;
     private Setting? setting;
     private Edit? edit;
+    private bool gone;
 
     /// <summary>Something changed that a page shows.</summary>
     public event Action? Changed;
@@ -41,7 +45,7 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
         }
 
         Kitchens = KitchenOnShelf.All(shelf);
-        working = new(file, measures, shelf, words);
+        working = new(file, measures, shelf, words, bakes);
         setting = working.Opened(FieldUnit.Complete(question, measures));
         State = working.Done(setting, CancellationToken.None);
     }
@@ -78,8 +82,42 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words) : IDisposable
         });
     }
 
+    /// <summary>
+    /// Computes the bakes over their sections where they are not known yet, beside everything else, and puts them in the place of what was told at
+    /// once. What is set meanwhile ends it, and so does leaving the page.
+    /// </summary>
+    public async Task Bake()
+    {
+        if (gone || working is not { } work || State is not { AwaitsBakes: true } state)
+        {
+            return;
+        }
+
+        var newer = running.Token;
+        try
+        {
+            await Task.Delay(Quiet, newer);
+            var baked = await Task.Run(() => work.Baked(state.Setting, newer), newer);
+            newer.ThrowIfCancellationRequested();
+            State = baked;
+        }
+        catch (OperationCanceledException)
+        {
+            // What was set meanwhile has its bakes computed in turn.
+            return;
+        }
+
+        Changed?.Invoke();
+    }
+
     public void Dispose()
     {
+        if (gone)
+        {
+            return;
+        }
+
+        gone = true;
         running.Cancel();
         running.Dispose();
     }

@@ -14,6 +14,9 @@ internal static class SectionBake
     /// <summary>The longest step in seconds per metre of the way to the core: a small roll changes faster than a loaf.</summary>
     private const double StepPerMetre = 800;
 
+    /// <summary>So many steps are enough for any bake.</summary>
+    private const double MostSteps = 150;
+
     /// <summary>A step that cannot be solved is halved down to this many seconds before the bake is given up.</summary>
     private const double ShortestStep = 1e-3;
 
@@ -22,7 +25,8 @@ internal static class SectionBake
         new(piece.Radius.Metres, piece.Height.Metres, 18, 28, WayToCore(piece) / CrustShare);
 
     /// <summary>The longest step of a bake on that grid, in seconds.</summary>
-    public static double WorkingStep(BakingPiece piece) => StepPerMetre * WayToCore(piece);
+    /// <param name="seconds">How long it is to bake, more or less: what is thin is warm long before it is done, and needs no more steps for that.</param>
+    public static double WorkingStep(BakingPiece piece, double seconds) => Math.Max(StepPerMetre * WayToCore(piece), seconds / MostSteps);
 
     /// <summary>Each step of a bake, from the moment the piece goes in.</summary>
     /// <param name="seconds">How long it bakes.</param>

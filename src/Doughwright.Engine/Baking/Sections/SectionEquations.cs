@@ -1,3 +1,4 @@
+using Doughwright.Engine.Heat;
 using Doughwright.Engine.Numerics;
 
 namespace Doughwright.Engine.Baking.Sections;
@@ -15,12 +16,26 @@ namespace Doughwright.Engine.Baking.Sections;
 /// </remarks>
 internal sealed class SectionEquations
 {
+    /// <summary>Crumb comes to count as boiling over so many kelvins below where water boils.</summary>
+    private const double BoilingWithin = 9;
+
+    /// <summary>Two places are never nearer than this share of their cells' distance, nor one to its surface than this share of its cell.</summary>
+    private const double LeastApart = 0.05;
+
+    private const double Middle = 0.5;
+
     private readonly BakingPiece piece;
     private readonly CylinderGrid grid;
     private readonly CrumbLaws laws;
     private readonly VapourState[] vapour;
     private readonly double[] permeance;
+
+    /// <summary>Share of a cell's width between its outer face and the place of its temperature.</summary>
+    private readonly double[] places;
+
+    private readonly double[] heldBefore;
     private readonly double[] water;
+    private readonly double boils;
     private readonly double solids;
     private readonly double gas;
     private readonly double conductivity;
@@ -33,6 +48,9 @@ internal sealed class SectionEquations
         vapour = new VapourState[grid.Cells];
         permeance = new double[grid.Cells];
         water = new double[grid.Cells];
+        boils = laws.BoilRate > 0 ? SaturatedWater.BoilingPoint(piece.Pressure).Celsius : double.PositiveInfinity;
+        (places, heldBefore) = (new double[grid.Cells], new double[grid.Cells]);
+        Array.Fill(places, Middle);
         Flows = new SectionFlows(grid.Cells);
         Matrix = new(2 * grid.Cells, (2 * grid.Rings) + 1);
     }
@@ -48,6 +66,23 @@ internal sealed class SectionEquations
     /// <summary>How that grows with temperature, J/(m³ K), and with water, J/m³.</summary>
     public (double PerKelvin, double PerWater) HeatSlopes(double celsius, double held) =>
         (solids * (piece.Solids.SpecificHeatAt(celsius) + (CrumbLaws.WaterHeat * held)), solids * CrumbLaws.WaterHeat * celsius);
+
+    /// <summary>
+    /// Puts the temperature of every cell where it belongs in it: in the middle, but where crumb boils at the front between dry and wet, which goes
+    /// through the cell as it dries. So the way for heat from the surface to the front grows evenly, and not by a cell at a time.
+    /// </summary>
+    /// <param name="state">Before a step, whose flows then go by it.</param>
+    public void Place(SectionState state)
+    {
+        for (var cell = 0; cell < grid.Cells; cell++)
+        {
+            var near = Math.Clamp((state.Celsius[cell] - boils + BoilingWithin) / BoilingWithin, 0, 1);
+            var boiling = near * near * (3 - (2 * near));
+            var dried = 1 - Math.Clamp(state.Water[cell] / piece.Water, 0, 1);
+            heldBefore[cell] = state.Water[cell];
+            places[cell] = Middle + (boiling * (dried - Middle));
+        }
+    }
 
     /// <param name="rate">Weight of the new content in its rate of change, 1/s.</param>
     /// <param name="known">What of that rate is known from before: J/(m³ s) and kg/(kg s).</param>
@@ -101,9 +136,9 @@ internal sealed class SectionEquations
 
     /// <summary>Temperature of the surface outside a cell.</summary>
     /// <param name="width">Of the cell across the face, m.</param>
-    public double SurfaceCelsius(OvenFace face, double celsius, double width, double seconds)
+    public double SurfaceCelsius(OvenFace face, int cell, double celsius, double width, double seconds)
     {
-        var within = 2 * conductivity / width;
+        var within = ToSurface(cell, width);
         return ((within * celsius) + (face.Coefficient * face.Meets(seconds))) / (within + face.Coefficient);
     }
 
@@ -131,7 +166,7 @@ internal sealed class SectionEquations
         var celsius = guess.Celsius[cell];
         if (face.Coefficient > 0)
         {
-            var within = 2 * conductivity / width;
+            var within = ToSurface(cell, width);
             var coefficient = area * face.Coefficient * within / (face.Coefficient + within);
             var heat = coefficient * (face.Meets(seconds) - celsius);
             Matrix.Right[2 * cell] += heat;
@@ -161,7 +196,7 @@ internal sealed class SectionEquations
     private void Exchange(SectionState guess, int cell, int other, double area, double width, double otherWidth)
     {
         var distance = (width + otherWidth) / 2;
-        var conductance = area * conductivity / distance;
+        var conductance = area * conductivity / Math.Max(Apart(cell, other, width, otherWidth), LeastApart * distance);
         var heat = conductance * (guess.Celsius[other] - guess.Celsius[cell]);
         var permeability = (width + otherWidth) / ((width / permeance[cell]) + (otherWidth / permeance[other]));
         var passage = laws.Effectiveness > 0 ? area * permeability / distance : 0;
@@ -179,6 +214,14 @@ internal sealed class SectionEquations
         Tie(cell, other, conductance, passage * content, passage * staying, seep);
         Tie(other, cell, conductance, passage * content, passage * staying, seep);
     }
+
+    /// <summary>From the place of one cell's temperature to that of a neighbour: the drier of the two lies farther out.</summary>
+    private double Apart(int cell, int other, double width, double otherWidth) => heldBefore[cell] < heldBefore[other]
+        ? ((1 - places[cell]) * width) + (places[other] * otherWidth)
+        : ((1 - places[other]) * otherWidth) + (places[cell] * width);
+
+    /// <summary>What conducts between the place of a cell's temperature and the surface outside it, W/(m² K).</summary>
+    private double ToSurface(int cell, double width) => conductivity / (width * Math.Max(LeastApart, places[cell]));
 
     /// <summary>How the balances of a cell feel its own state and that of a neighbour.</summary>
     private void Tie(int cell, int other, double conductance, double heat, double moved, double seep)

@@ -95,6 +95,7 @@ internal sealed class SectionMarch
 
         GuessOn(ratio);
         hearth?.Look(ratio);
+        equations.Place(State);
         var end = Seconds + seconds;
         for (var iteration = 0; iteration < MostIterations; iteration++)
         {
@@ -189,7 +190,7 @@ internal sealed class SectionMarch
         return sum / (Math.PI * grid.Radius * grid.Radius);
     }
 
-    private double Surface(OvenFace face, int cell, double width) => equations.SurfaceCelsius(face, State.Celsius[cell], width, Seconds);
+    private double Surface(OvenFace face, int cell, double width) => equations.SurfaceCelsius(face, cell, State.Celsius[cell], width, Seconds);
 
     private double Sum(double[] field)
     {

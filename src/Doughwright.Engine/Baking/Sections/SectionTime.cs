@@ -13,7 +13,7 @@ internal static class SectionTime
 
     private const int MostBakes = 14;
 
-    private const double Tolerance = 5e-3;
+    private const double Tolerance = 0.02;
 
     /// <summary>A bake is followed for so many times the minutes asked for.</summary>
     private const double LongestOfAsked = 2.5;
@@ -78,7 +78,7 @@ internal static class SectionTime
     private static double To(BakingPiece piece, CylinderGrid grid, double core, double most, CancellationToken stop)
     {
         SectionMoment? before = null;
-        foreach (var moment in SectionBake.Run(new(piece, grid), most, SectionBake.WorkingStep(piece), stop))
+        foreach (var moment in SectionBake.Run(new(piece, grid), most, SectionBake.WorkingStep(piece, most / LongestOfAsked), stop))
         {
             if (moment.Core >= core)
             {

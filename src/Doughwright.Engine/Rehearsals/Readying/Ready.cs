@@ -36,7 +36,7 @@ public static class Ready
             throw new ArgumentOutOfRangeException(nameof(request), request.Dough, "A dough temperature cannot be asked for as well.");
         }
 
-        var home = HomeRun.Of(Formula.Balance(recipe, larder), lanes);
+        var home = HomeRun.Of(Formula.Balance(recipe, larder), lanes, request.SectionMinutes);
         var written = Rehearser.Rehearse(home, larder, request);
         if (HeatAnswer.MixOfDough(written.Kept.Stage) is not { } mix || written.Formula.FindComponent(mix.Component) is not { } dough)
         {

@@ -36,7 +36,11 @@ public sealed record BakedSection(
 /// <param name="Side">Of the surface: the middle of the mantle.</param>
 /// <param name="Bottom">Of the surface: the middle of the lower end of the axis.</param>
 /// <param name="Lost">Of the mass of the dough, 0 to 100 %.</param>
-public sealed record BakedMoment(Duration After, Temperature Core, Temperature Top, Temperature Side, Temperature Bottom, Percent Lost);
+public sealed record BakedMoment(Duration After, Temperature Core, Temperature Top, Temperature Side, Temperature Bottom, Percent Lost)
+{
+    /// <summary>What the surface meets: air and walls together; null where that is not told.</summary>
+    public Temperature? Oven { get; init; }
+}
 
 /// <summary>The section at one moment.</summary>
 /// <param name="Edges">Of the rings, from the axis outwards, in mm: one more than there are rings.</param>

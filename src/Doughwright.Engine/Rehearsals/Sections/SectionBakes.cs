@@ -14,33 +14,41 @@ internal static class SectionBakes
     /// <summary>So many times the author's minutes a bake is followed before it counts as never done.</summary>
     private const double Patience = 4;
 
-    /// <summary>Null where the step is no bake, its dough or its oven is not known, or no oven bakes it in the author's minutes.</summary>
-    public static BakedSection? Of(RunResult home, RunResult here, string step, CancellationToken stop)
+    /// <summary>
+    /// What the author's oven gives in a bake, found from the author's minutes, and that bake as it goes at home; an oven as usual where nobody
+    /// timed it. Null where the step is no bake, its dough or its oven is not known, or no oven bakes it in those minutes.
+    /// </summary>
+    public static HomeBake? AtHome(RunResult home, string step, CancellationToken stop)
     {
-        if (here.Find(step) is not { EndCelsius: { } target } || home.Find(step) is not { Minutes: { } minutes, EndCelsius: { } core } authors
-            || Piece(home, step) is not { } theirs || Piece(here, step) is not { } ours)
+        if (home.Find(step) is not { Minutes: { } minutes, EndCelsius: { } core } authors || !double.IsFinite(minutes.Central) || Piece(home, step) is not ({ } piece, var lies))
         {
             return null;
         }
 
-        var most = 60 * Patience * minutes.Central;
-        // Nobody timed it: then it is the usual oven, and its own time.
         if (authors.Anchor?.Scale is null)
         {
-            return Followed(step, ours.Piece, ours.Lies, target.Central, most, heat: 1, stop);
+            return Followed(step, piece, lies, core.Central, MostSeconds(minutes.Central), heat: 1, stop) is { } usual ? new(1, 1, minutes.Central, usual) : null;
         }
 
-        if (SectionTime.HeatFor(theirs.Piece, core.Central, 60 * minutes.Central, stop) is not { } heat
-            || Followed(step, theirs.Piece.Scaled(heat), theirs.Lies, core.Central, most, heat, stop) is not { } atHome)
+        if (SectionTime.HeatFor(piece, core.Central, 60 * minutes.Central, stop) is not { } heat
+            || Followed(step, piece.Scaled(heat), lies, core.Central, MostSeconds(minutes.Central), heat, stop) is not { } baked)
         {
             return null;
         }
 
         // What is off by a hundredth at home is off as much here: home is home.
-        var pace = minutes.Central / atHome.Minutes.Minutes;
-        var baked = ReferenceEquals(home, here) ? atHome : Followed(step, ours.Piece.Scaled(heat), ours.Lies, target.Central, most, heat, stop);
-        return baked?.AtPace(pace);
+        var pace = minutes.Central / baked.Minutes.Minutes;
+        return new(heat, pace, minutes.Central, baked.AtPace(pace));
     }
+
+    /// <summary>The same bake here; null as above, and where the core never gets there.</summary>
+    /// <param name="home">Of the author's oven; null for a usual one.</param>
+    public static BakedSection? Here(HomeBake? home, RunResult here, string step, CancellationToken stop) =>
+        here.Find(step) is { EndCelsius: { } target, Minutes: { } minutes } && double.IsFinite(minutes.Central) && Piece(here, step) is ({ } piece, var lies)
+            ? Followed(step, piece.Scaled(home?.Heat ?? 1), lies, target.Central, MostSeconds(home?.Minutes ?? minutes.Central), home?.Heat ?? 1, stop)?.AtPace(home?.Pace ?? 1)
+            : null;
+
+    private static double MostSeconds(double minutes) => 60 * Patience * minutes;
 
     private static (BakingPiece Piece, bool Lies)? Piece(RunResult run, string id)
     {
@@ -62,14 +70,21 @@ internal static class SectionBakes
         var grid = SectionBake.WorkingGrid(piece);
         var march = new SectionMarch(piece, grid);
         var (course, fields) = (new List<SectionMoment>(), new List<double[]>());
-        foreach (var moment in SectionBake.Run(march, most, SectionBake.WorkingStep(piece), stop))
+        try
         {
-            course.Add(moment);
-            fields.Add([.. march.State.Celsius]);
-            if (moment.Core >= core)
+            foreach (var moment in SectionBake.Run(march, most, SectionBake.WorkingStep(piece, most / Patience), stop))
             {
-                return Told(step, piece, grid, lies, course, fields, core, heat);
+                course.Add(moment);
+                fields.Add([.. march.State.Celsius]);
+                if (moment.Core >= core)
+                {
+                    return Told(step, piece, grid, lies, course, fields, core, heat);
+                }
             }
+        }
+        catch (SectionUnsolvedException)
+        {
+            // No section is told then: the figure along one radius stands, and says so.
         }
 
         return null;
@@ -96,7 +111,7 @@ internal static class SectionBakes
             piece.Radius,
             piece.Height,
             heat,
-            [.. course.Select(Moment)],
+            [.. course.Select(moment => Moment(moment, piece, lies))],
             [
                 .. Enumerable.Range(1, Slices).Select(slice => course.FindIndex(moment => moment.Seconds >= (seconds * slice / Slices) - 1e-6)).Distinct()
                     .Select(at => new SectionSlice(Duration.FromMinutes(course[at].Seconds / 60), edges, levels, [.. fields[at].Select(Temperature.FromCelsius)])),
@@ -114,11 +129,14 @@ internal static class SectionBakes
 
     private static double Mean(double one, double other, double share) => one + (share * (other - one));
 
-    private static BakedMoment Moment(SectionMoment moment) => new(
+    private static BakedMoment Moment(SectionMoment moment, BakingPiece piece, bool lies) => new(
         Duration.FromMinutes(moment.Seconds / 60),
         Temperature.FromCelsius(moment.Core),
         Temperature.FromCelsius(moment.Top),
         Temperature.FromCelsius(moment.Side),
         Temperature.FromCelsius(moment.Bottom),
-        Percent.FromFraction(moment.Loss));
+        Percent.FromFraction(moment.Loss))
+    {
+        Oven = Temperature.FromCelsius((lies ? piece.Side : piece.Top).Meets(moment.Seconds)),
+    };
 }

@@ -22,7 +22,8 @@ internal static class BakePicture
 
     public static string Draw(BakedSection bake, RehearsedStep step, Voice voice, string id)
     {
-        var warmths = bake.Course.SelectMany(moment => (Temperature[])[moment.Core, moment.Top, moment.Side, moment.Bottom]).Select(warmth => warmth.Celsius).ToArray();
+        var warmths = bake.Course.SelectMany(moment => (Temperature[])[moment.Core, moment.Top, moment.Side, moment.Bottom, moment.Oven ?? moment.Core])
+            .Select(warmth => warmth.Celsius).ToArray();
         var frame = new BakeFrame(bake.Minutes.Minutes, Math.Floor(warmths.Min() / 10) * 10, Math.Ceiling(warmths.Max() / 10) * 10);
         var svg = new Svg();
         DrawAxes(svg, frame, voice);
@@ -41,10 +42,14 @@ internal static class BakePicture
         return svg.Picture("strip chart", BakeFrame.Width, height, id, step.Name, Description(bake, voice));
     }
 
-    /// <summary>A piece that lies has one mantle all round; one that stands has a top, a side and a bottom.</summary>
-    internal static IReadOnlyList<(string Key, Func<BakedMoment, Temperature> Of)> Faces(BakedSection bake) => bake.Lies
-        ? [("mantle", moment => moment.Side)]
-        : [("top", moment => moment.Top), ("bottom", moment => moment.Bottom)];
+    /// <summary>The oven where it is told, then the surfaces: a piece that lies has one mantle all round; one that stands has a top, a side and a bottom.</summary>
+    internal static IReadOnlyList<(string Key, Func<BakedMoment, Temperature> Of)> Faces(BakedSection bake)
+    {
+        (string, Func<BakedMoment, Temperature>)[] oven = bake.Course.All(moment => moment.Oven is not null) ? [("oven", moment => moment.Oven!.Value)] : [];
+        return bake.Lies
+            ? [.. oven, ("mantle", moment => moment.Side)]
+            : [.. oven, ("top", moment => moment.Top), ("bottom", moment => moment.Bottom)];
+    }
 
     private static IEnumerable<(double X, double Y)> Run(BakedSection bake, BakeFrame frame, Func<BakedMoment, Temperature> of) =>
         bake.Course.Select(moment => (frame.X(moment.After), frame.Y(of(moment))));

@@ -31,6 +31,7 @@ public partial class ComparePageTests
         await using var desk = await ComparedDesk.Open();
         foreach (var query in Queries)
         {
+            desk.Baked(recipe, query);
             var page = await desk.Page(recipe, query);
             var sides = ComparedDesk.CommandLines(page).Select(Json).ToArray();
             Assert.Equal(2, sides.Length);
@@ -56,7 +57,7 @@ public partial class ComparePageTests
     public void Rows_AddUpAsShown(string recipe)
     {
         using var bench = new Asking.Bench();
-        var compared = ComparedRecipe.Open(recipe, bench.Shelf, Publishing.Wording.Words.Shipped)!.Recipe!;
+        var compared = ComparedRecipe.Open(recipe, bench.Shelf, Publishing.Wording.Words.Shipped, new())!.Recipe!;
         foreach (var system in Enum.GetValues<MeasureSystem>())
         {
             foreach (var query in Queries)

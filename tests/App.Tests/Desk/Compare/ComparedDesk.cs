@@ -1,11 +1,15 @@
 using System.Globalization;
 using System.Net;
 using System.Text.RegularExpressions;
+using Doughwright.App.Desk.Compare;
 using Doughwright.App.Desk.Hosting;
+using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Tests.Desk.Asking;
 using Doughwright.App.Tests.Desk.Hosting;
+using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Doughwright.App.Tests.Desk.Compare;
 
@@ -34,6 +38,14 @@ internal sealed partial class ComparedDesk : IAsyncDisposable
     {
         using var answer = await client.GetAsync(address, TestContext.Current.CancellationToken);
         return answer.StatusCode;
+    }
+
+    /// <summary>Computes the bakes of a comparison, as a page with script does: the next look has them at once.</summary>
+    public void Baked(string recipe, string query)
+    {
+        var compared = ComparedRecipe.Open(recipe, bench.Shelf, Words.Shipped, host.Services.GetRequiredService<KeptBakes>())!.Recipe!;
+        compared.Bake(
+            CompareQuestion.Of(query, compared.Other), query.Contains("measures=us", StringComparison.Ordinal) ? MeasureSystem.Us : MeasureSystem.Metric, TestContext.Current.CancellationToken);
     }
 
     /// <summary>Markup of the page.</summary>

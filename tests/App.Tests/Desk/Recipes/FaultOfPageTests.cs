@@ -1,6 +1,7 @@
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Recipes;
 using Doughwright.App.Desk.Recipes.Page;
+using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Tests.Desk.Asking;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
@@ -27,6 +28,7 @@ public sealed class FaultOfPageTests
             .AddSingleton<IJSRuntime, BrokenScript>()
             .AddSingleton<Speaker>()
             .AddSingleton<RecipeDesk>()
+            .AddSingleton<KeptBakes>()
             .BuildServiceProvider();
         await using var page = new Page(services);
         await page.Show();

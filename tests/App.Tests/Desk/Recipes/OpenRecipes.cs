@@ -1,11 +1,16 @@
 using System.Net;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Hosting;
+using Doughwright.App.Desk.Recipes;
 using Doughwright.App.Tests.Desk.Asking;
 using Doughwright.App.Tests.Desk.Hosting;
+using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Doughwright.App.Tests.Desk.Recipes;
 
@@ -29,6 +34,16 @@ public sealed class OpenRecipes : IAsyncLifetime
 
     public async Task<IHtmlDocument> Page(string address) =>
         new HtmlParser().ParseDocument(await client.GetStringAsync(address, TestContext.Current.CancellationToken));
+
+    /// <summary>Looks at a recipe until its bakes are computed, as a page with script does: the next look has them at once.</summary>
+    internal async Task Baked(string recipe, Question question)
+    {
+        await using var scope = host!.Services.CreateAsyncScope();
+        var looked = scope.ServiceProvider.GetRequiredService<RecipeDesk>();
+        looked.Open(recipe, question, MeasureNames.All.GetValueOrDefault(question.First(Question.Measures) ?? "", MeasureSystem.Metric));
+        await looked.Bake();
+        Assert.False(looked.State!.AwaitsBakes);
+    }
 
     public async Task<HttpStatusCode> Status(string address)
     {

@@ -34,6 +34,7 @@ public sealed class PageFiguresTests(OpenRecipes desk) : IClassFixture<OpenRecip
     public async Task EveryFigure_IsTheCommandLines(string recipe, string kitchen, bool kept)
     {
         var question = Asked(recipe, kitchen, kept);
+        await desk.Baked(recipe, question);
         var page = await desk.Page($"/recipes/{recipe}{question.Query()}");
         var said = new CommandLineFigures(Path(recipe), question.Items.Select(item => $"--{item.Name}={item.Value}"));
         var figures = page.QuerySelectorAll("data[data-of]");

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes;
+using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.App.Tests.Desk.Asking;
 using Doughwright.Engine.Quantities;
@@ -14,7 +15,7 @@ public sealed class RecipeDeskTests : IDisposable
     private readonly Bench bench = new();
     private readonly RecipeDesk desk;
 
-    public RecipeDeskTests() => desk = new(bench.Shelf, Words.Shipped);
+    public RecipeDeskTests() => desk = new(bench.Shelf, Words.Shipped, new());
 
     public void Dispose()
     {
@@ -166,6 +167,88 @@ public sealed class RecipeDeskTests : IDisposable
         // The bench tells what it takes; this only guards against five times what is wanted.
         Assert.True(times.Order().ElementAt(times.Count / 2) < 500, $"{times.Order().ElementAt(times.Count / 2)} ms.");
     }
+
+    [Fact]
+    public async Task ABake_IsToldAtOnce_AndReplacedByItsSection_WithAllThatComesAfter()
+    {
+        desk.Open("hearth-loaf", Question.Of("?kitchen=mountain&as-written"), MeasureSystem.Metric);
+        var changed = 0;
+        desk.Changed += () => changed++;
+        var once = desk.State!;
+        Assert.True(once.AwaitsBakes);
+        Assert.Contains("being computed", Baking(once).State!.Text, StringComparison.Ordinal);
+        Assert.Null(Baking(once).Picture);
+        await desk.Bake();
+        var told = desk.State!;
+        Assert.Equal(1, changed);
+        Assert.False(told.AwaitsBakes);
+        var (was, now) = (once.Here.FindStep("bake")!.Time!.Value.Likely, told.Here.FindStep("bake")!.Time!.Value.Likely);
+        Assert.Equal(told.Bakes!.Find("bake")!.Minutes, now);
+        Assert.NotEqual(Show.Duration(was), Show.Duration(now));
+        Assert.Equal((now - was).Minutes, (told.Here.Total!.Value.Likely - once.Here.Total!.Value.Likely).Minutes, 1e-6);
+        Assert.Contains(Show.Duration(was), Baking(told).State!.Text, StringComparison.Ordinal);
+        Assert.Contains(Show.Duration(now), Baking(told).State!.Text, StringComparison.Ordinal);
+        Assert.NotNull(Baking(told).Picture);
+        Assert.NotNull(Baking(told).Table);
+    }
+
+    [Fact]
+    public async Task AtHome_TheAuthorsMinutesStand_AndTheSectionIsShown()
+    {
+        Open();
+        var before = desk.State!.Here.FindStep("bake")!.Time;
+        await desk.Bake();
+        Assert.Equal(before, desk.State!.Here.FindStep("bake")!.Time);
+        Assert.NotNull(Baking(desk.State).Picture);
+    }
+
+    [Fact]
+    public async Task AnotherKitchen_EndsABakeThatIsBeingComputed_AndHasItsOwn()
+    {
+        Open("?kitchen=winter-cottage&as-written");
+        var baking = desk.Bake();
+        await desk.Pick("summer");
+        await baking;
+        Assert.True(desk.State!.AwaitsBakes);
+        await desk.Bake();
+        Assert.Equal(desk.State!.Bakes!.Find("bake")!.Minutes, desk.State.Here.FindStep("bake")!.Time!.Value.Likely);
+        Assert.Equal("summer", desk.State.Setting.Question.First(Question.Kitchen));
+    }
+
+    [Fact]
+    public async Task LeavingThePage_EndsABake()
+    {
+        Open("?kitchen=winter-cottage&as-written");
+        var (changed, baking) = (false, desk.Bake());
+        desk.Changed += () => changed = true;
+        desk.Dispose();
+        await baking;
+        await desk.Bake();
+        Assert.False(changed);
+        Assert.True(desk.State!.AwaitsBakes);
+    }
+
+    [Fact]
+    public async Task ASecondLook_HasTheBakeAtOnce_AndAnotherTextDoesNot()
+    {
+        var kept = new KeptBakes();
+        using var first = new RecipeDesk(bench.Shelf, Words.Shipped, kept);
+        using var second = new RecipeDesk(bench.Shelf, Words.Shipped, kept);
+        first.Open("tin-loaf", Question.Of("?kitchen=mountain"), MeasureSystem.Metric);
+        await first.Bake();
+        second.Open("tin-loaf", Question.Of("?kitchen=mountain"), MeasureSystem.Metric);
+        Assert.Equal(first.State!.Bakes, second.State!.Bakes);
+        Assert.Equal(first.State.Here.Total, second.State.Here.Total);
+        Assert.Equal(first.State.Home.Total, second.State.Home.Total);
+        second.Open("tin-loaf", Question.Of("?kitchen=summer"), MeasureSystem.Metric);
+        Assert.True(second.State!.AwaitsBakes);
+        bench.WriteRecipe("tin-loaf", File.ReadAllText(House.PathTo("demo", "recipes", "tin-loaf.yaml")).Replace("salt: ", "salt: 1", StringComparison.Ordinal));
+        second.Open("tin-loaf", Question.Of("?kitchen=mountain"), MeasureSystem.Metric);
+        Assert.True(second.State!.AwaitsBakes);
+    }
+
+    private Matter Baking(DeskState state) =>
+        Sheet.Of(state, desk.Kitchens, new(Words.Shipped, MeasureSystem.Metric)).Sections.Single(section => section.Id == "bake-bake").Matters.Single();
 
     private double Air => desk.State!.Here.Kitchen.Air.At(Duration.Zero).Celsius;
 

@@ -96,7 +96,7 @@ public class SectionLawTests
     {
         var piece = Pieces.Dough(radius, height, grams, 0.6, 25, 12, oven);
         SectionMoment[] Bake(CylinderGrid grid, double step) => [.. SectionBake.Run(new(piece, grid), 60 * minutes, step)];
-        var working = Bake(SectionBake.WorkingGrid(piece), SectionBake.WorkingStep(piece));
+        var working = Bake(SectionBake.WorkingGrid(piece), SectionBake.WorkingStep(piece, 60 * minutes));
         var fine = Bake(new(radius, height, 32, 48, Math.Min(radius, height / 2) / 60), 5);
         Assert.All(working.Where(moment => moment.Seconds > 60), moment =>
         {
@@ -105,6 +105,33 @@ public class SectionLawTests
             var core = after == 0 ? other.Core : one.Core + ((other.Core - one.Core) * (moment.Seconds - one.Seconds) / (other.Seconds - one.Seconds));
             Assert.InRange(moment.Core - core, -0.5, 0.5);
         });
+    }
+
+    /// <summary>
+    /// In a static oven as hot as any that bread is baked in: 14 W/(m² K) altogether and 250 °C. Once the crust is one cell thick it grows evenly, so
+    /// its surface climbs evenly. Told by the cell it stood still at 0.15 K a minute and leapt at 5 K a minute by turns.
+    /// </summary>
+    [Theory]
+    [InlineData(0.056, 0.200, 500, 0.65, 10, 30)]
+    [InlineData(0.090, 0.090, 900, 0.75, 20, 40)]
+    public void Surface_InAStrongOven_ClimbsEvenly(double radius, double height, double grams, double water, double from, double minutes) => Assert.All(
+        Climbs(radius, height, grams, water, from, minutes), kelvinsPerMinute => Assert.InRange(kelvinsPerMinute, 0.5, 3.2));
+
+    /// <summary>The first cell under it dries in one go, which is the one leap there is.</summary>
+    [Theory]
+    [InlineData(0.040, 0.045, 60, 0.6, 20)]
+    [InlineData(0.056, 0.200, 500, 0.65, 30)]
+    [InlineData(0.090, 0.090, 900, 0.75, 40)]
+    public void Surface_InAStrongOven_NeverFalls_NorLeapsByTenKelvinsAMinute(double radius, double height, double grams, double water, double minutes) => Assert.All(
+        Climbs(radius, height, grams, water, 5, minutes), kelvinsPerMinute => Assert.InRange(kelvinsPerMinute, 0, 10));
+
+    private static IEnumerable<double> Climbs(double radius, double height, double grams, double water, double from, double minutes)
+    {
+        var piece = Pieces.Dough(radius, height, grams, water, 25, 14, 250);
+        var bake = SectionBake.Run(Pieces.March(piece), 60 * minutes, SectionBake.WorkingStep(piece, 60 * minutes), TestContext.Current.CancellationToken)
+            .Where(moment => moment.Seconds >= 60 * from).ToArray();
+        return bake.Zip(bake.Skip(1)).SelectMany(pair => ((Func<SectionMoment, double>[])[moment => moment.Side, moment => moment.Top, moment => moment.Bottom])
+            .Select(of => 60 * (of(pair.Second) - of(pair.First)) / (pair.Second.Seconds - pair.First.Seconds)));
     }
 
     [Fact]

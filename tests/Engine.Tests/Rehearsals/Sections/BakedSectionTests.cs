@@ -68,7 +68,7 @@ public class BakedSectionTests
         var recipe = Of("hearth-loaf");
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Assert.ThrowsAny<OperationCanceledException>(() => Rehearser.Section(Formula.Balance(recipe, Larder.Shipped), Larder.Shipped, Request.Home, "bake", stop.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() => Rehearser.BakesAtHome(Formula.Balance(recipe, Larder.Shipped), stop.Token));
     }
 
     /// <summary>Every figure is one, time goes on, nothing comes back that is lost, and the last slice is that of the end.</summary>
@@ -89,6 +89,11 @@ public class BakedSectionTests
 
     private static Recipe Of(string demo) => Taken.Recipe(Texts.Read($"demo/recipes/{demo}.yaml"));
 
-    private static BakedSection? In(Recipe recipe, Kitchen? kitchen, string step) => Rehearser.Section(
-        Formula.Balance(recipe, Larder.Shipped), Larder.Shipped, new() { Kitchen = kitchen }, step, TestContext.Current.CancellationToken);
+    private static BakedSection? In(Recipe recipe, Kitchen? kitchen, string step) => Over(recipe, kitchen).Find(step);
+
+    private static BakesOverSections Over(Recipe recipe, Kitchen? kitchen)
+    {
+        var home = Rehearser.BakesAtHome(Formula.Balance(recipe, Larder.Shipped), TestContext.Current.CancellationToken);
+        return Rehearser.OverSections(home, Larder.Shipped, new() { Kitchen = kitchen }, TestContext.Current.CancellationToken);
+    }
 }

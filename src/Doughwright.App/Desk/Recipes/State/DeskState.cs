@@ -3,6 +3,7 @@ using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Courses;
+using Doughwright.Engine.Rehearsals.Sections;
 
 namespace Doughwright.App.Desk.Recipes.State;
 
@@ -23,6 +24,12 @@ internal sealed record DeskState(
     Solution? Offer,
     Lazy<Course> HomeCourse)
 {
+    /// <summary>The bakes over their sections, by which everything here goes; null as long as they are not computed, and where nothing bakes.</summary>
+    public BakesOverSections? Bakes { get; init; }
+
+    /// <summary>Whether the bakes are told along one radius until their sections are computed.</summary>
+    public bool AwaitsBakes => Bakes is null && KeptBakes.HasBake(Recipe);
+
     /// <summary>What the author has seen and accepts, each with the reason.</summary>
     public required IReadOnlyList<(Finding Finding, string Reason)> Accepted { get; init; }
 

@@ -7,6 +7,7 @@ using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Courses;
+using Doughwright.Engine.Rehearsals.Sections;
 using Doughwright.Engine.Remedies;
 using Doughwright.Publishing.Wording;
 
@@ -21,14 +22,15 @@ internal sealed class Working
     private readonly QuestionReader reader;
     private readonly MeasureSystem measures;
     private readonly Voice voice;
+    private readonly KeptBakes bakes;
     private readonly Lazy<Course> homeCourse;
     private readonly IReadOnlyList<Finding> checks;
     private readonly Lazy<IReadOnlySet<string>> acceptable;
 
     /// <param name="file">With a recipe.</param>
-    public Working(RecipeFile file, MeasureSystem measures, ShelfFolder shelf, Words words)
+    public Working(RecipeFile file, MeasureSystem measures, ShelfFolder shelf, Words words, KeptBakes bakes)
     {
-        (this.file, this.measures) = (file, measures);
+        (this.file, this.measures, this.bakes) = (file, measures, bakes);
         voice = new(words, measures);
         reader = new(file.Recipe!, file.Name, shelf, words);
         Home = Rehearser.Rehearse(file.Formula!, Larder.Shipped, Request.Home);
@@ -103,8 +105,10 @@ internal sealed class Working
     public DeskState Done(Setting setting, CancellationToken newer)
     {
         newer.ThrowIfCancellationRequested();
-        var request = setting.Read.Request;
+        var known = KeptBakes.HasBake(file.Recipe!) ? bakes.Find(file.Text, setting.Read) : null;
+        var request = known?.Request ?? setting.Read.Request;
         var here = Rehearser.Rehearse(file.Formula!, Larder.Shipped, request);
+        var (home, course) = AtHome(known);
         newer.ThrowIfCancellationRequested();
         var own = FindingList.Of(file.Text, file.Findings, checks, here.Formula.Findings, here.Findings);
         var judged = Acceptances.Judge(own, file.Recipe!);
@@ -115,12 +119,33 @@ internal sealed class Working
             ? Rehearser.Rehearse(file.Formula!, Larder.Shipped, request with { Dough = dough, Free = [] }, lanes: 1).Solutions.FirstOrDefault(solution => solution.Lines.Count > 0)
             : null;
         newer.ThrowIfCancellationRequested();
-        return new(file, setting, measures, here, Home, findings, offer, homeCourse)
+        return new(file, setting, measures, here, home, findings, offer, course)
         {
+            Bakes = known,
             Accepted = judged.Accepted,
             Offers = file.IsWhole ? Offers.Of(open, file.Recipe) : Offers.None,
             Acceptable = acceptable.Value,
         };
+    }
+
+    /// <summary>Computes the bakes over their sections and works out anew what is set, by them.</summary>
+    /// <exception cref="OperationCanceledException">Something newer was set.</exception>
+    public DeskState Baked(Setting setting, CancellationToken newer)
+    {
+        bakes.Make(file.Text, file.Formula!, setting.Read, newer);
+        return Done(setting, newer);
+    }
+
+    /// <summary>What nobody timed at home goes by its section there too, as soon as it is known.</summary>
+    private (Rehearsal Home, Lazy<Course> Course) AtHome(BakesOverSections? known)
+    {
+        if (known is null || !Home.HasComputedBake)
+        {
+            return (Home, homeCourse);
+        }
+
+        var home = Rehearser.Rehearse(file.Formula!, Larder.Shipped, Request.Home with { SectionMinutes = known.Request.SectionMinutes });
+        return (home, new(home.Course));
     }
 
     private HashSet<string> Acceptable() =>

@@ -1,6 +1,8 @@
 using Doughwright.App.Desk.Files;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Rehearsals.Courses;
+using Doughwright.Engine.Rehearsals.Sections;
+using Doughwright.Publishing.Pictures.Bake;
 using Doughwright.Publishing.Pictures.Balance;
 using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Pictures.Files;
@@ -51,6 +53,9 @@ public sealed class PictureSet
     /// <summary>A rise as files.</summary>
     public IReadOnlyList<SaveView> RiseSaves(string step, string name) => [Save(PictureKind.Rise, step, figures.Voice.Say("files.rise", ("step", name)))];
 
+    /// <summary>A bake as files.</summary>
+    public IReadOnlyList<SaveView> BakeSaves(string step, string name) => [Save(PictureKind.Bake, step, figures.Voice.Say("files.bake", ("step", name)))];
+
     /// <summary>The strip for a wide page; null without steps.</summary>
     public string? Wide { get; }
 
@@ -79,6 +84,11 @@ public sealed class PictureSet
     }
 
     public bool HasHomeRise(string step) => Curve(home, step) is not null;
+
+    internal string Bake(BakedSection bake) => BakePicture.Draw(bake, figures.Here.FindStep(bake.Step)!, figures.Voice, "bake-picture-" + bake.Step);
+
+    internal FigureTable BakeTable(BakedSection bake) =>
+        Publishing.Pictures.Bake.BakeTable.Of(bake, figures.StepName(figures.Here.FindStep(bake.Step)!), figures.Voice);
 
     private SaveView Save(PictureKind kind, string? step, string what) =>
         PictureAddress.Files(figures.State.File.Name, kind, step, figures.State.Setting.Question, what);

@@ -20,6 +20,12 @@ public sealed record Matter(string Id, string Name, Told Fact)
 
     public string Caption { get; init; } = "";
 
+    /// <summary>How far the picture is, or what it changed about the figure; null where the picture is there with the page.</summary>
+    public Told? State { get; init; }
+
+    /// <summary>Where the picture is to be had as long as it is not there, for a browser without script; null where it is there.</summary>
+    public SaveView? Meanwhile { get; init; }
+
     /// <summary>The picture as files.</summary>
     public IReadOnlyList<SaveView> Saves { get; init; } = [];
 

@@ -1,7 +1,9 @@
 using Doughwright.App.Desk.Places;
 using Doughwright.App.Desk.Recipes.Telling;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Sections;
 using Doughwright.Publishing.Pictures.Drawing;
 
 namespace Doughwright.App.Desk.Recipes.Views;
@@ -36,7 +38,7 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
 
         foreach (var step in figures.Here.Steps.Where(step => step.Kind == StepKind.Bake))
         {
-            yield return new($"bake-{step.Id}", Capital.Of(figures.StepName(step)), [Plain(step, "")]);
+            yield return new($"bake-{step.Id}", Capital.Of(figures.StepName(step)), [Baked(step)]);
         }
     }
 
@@ -96,6 +98,35 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
         Saves = pictures.RiseSaves(step.Id, figures.StepName(step)),
         Elsewhere = PlaceAsk.Address(figures.State.File.Name, step.Id, PlaceAsk.Usual, figures.State.Setting.Question),
         Caption = voice.Words[pictures.HasHomeRise(step.Id) ? "recipe.rise-caption-home" : "recipe.rise-caption"],
+    };
+
+    private Matter Baked(RehearsedStep step)
+    {
+        var section = figures.State.Bakes?.Find(step.Id);
+        var saves = pictures.BakeSaves(step.Id, figures.StepName(step));
+        var matter = Plain(step, "");
+        return figures.State.AwaitsBakes ? matter with { State = BakeState(step, section), Meanwhile = saves[0] }
+            : section is null ? matter with { State = BakeState(step, section) }
+            : matter with
+            {
+                State = BakeState(step, section),
+                Picture = pictures.Bake(section),
+                Table = pictures.BakeTable(section),
+                Saves = saves,
+                Caption = voice.Words[section.Lies ? "section.caption-lies" : "section.caption"],
+            };
+    }
+
+    /// <summary>What is being computed, and then what it did to the figure: said where the figure stands.</summary>
+    private Told? BakeState(RehearsedStep step, BakedSection? section) => (step, section) switch
+    {
+        _ when figures.Here.Recipe.FindStep(step.Id)?.Oven is null => null,
+        _ when figures.State.AwaitsBakes => Told.Of(voice.Words[step.Basis == Basis.Computed ? "section.progress" : "section.progress-timed"]),
+        (_, null) => Told.Of(voice.Words[step.Time is null || step.Basis != Basis.Computed ? "section.none-timed" : "section.none"]),
+        ({ AlongRadius: { } radius, Time.Likely: var time }, _) => Show.Duration(radius) == Show.Duration(time)
+            ? Told.Of(voice.Words["section.alike"])
+            : Told.Say(voice, "section.replaced", ("time", Show.Duration(time)), ("radius", new Fig(Show.Duration(radius), radius.Minutes, $"steps.{step.Id}.radiusMinutes"))),
+        _ => Told.Of(voice.Words["section.timed"]),
     };
 
     private Matter Plain(RehearsedStep step, string name)

@@ -1,0 +1,34 @@
+namespace Doughwright.Engine.Rehearsals.Steps;
+
+/// <summary>
+/// Moves a bake that was computed along one radius to what it takes over a section through the piece: its likely lane takes so long, and all
+/// others as many times as long as they would have.
+/// </summary>
+internal static class SectionMove
+{
+    /// <summary>What the author timed, and what has no end or is not computed, stays as it is.</summary>
+    public static StepOutcome Of(StepInput input, StepOutcome outcome)
+    {
+        if (outcome is not { Basis: Basis.Computed, Minutes: { Central: > 0 } told } || !double.IsFinite(told.Central)
+            || !input.Stage.Request.SectionMinutes.TryGetValue(input.Step.Id, out var sections))
+        {
+            return outcome;
+        }
+
+        var likely = (input.Stage.IsHome ? sections.Home : sections.Here).Minutes;
+        var times = likely / told.Central;
+        return outcome with
+        {
+            Minutes = told.Each((lane, minutes) => lane == 0 ? likely : times * minutes),
+            MovedFrom = told.Central,
+            Way = outcome.Way is { } way ? () => [.. way().Select(point => point with { Minutes = times * point.Minutes })] : null,
+            Why = () => Reason.From("bake-minutes", likely, "min", [.. Reasons(likely, told.Central), .. outcome.Why?.Invoke().Parts ?? []]),
+        };
+    }
+
+    private static Reason[] Reasons(double likely, double told) =>
+    [
+        Reason.Leaf("bake-over-section", likely, "min", source: "house-bake-section"),
+        Reason.Leaf("bake-along-radius", told, "min", source: "house-bake"),
+    ];
+}
