@@ -12,11 +12,8 @@ namespace Doughwright.App.Desk.Places;
 /// <summary>"How do I get 26 °C here?": asked in a sentence, answered with places that can be made warm, and with the slower choice.</summary>
 public sealed partial class PlacePage
 {
-    /// <summary>So long the page waits for the answer before it is sent without. A browser without script then has it too.</summary>
-    private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(1500);
-
     [Inject]
-    private PlaceAnswers Answers { get; set; } = null!;
+    private LatestAnswers<PlaceView> Answers { get; set; } = null!;
 
     private RecipeFile? File { get; set; }
 
@@ -62,7 +59,7 @@ public sealed partial class PlacePage
         if (ask is { Step: not null, Target: not null, Refused.Count: 0 })
         {
             Answering = Answers.For(KeyOf(file, ask, voice), () => PlaceView.Of(file, ask, voice));
-            await Task.WhenAny(Answering, Task.Delay(Patience, Context.RequestAborted));
+            await Task.WhenAny(Answering, Task.Delay(Answers.Patience, Context.RequestAborted));
         }
     }
 
