@@ -115,10 +115,10 @@ internal static class StrandLabels
         var (x, y) = (isBelow ? sheet.Place(shape.FallStart) + 6 : sheet.Place(strand.JoinStart) - 4, sheet.Bench - shape.Lane.Top - 6);
         var before = sheet.Words.Text(Engine.Quantities.Mass.FromGrams(strand.Track.Grams(strand.Start)));
         var after = sheet.Words.Text(Engine.Quantities.Mass.FromGrams(strand.Track.Grams(strand.JoinStart)));
-        if (after == before || !sheet.Placer.PutLines(x, [(Type.Value, y - 14, after), (Type.Key, y, sheet.Words.Text(warmth))], Anchor.End))
-        {
-            sheet.Placer.Put(Type.Key, x, y, sheet.Words.Text(warmth), Anchor.End);
-        }
+        // A strand that rises into the one above it would run through its own figure: that stands before it leaves its lane.
+        _ = ((double[])[x, sheet.Place(shape.FallStart) - 2]).Any(end =>
+            (after != before && sheet.Placer.PutLines(end, [(Type.Value, y - 14, after), (Type.Key, y, sheet.Words.Text(warmth))], Anchor.End))
+            || sheet.Placer.Put(Type.Key, end, y, sheet.Words.Text(warmth), Anchor.End));
     }
 
     private static void Notches(Sheet sheet, StrandShape shape)
