@@ -23,10 +23,13 @@ public class StripLayoutTests
     }
 
     /// <summary>How warm a part is when it is taken up is among what a strip is drawn for.</summary>
-    [Fact]
-    public void APartThatRisesIntoAnother_StillSaysHowWarmItGoesIn()
+    [Theory]
+    [InlineData("home")]
+    [InlineData("mountain")]
+    [InlineData("winter-cottage")]
+    public void APartThatRisesIntoAnother_StillSaysHowWarmItGoesIn(string kitchen)
     {
-        var strip = StripCases.Wide(Rehearsed.Of("night-boat-rye", "winter-cottage"));
+        var strip = StripCases.Wide(Rehearsed.Of("night-boat-rye", kitchen));
         Assert.Equal(2, strip.OfClass("key").Count(text => text.Value.EndsWith("°C", StringComparison.Ordinal)));
     }
 
