@@ -19,25 +19,14 @@ internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal 
     /// <param name="more">As in <see cref="Of"/>.</param>
     public static AskedRehearsal? Read(CommandRun run, Action<Recipe> more, out Answer refused)
     {
-        refused = Answer.None;
         var given = run.Given;
         var overlay = KitchenOptions.Read(given, run.Options);
-        var named = given.One(run.Options.Kitchen) is { } name ? KitchenShelf.Find(name, given.Faults) : null;
-        if (run.ReadFile() is not { } file)
+        if (ReadRecipe.Of(run, out refused) is not { Recipe: { } recipe } read)
         {
             return null;
         }
 
-        var (reading, findings, understood) = CommandRun.Understand(file);
-        var kitchenFindings = named?.Findings ?? [];
-        if (!understood || named is { Understood: false } or { Kitchen: null })
-        {
-            refused = run.NotUnderstood([.. findings, .. kitchenFindings]);
-            return null;
-        }
-
-        var recipe = reading.Recipe!;
-        var request = RequestOptions.Read(given, run.Options, recipe, KitchenOf(recipe, named?.Kitchen, overlay));
+        var request = RequestOptions.Read(given, run.Options, recipe, KitchenOf(recipe, read.Kitchen, overlay));
         more(recipe);
         if (given.Faults.Any)
         {
@@ -52,7 +41,7 @@ internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal 
             return null;
         }
 
-        var all = FindingList.Judged(file.Text, recipe, kitchenFindings, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
+        var all = FindingList.Judged(read.File.Text, recipe, read.KitchenFindings, read.Findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
         return new(recipe, request, rehearsal, all);
     }
 

@@ -1,3 +1,8 @@
+using Doughwright.App.Desk.Recipes.State;
+using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.TextForm;
+using Doughwright.Publishing.Wording;
+
 namespace Doughwright.App.Desk.Asking;
 
 /// <summary>The answers of one kind that were asked for last, finished or on their way: a page that is loaded again has its own at once.</summary>
@@ -12,9 +17,11 @@ internal sealed class LatestAnswers<TAnswer>
     /// <summary>So long a page waits for an answer before it is sent without. A browser without script then has it too.</summary>
     public TimeSpan Patience { get; } = TimeSpan.FromMilliseconds(1500);
 
-    /// <param name="key">All that the answer depends on.</param>
-    public Task<TAnswer> For(string key, Func<TAnswer> work)
+    /// <param name="query">The whole address, behind its question mark.</param>
+    /// <param name="kitchen">As it is now: its file may have changed.</param>
+    public Task<TAnswer> For(RecipeFile file, string query, Kitchen kitchen, Voice voice, Func<TAnswer> work)
     {
+        var key = string.Join('\n', file.Name, StateId.OfText(file.Text), query, voice.Measures, KitchenText.Write(kitchen));
         lock (turn)
         {
             kept.RemoveAll(one => one.Answer.IsFaulted);

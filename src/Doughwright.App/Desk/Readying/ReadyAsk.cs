@@ -70,7 +70,7 @@ internal sealed partial record ReadyAsk(
         var (options, faults) = (new Options(), new Faults(voice, option => voice.Words.Find("readying.field." + option.TrimStart('-')) ?? option));
         var own = all.Only(all.Items.Where(item => item.Name is Start or ByName));
         var hours = all.Has(ByName)
-            ? ReadyHours.Read(new Given(options.Parse([options.Ready.Name, "recipe", .. own.Items.Select(item => $"--{item.Name}={item.Value}")]), faults), options)
+            ? ReadyHours.Read(new Given(options.Parse([options.Ready.Name, "recipe", .. own.Items.Select(item => item.Argument)]), faults), options)
             : null;
         var read = new QuestionReader(file.Recipe!, file.Name, shelf, voice.Words).Read(all.Without([ByName, LaterName, .. Keeping.Names]), voice.Measures);
         var asked = hours is null ? read.Accepted.Without(Start) : read.Accepted.With(Start, all.First(Start));

@@ -2,7 +2,6 @@ using Doughwright.App.Commands;
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Kitchens;
 using Doughwright.App.Desk.Recipes.State;
-using Doughwright.Engine.TextForm;
 using Microsoft.AspNetCore.Components;
 
 namespace Doughwright.App.Desk.Readying;
@@ -48,8 +47,7 @@ public sealed partial class ReadyPage
         Facts = voice.Say("placing.facts", ("title", recipe.Title), ("kitchen", KitchenSentence.Of(ask.Read.Kitchen, voice)));
         if (ask.Hours is not null)
         {
-            var key = string.Join('\n', file.Name, StateId.OfText(file.Text), Query, voice.Measures, KitchenText.Write(ask.Read.Kitchen));
-            Answering = Answers.For(key, () => ReadyView.Of(file, ask, voice));
+            Answering = Answers.For(file, Query, ask.Read.Kitchen, voice, () => ReadyView.Of(file, ask, voice));
             await Task.WhenAny(Answering, Task.Delay(Answers.Patience, Context.RequestAborted));
         }
     }

@@ -3,7 +3,6 @@ using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.App.Text;
 using Doughwright.Engine.Ingredients;
-using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals.Readying;
 using Doughwright.Publishing.Wording;
 
@@ -20,8 +19,7 @@ internal sealed record ReadyView(string Said, IReadOnlyList<ReadyWayView> Ways, 
     {
         var answer = Ready.Answer(file.Recipe!, Larder.Shipped, ask.Read.Request, ask.Hours!.Wanted);
         var words = new ReadyWords(answer, ask.Hours, voice);
-        var findings = FindingList.Of(
-            file.Text, ask.Read.KitchenFindings, file.Findings, RecipeChecks.Of(file.Recipe!), answer.AsWritten.Formula.Findings, answer.AsWritten.Findings);
+        var findings = FindingList.Of(file.Text, file.Recipe!, answer.AsWritten, ask.Read.KitchenFindings, file.Findings);
         return new(
             words.AsWritten(),
             [.. answer.Ways.Select(way => ReadyWayView.Of(way, words, voice))],
