@@ -26,25 +26,14 @@ internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal 
     /// <param name="bakesMatter">As in <see cref="Of"/>.</param>
     public static AskedRehearsal? Read(CommandRun run, Action<Recipe> more, out Answer refused, bool bakesMatter = true)
     {
-        refused = Answer.None;
         var given = run.Given;
         var overlay = KitchenOptions.Read(given, run.Options);
-        var named = given.One(run.Options.Kitchen) is { } name ? KitchenShelf.Find(name, given.Faults) : null;
-        if (run.ReadFile() is not { } file)
+        if (ReadRecipe.Of(run, out refused) is not { Recipe: { } recipe } read)
         {
             return null;
         }
 
-        var (reading, findings, understood) = CommandRun.Understand(file);
-        var kitchenFindings = named?.Findings ?? [];
-        if (!understood || named is { Understood: false } or { Kitchen: null })
-        {
-            refused = run.NotUnderstood([.. findings, .. kitchenFindings]);
-            return null;
-        }
-
-        var recipe = reading.Recipe!;
-        var request = RequestOptions.Read(given, run.Options, recipe, KitchenOf(recipe, named?.Kitchen, overlay));
+        var request = RequestOptions.Read(given, run.Options, recipe, KitchenOf(recipe, read.Kitchen, overlay));
         more(recipe);
         if (given.Faults.Any)
         {
@@ -62,7 +51,7 @@ internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal 
         var told = bakesMatter
             ? Rehearser.RehearseOverSections(formula, Larder.Shipped, request)
             : new(Rehearser.Rehearse(formula, Larder.Shipped, request), request, null);
-        var all = FindingList.Judged(file.Text, recipe, kitchenFindings, findings, RecipeChecks.Of(recipe), told.Rehearsal.Formula.Findings, told.Rehearsal.Findings);
+        var all = FindingList.Judged(read.File.Text, recipe, read.KitchenFindings, read.Findings, RecipeChecks.Of(recipe), told.Rehearsal.Formula.Findings, told.Rehearsal.Findings);
         return new(recipe, told.Request, told.Rehearsal, all) { Bakes = told.Bakes };
     }
 

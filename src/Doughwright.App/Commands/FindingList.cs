@@ -1,4 +1,6 @@
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Recipes.Checks;
+using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Remedies;
 
 namespace Doughwright.App.Commands;
@@ -17,6 +19,12 @@ internal static class FindingList
             .ThenBy(finding => finding.Position.Column)
             .Select(finding => Quoted(finding, lines))];
     }
+
+    /// <summary>All of a recipe and its rehearsal.</summary>
+    /// <param name="recipe">As written: a rehearsal may be of one that was asked for otherwise.</param>
+    /// <param name="ofTexts">Findings of the texts of recipe and kitchen.</param>
+    public static IReadOnlyList<Finding> Of(string text, Recipe recipe, Rehearsal rehearsal, params IReadOnlyList<Finding>[] ofTexts) =>
+        Of(text, [.. ofTexts, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings]);
 
     /// <summary>The same, with what the author has accepted apart. A command that looks at a part of the recipe cannot say that an acceptance is not needed.</summary>
     public static Judgement Judged(string text, Recipe recipe, params IReadOnlyList<Finding>[] lists)

@@ -11,27 +11,21 @@ internal static class FormulaCommand
 {
     public static Answer Run(CommandRun run)
     {
-        if (run.ReadFile() is not { } file)
+        if (ReadRecipe.Of(run, out var refused) is not { Recipe: { } recipe } read)
         {
-            return Answer.None;
+            return refused;
         }
 
-        var (reading, findings, understood) = CommandRun.Understand(file);
-        if (!understood)
-        {
-            return run.NotUnderstood(findings);
-        }
-
-        var weighed = WeighedText.Read(run.Given, run.Options, new(reading.Recipe!, run.Given.Faults));
+        var weighed = WeighedText.Read(run.Given, run.Options, new(recipe, run.Given.Faults));
         if (run.Given.Faults.Any)
         {
             return Answer.None;
         }
 
-        var formula = Formula.Balance(WeighedText.Over(reading.Recipe!, weighed), Larder.Shipped);
-        var all = FindingList.Judged(file.Text, reading.Recipe!, findings, RecipeChecks.Of(reading.Recipe!), formula.Findings);
+        var formula = Formula.Balance(WeighedText.Over(recipe, weighed), Larder.Shipped);
+        var all = FindingList.Judged(read.File.Text, recipe, read.Findings, RecipeChecks.Of(recipe), formula.Findings);
         var output = run.Json
-            ? FormulaJson.Write(Stamp.Of(reading.Recipe!), formula, all, run.Voice)
+            ? FormulaJson.Write(Stamp.Of(recipe), formula, all, run.Voice)
             : FormulaText.Write(formula, all, run.Voice);
         return new(output, "", CommandRun.CodeOf(all));
     }

@@ -12,17 +12,9 @@ internal static class PageCommand
     {
         var given = run.Given;
         var folder = Folder(run);
-        var named = given.One(run.Options.Kitchen) is { } name ? KitchenShelf.Find(name, given.Faults) : null;
-        if (run.ReadFile() is not { } file)
+        if (ReadRecipe.Of(run, out var refused) is not { Recipe: { } recipe } read)
         {
-            return Answer.None;
-        }
-
-        var (reading, findings, understood) = CommandRun.Understand(file);
-        var kitchenFindings = named?.Findings ?? [];
-        if (!understood || named is { Understood: false } or { Kitchen: null })
-        {
-            return run.NotUnderstood([.. findings, .. kitchenFindings]);
+            return refused;
         }
 
         if (given.Faults.Any)
@@ -30,8 +22,7 @@ internal static class PageCommand
             return Answer.None;
         }
 
-        var recipe = reading.Recipe!;
-        var made = MadePage.Of(recipe, file.Text, findings, named?.Kitchen, kitchenFindings, run.Voice);
+        var made = MadePage.Of(recipe, read.File.Text, read.Findings, read.Kitchen, read.KitchenFindings, run.Voice);
         return PageFile.Write(folder!, recipe.Title, made.Bytes, given.Faults) is { } written
             ? new(Output(run, recipe, written, made), "", CommandRun.CodeOf(made.Findings))
             : Answer.None;

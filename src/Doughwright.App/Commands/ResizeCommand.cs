@@ -14,20 +14,12 @@ internal static class ResizeCommand
     public static Answer Run(CommandRun run)
     {
         var given = run.Given;
-        var named = given.One(run.Options.Kitchen) is { } name ? KitchenShelf.Find(name, given.Faults) : null;
-        if (run.ReadFile() is not { } file)
+        if (ReadRecipe.Of(run, out var refused) is not { } read)
         {
-            return Answer.None;
+            return refused;
         }
 
-        var (reading, findings, understood) = CommandRun.Understand(file);
-        var kitchenFindings = named?.Findings ?? [];
-        if (!understood || named is { Understood: false } or { Kitchen: null })
-        {
-            return run.NotUnderstood([.. findings, .. kitchenFindings]);
-        }
-
-        var options = new ResizeOptions(given, run.Options, reading.Recipe!);
+        var options = new ResizeOptions(given, run.Options, read.Recipe);
         var wish = options.Wish();
         var take = options.Take();
         if (wish is null || given.Faults.Any)
@@ -35,7 +27,7 @@ internal static class ResizeCommand
             return Answer.None;
         }
 
-        var (resized, text, all) = SizedRecipe.Of(reading, new(wish) { Kitchen = named?.Kitchen, Take = take }, file.Text, kitchenFindings, findings);
+        var (resized, text, all) = SizedRecipe.Of(read.Reading, new(wish) { Kitchen = read.Kitchen, Take = take }, read.File.Text, read.KitchenFindings, read.Findings);
         if (resized.Recipe is null && resized.Findings.Where(finding => OfTheCommandLine.Contains(finding.Kind)).ToArray() is { Length: > 0 } outside)
         {
             foreach (var finding in outside)
@@ -47,7 +39,7 @@ internal static class ResizeCommand
             return Answer.None;
         }
 
-        var stamp = Stamp.Of(reading.Recipe!);
+        var stamp = Stamp.Of(read.Recipe);
         return run.Json
             ? new(ResizeJson.Write(stamp, resized, text, all, run.Voice), "", CommandRun.CodeOf(all))
             : new(text ?? "", ResizeText.Write(resized, all, run.Voice), CommandRun.CodeOf(all));

@@ -2,8 +2,6 @@ using Doughwright.App.Json;
 using Doughwright.App.Text;
 using Doughwright.Engine.Formulas.Swaps;
 using Doughwright.Engine.Ingredients;
-using Doughwright.Engine.Recipes;
-using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Commands;
 
@@ -12,31 +10,24 @@ internal static class SwapCommand
 {
     public static Answer Run(CommandRun run)
     {
-        if (run.ReadFile() is not { } file)
+        if (ReadRecipe.Of(run, out var refused) is not { } read)
         {
-            return Answer.None;
+            return refused;
         }
 
-        var (reading, findings, understood) = CommandRun.Understand(file);
-        if (!understood)
-        {
-            return run.NotUnderstood(findings);
-        }
-
-        var recipe = reading.Recipe!;
-        var wishes = SwapOptions.Read(run.Given, run.Options, recipe);
+        var wishes = SwapOptions.Read(run.Given, run.Options, read.Recipe);
         if (run.Given.Faults.Any)
         {
             return Answer.None;
         }
 
-        return run.Given.Has(run.Options.Replace) ? Swap(run, file, reading, findings, wishes) : Offer(run, file, recipe, findings);
+        return run.Given.Has(run.Options.Replace) ? Swap(run, read, wishes) : Offer(run, read);
     }
 
-    private static Answer Swap(CommandRun run, InputFile file, Reading reading, IReadOnlyList<Finding> findings, IReadOnlyList<Wish> wishes)
+    private static Answer Swap(CommandRun run, ReadRecipe read, IReadOnlyList<Wish> wishes)
     {
-        var recipe = reading.Recipe!;
-        if (SwappedRecipe.Of(reading, wishes, file.Text, findings, file.Findings, run.Options.Replace.Name, run.Given.Faults) is not { } made)
+        var recipe = read.Recipe;
+        if (SwappedRecipe.Of(read.Reading, wishes, read.File.Text, read.Findings, read.File.Findings, run.Options.Replace.Name, run.Given.Faults) is not { } made)
         {
             return Answer.None;
         }
@@ -47,10 +38,11 @@ internal static class SwapCommand
             : new(text ?? "", SwapText.Write(recipe, swapped, times, run.Voice), CommandRun.CodeOf(all));
     }
 
-    private static Answer Offer(CommandRun run, InputFile file, Recipe recipe, IReadOnlyList<Finding> findings)
+    private static Answer Offer(CommandRun run, ReadRecipe read)
     {
+        var recipe = read.Recipe;
         var offers = Swapping.Offer(recipe, Larder.Shipped);
-        var all = FindingList.Judged(file.Text, recipe, findings);
+        var all = FindingList.Judged(read.File.Text, recipe, read.Findings);
         return run.Json
             ? new(SwapJson.WriteOffers(Stamp.Of(recipe), recipe, offers, all, run.Voice), "", CommandRun.CodeOf(all))
             : new(SwapText.WriteOffers(recipe, offers, run.Voice), "", CommandRun.CodeOf(all));

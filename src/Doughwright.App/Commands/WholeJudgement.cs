@@ -1,6 +1,5 @@
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Remedies;
 
@@ -25,7 +24,7 @@ internal sealed record WholeJudgement(Recipe? Recipe, IReadOnlyList<Finding> All
 
         var recipe = reading.Recipe!;
         var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped);
-        var all = FindingList.Of(file.Text, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings);
+        var all = FindingList.Of(file.Text, recipe, rehearsal, findings);
         var judged = Acceptances.Judge(all, recipe);
         return new(recipe, all, judged with { Open = FindingList.Of(file.Text, judged.Open) });
     }

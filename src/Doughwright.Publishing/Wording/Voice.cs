@@ -41,7 +41,10 @@ internal sealed class Voice(Words words, MeasureSystem measures)
             return template;
         }
 
-        template = Sentences.WithoutEmpty(template, argument);
+        template = SaidOnce.Of(Sentences.WithoutEmpty(template, argument), words["range"], Read);
+
+        string? Read(string placeholder) =>
+            placeholder.IndexOf(':') is var mark && argument(mark < 0 ? placeholder : placeholder[..mark]) is { } found ? Text(found, mark < 0 ? "" : placeholder[(mark + 1)..]) : null;
 
         var filled = new StringBuilder(template.Length + 32);
         var at = 0;

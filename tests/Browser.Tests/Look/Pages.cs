@@ -15,6 +15,8 @@ internal static class Pages
         "reader:potato-rolls",
         "reader:hearth-loaf --measures us",
         "reader:tin-loaf --kitchen mountain",
+        "reader:quayside-pan-bread",
+        "reader:night-boat-rye --kitchen winter-cottage",
         "reader:hostile",
     ];
 
@@ -29,6 +31,8 @@ internal static class Pages
         "/recipes/hearth-loaf?kitchen=winter-cottage&measures=us",
         "/recipes/tin-loaf?kitchen=summer&air=900C",
         "/recipes/pilot-ring?kitchen=summer",
+        "/recipes/quayside-pan-bread?kitchen=mountain",
+        "/recipes/night-boat-rye?kitchen=winter-cottage&measures=us",
         "/recipes/slipped-rolls",
         "/recipes/potato-rolls/kitchens?second=mountain",
         "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
@@ -40,6 +44,8 @@ internal static class Pages
         "/recipes/hearth-loaf/page?measures=us",
         "/recipes/potato-rolls/place?kitchen=mountain&step=bulk&to=26C",
         "/recipes/tin-loaf/place?kitchen=summer&step=bulk&to=900C&measures=us",
+        "/recipes/potato-rolls/ready?kitchen=mountain&start=22:00&by=5:00",
+        "/recipes/night-boat-rye/ready?kitchen=summer&start=late&by=7:00&measures=us",
         Nothing,
         .. Readers,
     ];
@@ -63,7 +69,7 @@ internal static class Pages
     public static bool HasCircuit(string path) => HasPictures(path) && !IsForReaders(path) && !path.Contains("/place?", StringComparison.Ordinal);
 
     /// <summary>Pages of one recipe that show no picture of their own: forms, frames, and questions that are refused.</summary>
-    private static readonly string[] WithoutStrip = ["/kitchen?", "/size?", "/swaps?", "/page?", "to=900C"];
+    private static readonly string[] WithoutStrip = ["/kitchen?", "/size?", "/swaps?", "/page?", "/ready?", "to=900C"];
 
     /// <summary>Whether a page must show lettering in pictures.</summary>
     public static bool HasPictures(string path) =>

@@ -18,13 +18,21 @@ public partial class ReaderPrintTests(House house)
           .map(([part, points]) => `${points.toFixed(2)} pt: ${part.outerHTML.slice(0, 80)}`)
         """;
 
+    /// <summary>Every recipe that comes with the program, on both papers.</summary>
+    public static TheoryData<string, string, int, int> Everyone()
+    {
+        var all = new TheoryData<string, string, int, int>();
+        foreach (var name in new[] { "hearth-loaf", "night-boat-rye", "pilot-ring", "potato-rolls", "quayside-pan-bread", "tin-loaf" })
+        {
+            all.Add(ReaderPages.Prefix + name, "A4", 595, 842);
+            all.Add(ReaderPages.Prefix + name, "Letter", 612, 792);
+        }
+
+        return all;
+    }
+
     [Theory(Timeout = Visit.Patience)]
-    [InlineData("reader:potato-rolls", "A4", 595, 842)]
-    [InlineData("reader:potato-rolls", "Letter", 612, 792)]
-    [InlineData("reader:tin-loaf", "A4", 595, 842)]
-    [InlineData("reader:tin-loaf", "Letter", 612, 792)]
-    [InlineData("reader:hearth-loaf", "A4", 595, 842)]
-    [InlineData("reader:hearth-loaf", "Letter", 612, 792)]
+    [MemberData(nameof(Everyone))]
     public async Task Page_TakesTwoSheetsAtMost(string page, string paper, int width, int height)
     {
         await using var visit = await house.Visit(page);

@@ -22,7 +22,10 @@ public class YeastInsideTests
     public void ColdKitchen_OffersNoMilkHotterThanTheSpongesYeastBears()
     {
         var missed = Of(Braid, ColdKitchen).Findings.Single(finding => finding.Place == "steps.mix" && finding.Kind.StartsWith("dough-temperature-missed", StringComparison.Ordinal));
-        Assert.Equal("dough-temperature-missed-no-offer", missed.Kind);
+        Assert.Equal("dough-temperature-missed-limit", missed.Kind);
+        Assert.Equal("sponge", missed.Arguments["thing"]);
+        Assert.Equal(HeatAnswer.YeastBears, missed.Arguments["bears"]);
+        Assert.True((Temperature)missed.Arguments["meets"] > HeatAnswer.YeastBears);
         var asked = Of(Braid, ColdKitchen with { Dough = Temperature.FromCelsius(26) });
         var solution = Assert.Single(asked.Solutions);
         Assert.True(solution.Warmth!.Value.Likely.Celsius > 40);

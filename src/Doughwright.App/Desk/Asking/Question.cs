@@ -103,4 +103,8 @@ internal sealed class Question : IEquatable<Question>
 }
 
 /// <summary>One thing asked: name of an option and what was typed for it.</summary>
-internal sealed record Asked(string Name, string Value);
+internal sealed record Asked(string Name, string Value)
+{
+    /// <summary>As an argument of a command line.</summary>
+    public string Argument => $"--{Name}={Value}";
+}

@@ -44,7 +44,7 @@ internal sealed class QuestionReader(Recipe recipe, string name, ShelfFolder she
             }
             else
             {
-                refusals.Add(Unknown(item, voice));
+                refusals.Add(Refusal.Unknown(item, Question.Known, voice));
             }
         }
 
@@ -120,7 +120,7 @@ internal sealed class QuestionReader(Recipe recipe, string name, ShelfFolder she
     {
         var options = new Options();
         var faults = new Faults(voice, FieldOf);
-        string[] arguments = [options.Rehearse.Name, File, .. asked.Where(item => item.Name != Question.Kitchen).Select(item => $"--{item.Name}={item.Value}")];
+        string[] arguments = [options.Rehearse.Name, File, .. asked.Where(item => item.Name != Question.Kitchen).Select(item => item.Argument)];
         var given = new Given(options.Parse(arguments), faults);
         if (given.One(options.Measures) is { } system)
         {
@@ -142,13 +142,6 @@ internal sealed class QuestionReader(Recipe recipe, string name, ShelfFolder she
 
     /// <summary>A value that has a field on the desk goes by the name of the field.</summary>
     private string FieldOf(string option) => words.Find($"recipe.field.{option.TrimStart('-')}") ?? option;
-
-    private static Refusal Unknown(Asked item, Voice voice)
-    {
-        var faults = new Faults(voice);
-        faults.AddUnknown("question-unknown", item.Name.Length > 0 ? item.Name : "=" + item.Value, Question.Known);
-        return Refusal.Of(item, faults.All[0]);
-    }
 
     private static Refusal Refused(Asked item, Voice voice, string kind, params ReadOnlySpan<(string, object?)> arguments)
     {

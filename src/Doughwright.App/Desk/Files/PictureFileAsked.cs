@@ -3,7 +3,6 @@ using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Ingredients;
-using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Sections;
 using Doughwright.Publishing.Wording;
@@ -41,10 +40,10 @@ internal sealed class PictureFileAsked
         }
 
         var question = Question.Of(query, PictureAddress.Own);
-        var voice = new Voice(words, MeasureNames.All.GetValueOrDefault(question.First(Question.Measures) ?? "", MeasureSystem.Metric));
+        var voice = new Voice(words, MeasureNames.Of(question.First(Question.Measures)));
         var read = new QuestionReader(recipe, name, shelf, words).Read(question, voice.Measures);
         var (options, faults) = (new Options(), new Faults(voice));
-        string[] own = [.. Question.Of(query).Items.Where(item => PictureAddress.Own.Contains(item.Name)).Select(item => $"--{item.Name}={item.Value}")];
+        string[] own = [.. Question.Of(query).Items.Where(item => PictureAddress.Own.Contains(item.Name)).Select(item => item.Argument)];
         var given = new Given(options.Parse([options.Picture.Name, "recipe", .. own]), faults);
         return new(file, read, PictureWish.Read(given, options, recipe, "picture.svg"), options, faults);
     }

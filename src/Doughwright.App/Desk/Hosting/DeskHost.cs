@@ -1,7 +1,7 @@
 using System.Net;
+using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Files;
 using Doughwright.App.Desk.Layout;
-using Doughwright.App.Desk.Places;
 using Doughwright.App.Desk.Recipes;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
@@ -83,7 +83,7 @@ internal static class DeskHost
         services.AddSingleton<ShelfClock>();
         services.AddSingleton<KeptResults>();
         services.AddSingleton<RowKey>();
-        services.AddSingleton<PlaceAnswers>();
+        services.AddSingleton(typeof(LatestAnswers<>));
         services.AddSingleton<KeptBakes>();
         services.AddHttpContextAccessor();
         services.AddScoped<Speaker>();

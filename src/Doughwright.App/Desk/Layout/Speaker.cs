@@ -18,7 +18,7 @@ internal sealed class Speaker(Words words, NavigationManager navigation, IHttpCo
 
     public Voice Voice => new(words, Measures);
 
-    public MeasureSystem Measures => MeasureNames.All.GetValueOrDefault(Asked ?? "", MeasureSystem.Metric);
+    public MeasureSystem Measures => MeasureNames.Of(Asked);
 
     /// <summary>Why the measures that the address asks for are not used; null when they are, or when it asks for none.</summary>
     public Fault? MeasuresRefused

@@ -54,7 +54,7 @@ internal sealed record PlaceAsk(
         var about = all.Only(all.Items.Where(item => !Own.Contains(item.Name) && item.Name != Question.Proof));
         var read = new QuestionReader(file.Recipe!, file.Name, shelf, voice.Words).Read(about, voice.Measures);
         var (options, faults) = (new Options(), new Faults(voice));
-        string[] own = [.. all.Items.Where(item => Own.Contains(item.Name)).Select(item => item.Name == OpenWater ? $"--{OpenWater}" : $"--{item.Name}={item.Value}")];
+        string[] own = [.. all.Items.Where(item => Own.Contains(item.Name)).Select(item => item.Name == OpenWater ? $"--{OpenWater}" : item.Argument)];
         var asked = new PlaceOptions(new Given(options.Parse([options.Place.Name, "recipe", .. own]), faults), options);
         var step = asked.StepOf(file.Recipe!);
         var isAsked = all.Has(ToName);
@@ -67,17 +67,10 @@ internal sealed record PlaceAsk(
             target is { } known ? FieldUnit.Number(known, voice.Measures) : all.First(ToName) ?? FieldUnit.Number(Usual, voice.Measures),
             wish,
             faults.All,
-            [.. all.Items.Where(item => item.Name == Question.Proof).Select(item => NoProof(item, voice)), .. read.Refusals])
+            // The warmth of the proofing place is what is asked for here.
+            [.. all.Items.Where(item => item.Name == Question.Proof).Select(item => Refusal.Unknown(item, [.. Question.Known.Where(name => name != Question.Proof), .. Own], voice)), .. read.Refusals])
         {
             IsAsked = isAsked,
         };
-    }
-
-    /// <summary>The warmth of the proofing place is what is asked for here.</summary>
-    private static Refusal NoProof(Asked item, Voice voice)
-    {
-        var faults = new Faults(voice);
-        faults.AddUnknown("question-unknown", item.Name, [.. Question.Known.Where(name => name != Question.Proof), .. Own]);
-        return Refusal.Of(item, faults.All[0]);
     }
 }

@@ -3,8 +3,6 @@ using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Kitchens;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Recipes.State;
-using Doughwright.Engine.TextForm;
-using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
 
 namespace Doughwright.App.Desk.Places;
@@ -12,11 +10,8 @@ namespace Doughwright.App.Desk.Places;
 /// <summary>"How do I get 26 °C here?": asked in a sentence, answered with places that can be made warm, and with the slower choice.</summary>
 public sealed partial class PlacePage
 {
-    /// <summary>So long the page waits for the answer before it is sent without. A browser without script then has it too.</summary>
-    private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(1500);
-
     [Inject]
-    private PlaceAnswers Answers { get; set; } = null!;
+    private LatestAnswers<PlaceView> Answers { get; set; } = null!;
 
     private RecipeFile? File { get; set; }
 
@@ -61,11 +56,8 @@ public sealed partial class PlacePage
         Facts = Voice.Say("placing.facts", ("title", recipe.Title), ("kitchen", KitchenSentence.Of(ask.Read.Kitchen, Voice)));
         if (ask is { Step: not null, Target: not null, Refused.Count: 0 })
         {
-            Answering = Answers.For(KeyOf(file, ask, voice), () => PlaceView.Of(file, ask, voice));
-            await Task.WhenAny(Answering, Task.Delay(Patience, Context.RequestAborted));
+            Answering = Answers.For(file, Query, ask.Read.Kitchen, voice, () => PlaceView.Of(file, ask, voice));
+            await Task.WhenAny(Answering, Task.Delay(Answers.Patience, Context.RequestAborted));
         }
     }
-
-    private string KeyOf(RecipeFile file, PlaceAsk ask, Voice voice) =>
-        string.Join('\n', file.Name, StateId.OfText(file.Text), Query, voice.Measures, KitchenText.Write(ask.Read.Kitchen));
 }

@@ -3,7 +3,6 @@ using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Warming;
 using Doughwright.Publishing.Pictures.Drawing;
@@ -30,7 +29,7 @@ internal sealed record PlaceView(
         var rehearsal = Rehearser.Rehearse(file.Formula!, Larder.Shipped, ask.Read.Request);
         var advice = Engine.Rehearsals.Warming.Places.Advise(rehearsal, ask.Step!.Id, ask.Target!.Value, ask.Wish);
         var words = new PlaceWords(rehearsal, advice, voice);
-        var findings = FindingList.Of(file.Text, ask.Read.KitchenFindings, file.Findings, RecipeChecks.Of(file.Recipe!), rehearsal.Formula.Findings, rehearsal.Findings);
+        var findings = FindingList.Of(file.Text, file.Recipe!, rehearsal, ask.Read.KitchenFindings, file.Findings);
         var isKnown = advice.AtTarget is not null;
         return new(
             words.Question(),

@@ -3,7 +3,6 @@ using Doughwright.App.Commands;
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
-using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Pages.Style;
 using Doughwright.Publishing.Wording;
 
@@ -29,9 +28,9 @@ internal sealed record PageAsked(RecipeFile File, Understood Read, IReadOnlyList
         }
 
         var question = Question.Of(query, PageAddress.Save);
-        var voice = new Voice(words, MeasureNames.All.GetValueOrDefault(question.First(Question.Measures) ?? "", MeasureSystem.Metric));
+        var voice = new Voice(words, MeasureNames.Of(question.First(Question.Measures)));
         var asked = question.Only(question.Items.Where(item => PageAddress.Asks.Contains(item.Name)));
-        var others = question.Items.Where(item => !PageAddress.Asks.Contains(item.Name)).Select(item => NotAsked(item, voice));
+        var others = question.Items.Where(item => !PageAddress.Asks.Contains(item.Name)).Select(item => Refusal.Unknown(item, PageAddress.Asks, voice));
         var read = new QuestionReader(recipe, name, shelf, words).Read(asked, voice.Measures);
         return new(file, read, [.. others, .. read.Refusals], voice)
         {
@@ -51,12 +50,5 @@ internal sealed record PageAsked(RecipeFile File, Understood Read, IReadOnlyList
         var from = page.IndexOf(Opening, StringComparison.Ordinal) + Opening.Length;
         var style = page[from..page.IndexOf(Closing, from, StringComparison.Ordinal)];
         return $"default-src 'none'; style-src {PageStyle.SourceOf(style)}; font-src data:; img-src data:; base-uri 'none'; form-action 'none'; frame-ancestors 'self'; sandbox";
-    }
-
-    private static Refusal NotAsked(Asked item, Voice voice)
-    {
-        var faults = new Faults(voice);
-        faults.AddUnknown("question-unknown", item.Name, PageAddress.Asks);
-        return Refusal.Of(item, faults.All[0]);
     }
 }

@@ -1,7 +1,6 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes.Telling;
-using Doughwright.Engine.Quantities;
 using Microsoft.AspNetCore.WebUtilities;
 
 namespace Doughwright.App.Desk.Recipes;
@@ -42,7 +41,7 @@ internal sealed record SentForm(Question Before, Question Shown, Question Sent)
     /// <summary>Sets on the desk what was changed, as a person with script does, and gives the address that shows it; a refused value stands there to be refused.</summary>
     public async Task<string> Apply(RecipeDesk desk, string name)
     {
-        desk.Open(name, Before, MeasureNames.All.GetValueOrDefault(Before.First(Question.Measures) ?? "", MeasureSystem.Metric));
+        desk.Open(name, Before, MeasureNames.Of(Before.First(Question.Measures)));
         foreach (var (option, value) in Sent.Items.Where(item => item.Value != Shown.First(item.Name)))
         {
             if (option != Question.Kitchen)

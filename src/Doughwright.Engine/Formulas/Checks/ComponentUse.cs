@@ -19,18 +19,18 @@ internal static class ComponentUse
                 if (!StandsAlone(formula, component))
                 {
                     yield return IsWorkedOn(component)
-                        ? About(formula, component, "component-without-step", Grade.Warning, ("id", component.Id))
-                        : About(formula, component, "component-not-used", Grade.Warning, ("id", component.Id));
+                        ? formula.About(component, "component-without-step", Grade.Warning, ("id", component.Id))
+                        : formula.About(component, "component-not-used", Grade.Warning, ("id", component.Id));
                 }
             }
             else if (used > component.Mass * 1.0001)
             {
-                yield return About(formula, component, "component-too-small", Grade.Error, ("made", component.Mass), ("used", used));
+                yield return formula.About(component, "component-too-small", Grade.Error, ("made", component.Mass), ("used", used));
             }
             else if (component.Mass - used > component.Mass * Leftover)
             {
                 var left = component.Mass - used;
-                yield return About(formula, component, "component-left-over", Grade.Hint, ("made", component.Mass), ("left", left));
+                yield return formula.About(component, "component-left-over", Grade.Hint, ("made", component.Mass), ("left", left));
             }
         }
     }
@@ -58,13 +58,4 @@ internal static class ComponentUse
     /// <summary>Whether a step uses it up, and not a line of the dough.</summary>
     private static bool IsWorkedOn(ComponentFormula component) =>
         component.Kind is ComponentKind.Filling or ComponentKind.Icing or ComponentKind.Wash or ComponentKind.Syrup or ComponentKind.Topping;
-
-    private static Finding About(
-        Formula formula, ComponentFormula component, string kind, Grade grade, params (string, object)[] arguments) =>
-        Report.Make(
-            kind,
-            grade,
-            $"parts.{component.Id}",
-            formula.Recipe.FindComponent(component.Id)?.Position ?? Position.None,
-            [("component", component.Name), .. arguments]);
 }

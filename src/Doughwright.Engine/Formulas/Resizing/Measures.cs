@@ -48,7 +48,7 @@ internal static class Measures
         return (typed, measure with { Amount = amount }, line.Before * (amount / measure.Amount));
     }
 
-    /// <summary>What was typed with another number in front: "2 tbsp" with 3 is "3 tbsp". Null when no number stands in front.</summary>
+    /// <summary>What was typed with another number in front: "2 tbsp" with 3 is "3 tbsp", "1 sachet" with 2 is "2 sachets". Null when no number stands in front.</summary>
     public static string? Renumbered(string typed, double amount)
     {
         if (MixedNumber.Lead(typed) is not var (_, length))
@@ -58,6 +58,6 @@ internal static class Measures
 
         // A point stays a point; who writes quarters as fractions gets them so.
         var isFraction = typed.AsSpan(0, length).ContainsAnyExcept("0123456789.,");
-        return (isFraction ? MixedNumber.Text(amount) ?? NumberText.Exact(amount) : NumberText.Exact(amount)) + typed[length..];
+        return (isFraction ? MixedNumber.Text(amount) ?? NumberText.Exact(amount) : NumberText.Exact(amount)) + PieceWords.Counted(typed[length..], amount);
     }
 }

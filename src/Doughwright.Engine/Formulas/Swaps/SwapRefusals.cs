@@ -37,11 +37,14 @@ internal static class SwapRefusals
         .Where(change => change.Swap is { Manner: Manner.Solved } swap && change.Mass < swap.Line.Mass * NextToNothing)
         .Select(change => change.Swap!.About("swap-brings-nothing-of-it", Grade.Error));
 
-    /// <summary>More of the dough, or of a touched part outside it, is unknown than a balance can bear. Of the same things the worst is said.</summary>
+    /// <summary>
+    /// More of the dough, or of a touched part outside it, is unknown than a balance can bear. Of the same things the worst is said. A wash is brushed on as
+    /// much as before and is no matter of balance.
+    /// </summary>
     public static IEnumerable<Finding> Unknown(Formula before, Formula after, IReadOnlyList<PlannedSwap> plan)
     {
         var found = new List<(PlannedSwap Swap, string[] Names, double Share)>();
-        foreach (var swap in plan.Where(swap => swap.Manner is not (Manner.Same or Manner.Flour)).DistinctBy(swap => swap.Component.ShareInDough > 0 ? "" : swap.Component.Id))
+        foreach (var swap in plan.Where(swap => swap.Manner is not (Manner.Same or Manner.Flour) && swap.Component.Kind != ComponentKind.Wash).DistinctBy(swap => swap.Component.ShareInDough > 0 ? "" : swap.Component.Id))
         {
             var isDough = swap.Component.ShareInDough > 0;
             var scopes = new[] { before, after }.Select(formula => UnknownIn(formula, isDough ? null : swap.Component.Id)).ToArray();

@@ -54,21 +54,38 @@ internal static class DoughMissed
         if (here.BowlOf(step) is { IsKnown: true } bowl)
         {
             var rise = mixed - bowl.Mixed(PerLane.Same(0, here.Stage.Lanes));
-            var offer = HeatAnswer.Levers(bowl, here.Stage)
-                .Select(lever => HeatAnswer.Solve(bowl, wanted, lever, rise, here.Stage))
-                .FirstOrDefault(solution => solution is { Offered: true, Warmth: not null } or { Offered: true, Ice: not null });
-            if (offer is not null)
+            var answers = HeatAnswer.Levers(bowl, here.Stage).Select(lever => HeatAnswer.Solve(bowl, wanted, lever, rise, here.Stage)).ToList();
+            if (answers.Find(solution => solution is { Offered: true, Warmth: not null } or { Offered: true, Ice: not null }) is { } offer)
             {
                 return Offered(step, arguments, offer, bowl, here.Stage);
+            }
+
+            if (answers.Find(solution => solution is { Offered: false, Warmth: not null }) is { } tooHot && Limit(tooHot, bowl) is var (thing, meets))
+            {
+                return StepFindings.About(
+                    step,
+                    "dough-temperature-missed-limit",
+                    Grade.Warning,
+                    false,
+                    [.. arguments, ("free", NamesOf(tooHot, bowl)), ("needed", tooHot.Warmth!.Value.Likely), ("thing", thing.Name), ("meets", meets), ("bears", thing.Bears)]);
             }
         }
 
         return StepFindings.About(step, "dough-temperature-missed-no-offer", Grade.Warning, false, arguments);
     }
 
+    /// <summary>What would meet more heat than it bears, and how much.</summary>
+    private static (Delicate Thing, Temperature Meets)? Limit(Solution answer, Bowl bowl) => HeatAnswer
+        .MeetingsIn(bowl.With(answer.Lines.ToDictionary(line => line, _ => answer.Warmth!.Value.Likely.Celsius)))
+        .Where(meeting => meeting.Meets > meeting.Thing.Bears)
+        .Select(meeting => ((Delicate, Temperature)?)meeting)
+        .FirstOrDefault();
+
+    private static string[] NamesOf(Solution answer, Bowl bowl) => [.. answer.Lines.Select(line => bowl.Lines.First(other => other.Id == line).Name)];
+
     private static Finding Offered(Step step, (string, object)[] arguments, Solution offer, Bowl bowl, Stage stage)
     {
-        (string, object)[] free = [.. arguments, ("free", offer.Lines.Select(line => bowl.Lines.First(other => other.Id == line).Name).ToArray())];
+        (string, object)[] free = [.. arguments, ("free", NamesOf(offer, bowl))];
         if (offer.Ice is { } ice)
         {
             return StepFindings.About(step, "dough-temperature-missed-ice", Grade.Warning, false, [.. free, ("ice", ice.Likely)]);

@@ -16,6 +16,9 @@ internal sealed class ReadySearch(HomeRun home, Larder larder, Request request, 
 {
     /// <summary>An answer this near is the answer: nobody reads a dough to a tenth of a minute.</summary>
     private const double NearMinutes = 0.1;
+
+    /// <summary>An end that misses by less shows the same minute on the clock: it does it.</summary>
+    private const double SameMinute = 0.5;
     private const int MostSteps = 40;
 
     /// <summary>The likely lane alone: what is looked for is the likely answer.</summary>
@@ -37,7 +40,17 @@ internal sealed class ReadySearch(HomeRun home, Larder larder, Request request, 
     public static ReadyPlace Find(Func<double, double> minutes, double low, double high, double wanted)
     {
         var (slow, quick) = (minutes(low), minutes(high));
-        if (!(quick <= wanted + NearMinutes) || slow < wanted - NearMinutes)
+        if (Math.Abs(quick - wanted) <= SameMinute)
+        {
+            return new(high, quick, quick, IsJump: false);
+        }
+
+        if (Math.Abs(slow - wanted) <= SameMinute)
+        {
+            return new(low, slow, slow, IsJump: false);
+        }
+
+        if (!(quick <= wanted) || slow < wanted)
         {
             return new(null, quick, slow, IsJump: false);
         }

@@ -35,7 +35,7 @@ public static class Places
     /// <param name="target">10 to 40 °C.</param>
     public static PlaceAdvice Advise(Rehearsal rehearsal, string step, Temperature target, PlaceWish? wish = null) => WorkedOut(rehearsal, step, target, wish) with
     {
-        Findings = rehearsal.Recipe.FindStep(step) is { } known ? [.. RichDough.In(rehearsal.Formula, known, target)] : [],
+        Findings = rehearsal.Recipe.FindStep(step) is { } known ? [.. ProofTrays.Of(rehearsal, known), .. RichDough.In(rehearsal.Formula, known, target)] : [],
     };
 
     private static PlaceAdvice WorkedOut(Rehearsal rehearsal, string step, Temperature target, PlaceWish? wish)

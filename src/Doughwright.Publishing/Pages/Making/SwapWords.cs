@@ -17,7 +17,7 @@ internal sealed class SwapWords(Recipe recipe, Both both, Func<string, string> l
     {
         var part = swap.Part is { } id ? Capital.Small(recipe.FindComponent(id)?.Name ?? id) : null;
         var head = both.Say(part is null ? "page.swap" : "page.swap-in", ("by", Capital.Of(swap.By)), ("what", Capital.Small(swap.What)), ("part", part));
-        return string.Join(' ', [head, .. Prose.Paragraphs(swap.Words, live), .. Cost(result), Tried(swap)]);
+        return string.Join(' ', [head, .. Prose.Paragraphs(swap.Words, live).Select(Sentence), .. Cost(result), Tried(swap)]);
     }
 
     private string Tried(AllowedSwap swap) => swap.Tried is { } day ? both.Say("page.swap-tried", ("day", day)) : both.Say("page.swap-not-tried");
@@ -49,6 +49,9 @@ internal sealed class SwapWords(Recipe recipe, Both both, Func<string, string> l
     };
 
     private string Weight(Engine.Quantities.Mass? mass) => mass is { } known ? both.Weight(known) : both.Voice.Words["not-known"];
+
+    /// <summary>In a list, authors begin small and end without a full stop.</summary>
+    private static string Sentence(string words) => words.Length == 0 || words[^1] is '.' or '!' or '?' or '…' ? Capital.Of(words) : Capital.Of(words) + ".";
 
     private static string Small(string? name) => Capital.Small(name ?? "");
 }

@@ -65,14 +65,17 @@ internal sealed class DrawnStrip
     ];
 
     /// <summary>How thick a band is, measured across time at a place along it.</summary>
-    public static double Thickness(XElement band, double place, bool wide)
+    public static double Thickness(XElement band, double place, bool wide) => Across(band, place, wide) is var (low, high) ? high - low : throw new InvalidOperationException($"No band at {place}.");
+
+    /// <summary>Where a band lies, across time at a place along it; null where it is not.</summary>
+    public static (double Low, double High)? Across(XElement band, double place, bool wide)
     {
         var points = Points(band).Select(point => wide ? point : (X: point.Y, Y: point.X)).ToList();
         var crossings = points.Zip(points.Skip(1).Append(points[0]))
             .Where(edge => edge.First.X <= place != edge.Second.X <= place)
             .Select(edge => edge.First.Y + ((edge.Second.Y - edge.First.Y) * (place - edge.First.X) / (edge.Second.X - edge.First.X)))
             .ToArray();
-        return crossings.Max() - crossings.Min();
+        return crossings.Length == 0 ? null : (crossings.Min(), crossings.Max());
     }
 
     public static double At(XElement element, string attribute) => Number(element.Attribute(attribute)!.Value);

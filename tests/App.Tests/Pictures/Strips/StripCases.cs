@@ -73,6 +73,23 @@ internal static class StripCases
         }
     }
 
+    /// <summary>No text lies on a strand, neither where it hangs nor where it falls or rises into what takes it up.</summary>
+    public static void StaysOffStrands(DrawnStrip strip, bool wide)
+    {
+        var bands = strip.OfClass("strand").Where(path => path.Name.LocalName == "path" && !DrawnStrip.Classes(path).Contains("core")).ToArray();
+        foreach (var (text, box) in strip.Texts)
+        {
+            var (from, to, near, far) = wide ? (box.Left, box.Right, box.Top, box.Bottom) : (box.Top, box.Bottom, box.Left, box.Right);
+            foreach (var band in bands)
+            {
+                for (var place = from; place <= to; place += 0.5)
+                {
+                    Assert.False(DrawnStrip.Across(band, place, wide) is var (low, high) && low < far && near < high, $"'{text}' lies on a strand at {place}.");
+                }
+            }
+        }
+    }
+
     /// <summary>No text lies across an upright.</summary>
     public static void StaysOffUprights(DrawnStrip strip)
     {

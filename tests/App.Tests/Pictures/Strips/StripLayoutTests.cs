@@ -11,6 +11,28 @@ public class StripLayoutTests
     [MemberData(nameof(StripCases.Runs), MemberType = typeof(StripCases))]
     public void Labels_StayOffUprights(string recipe, string kitchen) => StripCases.StaysOffUprights(StripCases.Wide(Rehearsed.Of(recipe, kitchen)));
 
+    /// <summary>With the marks of findings and without: what a mark takes away moves what comes after it.</summary>
+    [Theory]
+    [MemberData(nameof(StripCases.Runs), MemberType = typeof(StripCases))]
+    public void Labels_StayOffStrands(string recipe, string kitchen)
+    {
+        var rehearsal = Rehearsed.Of(recipe, kitchen);
+        Assert.All(StripCases.Of(rehearsal).Select((strip, i) => (strip, i)), each => StripCases.StaysOffStrands(each.strip, wide: each.i % 2 == 0));
+        StripCases.StaysOffStrands(StripCases.Wide(rehearsal), wide: true);
+        StripCases.StaysOffStrands(StripCases.Tall(rehearsal), wide: false);
+    }
+
+    /// <summary>How warm a part is when it is taken up is among what a strip is drawn for.</summary>
+    [Theory]
+    [InlineData("home")]
+    [InlineData("mountain")]
+    [InlineData("winter-cottage")]
+    public void APartThatRisesIntoAnother_StillSaysHowWarmItGoesIn(string kitchen)
+    {
+        var strip = StripCases.Wide(Rehearsed.Of("night-boat-rye", kitchen));
+        Assert.Equal(2, strip.OfClass("key").Count(text => text.Value.EndsWith("°C", StringComparison.Ordinal)));
+    }
+
     [Theory]
     [MemberData(nameof(StripCases.Runs), MemberType = typeof(StripCases))]
     public void EveryMark_IsDrawnOnce(string recipe, string kitchen)
@@ -27,6 +49,8 @@ public class StripLayoutTests
         Assert.ThrowsAny<Xunit.Sdk.XunitException>(() => StripCases.KeepsApart(strip));
         var outside = new DrawnStrip("""<svg viewBox="0 0 100 50"><text class="sv" x="90" y="20">long words</text></svg>""");
         Assert.ThrowsAny<Xunit.Sdk.XunitException>(() => StripCases.KeepsApart(outside));
+        var crossed = new DrawnStrip("""<svg viewBox="0 0 100 50"><path class="strand" d="M0 40L40 0L44 0L4 40Z"/><text class="sv" x="10" y="20">one</text></svg>""");
+        Assert.ThrowsAny<Xunit.Sdk.XunitException>(() => StripCases.StaysOffStrands(crossed, wide: true));
     }
 
     /// <summary>What a reader of the rolls cannot do without stands on the wide strip.</summary>

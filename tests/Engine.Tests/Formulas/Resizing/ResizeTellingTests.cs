@@ -14,6 +14,17 @@ public class ResizeTellingTests
         Of("olive oil", 27) with { Typed = "2 tbsp", Household = new(2, "tbsp") },
         Of("instant yeast", 7) with { Typed = "1 sachet", Household = new(1, "sachet") }));
 
+    [Theory]
+    [InlineData(" sachet", 2, " sachets")]
+    [InlineData(" sachets", 1, " sachet")]
+    [InlineData(" European large", 3, " European large")]
+    [InlineData(" tbsp", 2, " tbsp")]
+    [InlineData(" US cup", 1.5, " US cups")]
+    [InlineData(" cups", 0.5, " cup")]
+    [InlineData(" pinch", 3, " pinches")]
+    [InlineData(" sachet, one sachet is 7 g", 2, " sachets, one sachet is 7 g")]
+    public void MeasureBehindItsNumber_IsOneOrMany(string words, double amount, string told) => Assert.Equal(told, PieceWords.Counted(words, amount));
+
     [Fact]
     public void MeasuresThatComeToNoQuarter_AreOneHint_AndPiecesAreToldWithTheirChoices()
     {

@@ -252,7 +252,7 @@ public class ResizeTests
     public void Sachet_IsNotDivided()
     {
         var recipe = RecipeBuilder.Recipe(Dough(Of("strong white flour", 500), Of("instant yeast", 7) with { Typed = "1 sachet", Household = new(1, "sachet") })) with { Make = new(10, "rolls", Grams(80)) };
-        Assert.Equal("2 sachet", recipe.To(new ResizeWish.Pieces(20)).The("dough", "instant-yeast").Typed);
+        Assert.Equal("2 sachets", recipe.To(new ResizeWish.Pieces(20)).The("dough", "instant-yeast").Typed);
         var half = recipe.To(new ResizeWish.Pieces(15));
         Assert.Equal(LineForm.HouseholdToGrams, half.The("dough", "instant-yeast").Form);
         Assert.Equal([1, 2], half.Choices[0].Options.Select(option => option.Count));

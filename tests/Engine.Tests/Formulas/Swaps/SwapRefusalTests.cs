@@ -47,6 +47,17 @@ public class SwapRefusalTests
         Assert.Contains("swap-composition-not-known", swapped.Kinds());
     }
 
+    /// <summary>A wash is brushed on as much as before and is no matter of balance: what it does not do is told. In the dough the same is refused.</summary>
+    [Fact]
+    public void Wash_MayBeOfSomethingWhoseCompositionNobodyKnows()
+    {
+        var swapped = Of(Rolls, "milk@wash=oat drink");
+        Assert.False(swapped.IsRefused);
+        Assert.Contains("swap-wash-browns-less", swapped.Kinds());
+        Assert.Equal(15, Assert.Single(swapped.Lines, line => line.Component == "wash").After!.Value.Grams, 1e-9);
+        Assert.True(Of(Rolls, "egg@dough=oat drink").IsRefused);
+    }
+
     [Fact]
     public void AllLiquidOfADough_CannotBeLeftOut()
     {

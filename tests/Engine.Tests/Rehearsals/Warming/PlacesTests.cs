@@ -55,6 +55,20 @@ public class PlacesTests
         });
     }
 
+    /// <summary>The rolls are baked on two trays, so they rise on two. The dough in its bowl asks for none.</summary>
+    [Theory]
+    [InlineData(2, "proof", false)]
+    [InlineData(1, "proof", true)]
+    [InlineData(1, "bulk", false)]
+    public void PiecesOnMoreTraysThanThereAre_AreTold(int trays, string step, bool told)
+    {
+        var kitchen = RecipeText.Read(Texts.PotatoRolls).Recipe!.Home with { Trays = trays, Air = AirProfile.Constant(C(17)) };
+        var advice = Advice(Rehearser.Rehearse(RecipeText.Read(Texts.PotatoRolls).Recipe!, Larder.Shipped, new() { Kitchen = kitchen }), 28, step);
+        var findings = advice.Findings.Where(finding => finding.Kind == "proof-trays-missing").ToArray();
+        Assert.Equal(told ? 1 : 0, findings.Length);
+        Assert.All(findings, finding => Assert.Equal((2, 1), (finding.Arguments["needed"], finding.Arguments["there"])));
+    }
+
     private const double PlaceSearchTolerance = 0.3;
 
     private static void AssertHeld(Estimate<Temperature> warmth) => Assert.InRange(warmth.Likely.Celsius, warmth.Low.Celsius, warmth.High!.Value.Celsius);

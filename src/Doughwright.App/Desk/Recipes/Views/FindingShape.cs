@@ -11,7 +11,7 @@ internal static class FindingShape
     {
         "air-missing", "bowl-not-said", "component-without-step", "cooking-change-not-known", "cue-missing", "form-missing", "heat-not-known", "home-missing",
         "ingredient-not-clear", "ingredient-not-known", "ingredient-not-known-at-all", "kind-missing", "kitchen-name-missing", "mass-not-said", "missing-component",
-        "mixing-bowl-not-said", "no-steps", "oven-mode-not-said", "oven-not-said", "part-without-lines", "parts-missing", "piece-not-said",
+        "mixing-bowl-not-said", "no-steps", "oven-mode-not-said", "oven-not-said", "part-without-lines", "parts-missing", "piece-not-said", "proof-trays-missing",
         "own-role-missing", "quantity-missing", "raw-or-cooked-not-said", "salt-missing", "start-not-known", "step-without-part", "time-not-known", "title-missing", "tool-not-listed",
         "trays-missing", "unit-missing", "value-missing", "yeast-missing", "yeast-missing-in-preferment", "yeast-not-known",
     };

@@ -1,4 +1,5 @@
 using Doughwright.App.Desk.Mending;
+using Doughwright.App.Desk.Readying;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Recipes.Telling;
 using Doughwright.App.Desk.Shelf;
@@ -9,6 +10,7 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <summary>A recipe's page in finished words.</summary>
 /// <param name="Sections">Beside the formula, in the order of the day.</param>
 /// <param name="Beneath">Under the formula, where there is room for it.</param>
+/// <param name="Ready">Null where the recipe has no step.</param>
 internal sealed record Sheet(
     HeadView Head,
     KitchenView Kitchen,
@@ -23,6 +25,7 @@ internal sealed record Sheet(
     IReadOnlyList<Section> Sections,
     IReadOnlyList<Section> Beneath,
     MethodView Method,
+    ReadyForm? Ready,
     string CommandLine)
 {
     /// <param name="state">What lies on the desk.</param>
@@ -47,6 +50,7 @@ internal sealed record Sheet(
             [.. sections.Where(section => section.Id != Views.Sections.Cooling)],
             [.. sections.Where(section => section.Id == Views.Sections.Cooling)],
             MethodMaker.Of(figures),
+            state.Recipe.Steps.Count == 0 ? null : ReadyForm.Of(state.File.Name, state.Setting.Question.First(ReadyAsk.Start), null, state.Setting.Question, voice),
             state.Setting.Read.CommandLine);
     }
 }

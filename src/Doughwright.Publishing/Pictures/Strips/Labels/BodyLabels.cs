@@ -15,22 +15,16 @@ internal static class BodyLabels
     /// <summary>The dough keeps labels off in uprights of this width.</summary>
     private const double Column = 10;
 
+    /// <summary>So narrow where a strand leaves its lane.</summary>
+    private const double Steep = 2;
+
     public static void Block(Sheet sheet)
     {
         foreach (var shape in sheet.Strands)
         {
-            // A part that is cooked down grows thinner on its way.
-            var (from, to) = (sheet.Place(shape.Strand.Start), sheet.Place(shape.FallStart));
-            for (var x = from; x < to; x += Column)
-            {
-                var right = Math.Min(to, x + Column);
-                var (first, last) = (sheet.Frame.Time.Minute(x), sheet.Frame.Time.Minute(right));
-                sheet.Placer.Block(new(
-                    x,
-                    sheet.Bench - Math.Max(shape.Top(first), shape.Top(last)),
-                    right,
-                    sheet.Bench - Math.Min(shape.Bottom(first), shape.Bottom(last))));
-            }
+            // A part that is cooked down grows thinner on its way; where it falls or rises into what takes it up, narrower uprights follow it.
+            Block(sheet, shape, sheet.Place(shape.Strand.Start), sheet.Place(shape.FallStart), Column);
+            Block(sheet, shape, sheet.Place(shape.FallStart), sheet.Place(shape.End), Steep);
         }
 
         foreach (var fold in sheet.Frame.Time.Folds)
@@ -46,6 +40,20 @@ internal static class BodyLabels
             {
                 sheet.Placer.Block(new(x, sheet.Bench - body.Top(sheet.Frame.Time.Minute(x + (Column / 2))), Math.Min(end, x + Column), sheet.Bench));
             }
+        }
+    }
+
+    private static void Block(Sheet sheet, StrandShape shape, double from, double to, double column)
+    {
+        for (var x = from; x < to; x += column)
+        {
+            var right = Math.Min(to, x + column);
+            var (first, last) = (sheet.Frame.Time.Minute(x), sheet.Frame.Time.Minute(right));
+            sheet.Placer.Block(new(
+                x,
+                sheet.Bench - Math.Max(shape.Top(first), shape.Top(last)),
+                right,
+                sheet.Bench - Math.Min(shape.Bottom(first), shape.Bottom(last))));
         }
     }
 

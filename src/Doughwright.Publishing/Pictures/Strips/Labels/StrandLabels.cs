@@ -17,6 +17,9 @@ internal static class StrandLabels
     private const double UnderStrand = 15;
     private const double BeforeJoin = 40;
 
+    /// <summary>Where a strand falls close over the words of a step, they stand so much lower.</summary>
+    private const double Lower = 6;
+
     /// <summary>Words of a step may run on so far under the next, whose words then begin behind them.</summary>
     private const double IntoNext = 30;
 
@@ -115,10 +118,11 @@ internal static class StrandLabels
         var (x, y) = (isBelow ? sheet.Place(shape.FallStart) + 6 : sheet.Place(strand.JoinStart) - 4, sheet.Bench - shape.Lane.Top - 6);
         var before = sheet.Words.Text(Engine.Quantities.Mass.FromGrams(strand.Track.Grams(strand.Start)));
         var after = sheet.Words.Text(Engine.Quantities.Mass.FromGrams(strand.Track.Grams(strand.JoinStart)));
-        if (after == before || !sheet.Placer.PutLines(x, [(Type.Value, y - 14, after), (Type.Key, y, sheet.Words.Text(warmth))], Anchor.End))
-        {
-            sheet.Placer.Put(Type.Key, x, y, sheet.Words.Text(warmth), Anchor.End);
-        }
+        // A strand that rises into the one above it would run through its own figure: that stands before it leaves its lane, or under it.
+        (double End, double Line)[] places = [(x, y), (sheet.Place(shape.FallStart) - 2, y), (sheet.Place(strand.JoinStart) - 4, sheet.Bench - shape.Lane.Bottom + UnderStrand)];
+        _ = places.Any(place =>
+            (after != before && sheet.Placer.PutLines(place.End, [(Type.Value, place.Line - 14, after), (Type.Key, place.Line, sheet.Words.Text(warmth))], Anchor.End))
+            || sheet.Placer.Put(Type.Key, place.End, place.Line, sheet.Words.Text(warmth), Anchor.End));
     }
 
     private static void Notches(Sheet sheet, StrandShape shape)
@@ -145,7 +149,7 @@ internal static class StrandLabels
             var end = steps[i].End is null ? sheet.Frame.Width : i + 1 < steps.Length ? sheet.Place(steps[i + 1].Start) + IntoNext : Math.Max(sheet.Place(shape.Strand.JoinStart) - 12, start + 60);
             foreach (var (x, words) in Wordings(sheet, steps[i]).SelectMany(words => Starts(sheet, start, end).Select(x => (x, words))))
             {
-                if (Type.Value.Width(words) <= end - x && sheet.Placer.Put(Type.Value, x, y, words))
+                if (Type.Value.Width(words) <= end - x && (sheet.Placer.Put(Type.Value, x, y, words) || sheet.Placer.Put(Type.Value, x, y + Lower, words)))
                 {
                     free = x + Type.Value.Width(words) + 8;
                     break;
