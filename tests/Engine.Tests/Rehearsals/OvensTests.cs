@@ -81,8 +81,9 @@ public class OvensTests
     [Fact]
     public void Section_BakesInTheOvenOfTheKitchen()
     {
-        double Minutes(Kitchen? kitchen) => Rehearser.Section(
-            Formula.Balance(Loaf, Larder.Shipped), Larder.Shipped, Request.Home with { Kitchen = kitchen }, "bake", TestContext.Current.CancellationToken)!.Minutes.Minutes;
+        var home = Rehearser.BakesAtHome(Formula.Balance(Loaf, Larder.Shipped), TestContext.Current.CancellationToken);
+        double Minutes(Kitchen? kitchen) => Rehearser.OverSections(
+            home, Larder.Shipped, Request.Home with { Kitchen = kitchen }, TestContext.Current.CancellationToken).Find("bake")!.Minutes.Minutes;
         Assert.Equal(35, Minutes(null), 1e-6);
         Assert.InRange(Minutes(With(traits => traits with { Hearth = null })), 35.5, 70);
         Assert.Equal(35, Minutes(With(traits => traits with { OffDial = TemperatureDelta.FromKelvins(-20) })), 0.5);

@@ -15,37 +15,34 @@ internal static class SectionBakes
     private const double Patience = 4;
 
     /// <summary>
-    /// What the author's oven gives in a bake, found from the author's minutes, and that bake as it goes at home; an oven as usual where nobody
-    /// timed it. Null where the step is no bake, its dough or its oven is not known, or no oven bakes it in those minutes.
+    /// A bake as it goes at home. What the oven gives is what the lanes found from the author's minutes, and what is then left of those minutes a pace,
+    /// so that home is home. Null where the step is no bake, its dough or its oven is not known, or its core does not get there.
     /// </summary>
     public static HomeBake? AtHome(RunResult home, string step, CancellationToken stop)
     {
-        if (home.Find(step) is not { Minutes: { } minutes, EndCelsius: { } core } authors || !double.IsFinite(minutes.Central) || Piece(home, step) is not ({ } piece, var lies))
+        if (home.Find(step) is not { Minutes: { } minutes, Bake: { } told } authors || !double.IsFinite(minutes.Central) || Piece(home, step) is not ({ } piece, var lies))
         {
             return null;
         }
 
-        if (authors.Anchor?.Scale is null)
-        {
-            return Followed(step, piece, lies, core.Central, MostSeconds(minutes.Central), heat: 1, stop) is { } usual ? new(1, 1, minutes.Central, usual) : null;
-        }
-
-        if (SectionTime.HeatFor(piece, core.Central, 60 * minutes.Central, stop) is not { } heat
-            || Followed(step, piece.Scaled(heat), lies, core.Central, MostSeconds(minutes.Central), heat, stop) is not { } baked)
-        {
-            return null;
-        }
-
-        // What is off by a hundredth at home is off as much here: home is home.
-        var pace = minutes.Central / baked.Minutes.Minutes;
-        return new(heat, pace, minutes.Central, baked.AtPace(pace));
+        var heat = told.Transfer.Central;
+        return Followed(step, piece.Scaled(heat), lies, new(told.Core.Central, told.Baked.Longer.Central), MostSeconds(minutes.Central), heat, stop) is not { } baked ? null
+            : authors.Anchor?.Scale is null ? new(heat, 1, minutes.Central, baked)
+            : new(heat, minutes.Central / baked.Minutes.Minutes, minutes.Central, baked.AtPace(minutes.Central / baked.Minutes.Minutes));
     }
 
-    /// <summary>The same bake here; null as above, and where the core never gets there.</summary>
+    /// <summary>The same bake here; null as above.</summary>
     /// <param name="home">Of the author's oven; null for a usual one.</param>
     public static BakedSection? Here(HomeBake? home, RunResult here, string step, CancellationToken stop) =>
-        here.Find(step) is { EndCelsius: { } target, Minutes: { } minutes } && double.IsFinite(minutes.Central) && Piece(here, step) is ({ } piece, var lies)
-            ? Followed(step, piece.Scaled(home?.Heat ?? 1), lies, target.Central, MostSeconds(home?.Minutes ?? minutes.Central), home?.Heat ?? 1, stop)?.AtPace(home?.Pace ?? 1)
+        here.Find(step) is { Bake: { } told, Minutes: { } minutes } && double.IsFinite(minutes.Central) && Piece(here, step) is ({ } piece, var lies)
+            ? Followed(
+                step,
+                piece.Scaled(home?.Heat ?? 1),
+                lies,
+                new(told.Core.Central, told.Baked.Longer.Central),
+                MostSeconds(home?.Minutes ?? minutes.Central),
+                home?.Heat ?? 1,
+                stop)?.AtPace(home?.Pace ?? 1)
             : null;
 
     private static double MostSeconds(double minutes) => 60 * Patience * minutes;
@@ -65,7 +62,7 @@ internal static class SectionBakes
             : (SectionOven.In(piece, SectionPieces.Lies(form), step, run.Stage), SectionPieces.Lies(form));
     }
 
-    private static BakedSection? Followed(string step, BakingPiece piece, bool lies, double core, double most, double heat, CancellationToken stop)
+    private static BakedSection? Followed(string step, BakingPiece piece, bool lies, SectionEnd ends, double most, double heat, CancellationToken stop)
     {
         var grid = SectionBake.WorkingGrid(piece);
         var march = new SectionMarch(piece, grid);
@@ -76,9 +73,9 @@ internal static class SectionBakes
             {
                 course.Add(moment);
                 fields.Add([.. march.State.Celsius]);
-                if (moment.Core >= core)
+                if (ends.Reached(course) is { } share)
                 {
-                    return Told(step, piece, grid, lies, course, fields, core, heat);
+                    return Told(step, piece, grid, lies, course, fields, share, heat);
                 }
             }
         }
@@ -90,10 +87,10 @@ internal static class SectionBakes
         return null;
     }
 
+    /// <param name="end">Which share of its last step the bake still takes.</param>
     private static BakedSection Told(
-        string step, BakingPiece piece, CylinderGrid grid, bool lies, List<SectionMoment> course, List<double[]> fields, double core, double heat)
+        string step, BakingPiece piece, CylinderGrid grid, bool lies, List<SectionMoment> course, List<double[]> fields, double end, double heat)
     {
-        var end = course.Count < 2 ? 0 : (core - course[^2].Core) / (course[^1].Core - course[^2].Core);
         if (course.Count > 1)
         {
             var (before, after) = (fields[^2], fields[^1]);

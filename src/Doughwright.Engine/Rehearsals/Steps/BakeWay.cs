@@ -10,6 +10,9 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// <param name="ColourMinutes">When the crust is as brown as at home; null where no bake at home says how brown that is.</param>
 internal sealed record BakeWay(BakedPiece Baked, OvenPiece Piece, PerLane Core, PerLane Minutes, PerLane Transfer, PerLane? ColourMinutes)
 {
+    /// <summary>How many times as long it takes over a section through the piece.</summary>
+    public double Moved { get; init; } = 1;
+
     public BakeTelling Tell()
     {
         var carried = Piece.CarriesOn(Minutes.Central, Transfer.Central, Baked.Pace.Central);
@@ -18,10 +21,10 @@ internal sealed record BakeWay(BakedPiece Baked, OvenPiece Piece, PerLane Core, 
             ToTemperature(Baked.Surface(Minutes)),
             ToPercent(Baked.Loss(Minutes)),
             Temperature.FromCelsius(Core.Central),
-            Duration.FromMinutes(Minutes.Central / Baked.Longer.Central),
+            Duration.FromMinutes(Moved * Minutes.Central / Baked.Longer.Central),
             Temperature.FromCelsius(carried.Celsius),
             Duration.FromMinutes(carried.Minutes),
-            ColourMinutes is { Central: var likely } && double.IsFinite(likely) ? Duration.FromMinutes(likely) : null,
+            ColourMinutes is { Central: var likely } && double.IsFinite(likely) ? Duration.FromMinutes(Moved * likely) : null,
             ColourMinutes is { } colour ? Crusts.Rank(Minutes.Central, colour.Central) : null);
     }
 

@@ -21,6 +21,7 @@ internal static class SectionMove
         {
             Minutes = told.Each((lane, minutes) => lane == 0 ? likely : times * minutes),
             MovedFrom = told.Central,
+            Bake = outcome.Bake is { } bake ? bake with { Moved = times } : null,
             Way = outcome.Way is { } way ? () => [.. way().Select(point => point with { Minutes = times * point.Minutes })] : null,
             Why = () => Reason.From("bake-minutes", likely, "min", [.. Reasons(likely, told.Central), .. outcome.Why?.Invoke().Parts ?? []]),
         };
@@ -29,6 +30,6 @@ internal static class SectionMove
     private static Reason[] Reasons(double likely, double told) =>
     [
         Reason.Leaf("bake-over-section", likely, "min", source: "house-bake-section"),
-        Reason.Leaf("bake-along-radius", told, "min", source: "house-bake"),
+        Reason.Leaf("bake-along-radius", told, "min", source: "house-bake-lanes"),
     ];
 }
