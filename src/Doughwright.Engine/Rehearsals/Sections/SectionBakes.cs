@@ -29,7 +29,7 @@ internal static class SectionBakes
             return Followed(step, piece, lies, core.Central, MostSeconds(minutes.Central), heat: 1, stop) is { } usual ? new(1, 1, minutes.Central, usual) : null;
         }
 
-        if (SectionTime.HeatFor(piece, core.Central, 60 * minutes.Central, stop) is not { } heat
+        if (HeatFor(piece, core.Central, 60 * minutes.Central, stop) is not { } heat
             || Followed(step, piece.Scaled(heat), lies, core.Central, MostSeconds(minutes.Central), heat, stop) is not { } baked)
         {
             return null;
@@ -38,6 +38,19 @@ internal static class SectionBakes
         // What is off by a hundredth at home is off as much here: home is home.
         var pace = minutes.Central / baked.Minutes.Minutes;
         return new(heat, pace, minutes.Central, baked.AtPace(pace));
+    }
+
+    private static double? HeatFor(BakingPiece piece, double core, double seconds, CancellationToken stop)
+    {
+        try
+        {
+            return SectionTime.HeatFor(piece, core, seconds, stop);
+        }
+        catch (SectionUnsolvedException)
+        {
+            // As good as no such oven: no section is told then.
+            return null;
+        }
     }
 
     /// <summary>The same bake here; null as above, and where the core never gets there.</summary>
