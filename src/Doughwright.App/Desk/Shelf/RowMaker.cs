@@ -1,8 +1,10 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Recipes.Views;
+using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Publishing.Pictures.Drawing;
@@ -28,7 +30,7 @@ internal static class RowMaker
         }
 
         var recipe = reading.Recipe!;
-        var rehearsal = Rehearser.Rehearse(recipe, Larder.Shipped, new Request { Kitchen = kitchen }, LikelyLane);
+        var rehearsal = Rehearsed(recipe, new Request { Kitchen = kitchen });
         var drawable = Drawable.Of(rehearsal);
         var open = FindingList.Judged(file.Text, recipe, findings, RecipeChecks.Of(recipe), rehearsal.Formula.Findings, rehearsal.Findings).Open;
         var row = new KeptRow
@@ -43,5 +45,15 @@ internal static class RowMaker
                 .Select(step => new KeptAhead(StepName.Of(step, voice), -step.Start!.Value.Minutes))],
         };
         return (row, drawable);
+    }
+
+    /// <summary>A bake that has to be computed goes by its section, as on the recipe's own page. A row is kept, so this is done once.</summary>
+    private static Rehearsal Rehearsed(Recipe recipe, Request request)
+    {
+        var formula = Formula.Balance(recipe, Larder.Shipped);
+        var once = Rehearser.Rehearse(formula, Larder.Shipped, request, LikelyLane);
+        return once.HasComputedBake
+            ? Rehearser.Rehearse(formula, Larder.Shipped, Rehearser.OverSections(Rehearser.BakesAtHome(formula), Larder.Shipped, request).Request, LikelyLane)
+            : once;
     }
 }

@@ -45,7 +45,8 @@ internal static class SectionTime
     private static double? Solve(BakingPiece piece, CylinderGrid grid, double core, double seconds, CancellationToken stop)
     {
         var (at, slope) = (0.0, FirstExponent);
-        var (low, high) = (-Elementary.Log(MostTimes), Elementary.Log(MostTimes));
+        var (least, most) = (-Elementary.Log(MostTimes), Elementary.Log(MostTimes));
+        var (low, high, isTried) = (least, most, false);
         (double At, double Off)? last = null;
         for (var bake = 0; bake < MostBakes; bake++)
         {
@@ -65,8 +66,11 @@ internal static class SectionTime
             (low, high) = off > 0 ? (at, high) : (low, at);
             last = (at, off);
             var next = double.IsFinite(off) ? at - (off / slope) : at + FirstLeap;
-            at = next > low && next < high ? next : (low + high) / 2;
-            if (high - low < 1e-6)
+            var isBeyond = !isTried && (next >= most || next <= least);
+            // What seems to ask for more than any oven gives, or for less, is tried there once: if that is not enough, no oven does it.
+            at = isBeyond ? Math.Clamp(next, least, most) : next > low && next < high ? next : (low + high) / 2;
+            isTried |= isBeyond;
+            if (high - low < 1e-6 || low >= most || high <= least)
             {
                 return null;
             }

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Doughwright.App.Json;
+using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
@@ -26,7 +27,7 @@ public sealed class QuestionReaderTests : IDisposable
     {
         var read = bench.Read(query);
         Assert.Empty(read.Refusals);
-        var here = Rehearser.Rehearse(Bench.Rolls, Larder.Shipped, read.Request);
+        var here = Rehearser.RehearseOverSections(Formula.Balance(Bench.Rolls, Larder.Shipped), Larder.Shipped, read.Request, TestContext.Current.CancellationToken).Rehearsal;
         var mine = JsonNode.Parse(RehearsalJson.Write(Stamp.Of(Bench.Rolls), here, new([], []), new(Words.Shipped, MeasureSystem.Metric)))!.AsObject();
         var theirs = JsonNode.Parse(Run.Of(["rehearse", House.PotatoRolls, "--json", .. options]).Output)!.AsObject();
         mine.Remove("findings");

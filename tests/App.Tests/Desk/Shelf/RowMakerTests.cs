@@ -1,4 +1,5 @@
 using Doughwright.App.Desk.Shelf;
+using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
@@ -36,7 +37,8 @@ public class RowMakerTests
         var there = kitchen is null ? null : ShelfKitchen.Find(scratch.Folder, kitchen)!.Kitchen;
         var bytes = scratch.Folder.Recipe(name)!;
         var recipe = RecipeText.Read(System.Text.Encoding.UTF8.GetString(bytes)).Recipe!;
-        var ordinary = Rehearser.Rehearse(recipe, Larder.Shipped, new Request { Kitchen = there });
+        var ordinary = Rehearser.RehearseOverSections(
+            Formula.Balance(recipe, Larder.Shipped), Larder.Shipped, new() { Kitchen = there }, TestContext.Current.CancellationToken).Rehearsal;
 
         var (row, drawable) = RowMaker.Make(bytes, there, Metric);
 
