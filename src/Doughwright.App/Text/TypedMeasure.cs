@@ -14,9 +14,11 @@ internal static class TypedMeasure
             return MixedNumber.Printed(source.Typed);
         }
 
-        // A typed weight is worth a word where the table has the other system.
-        var isUs = source.Mass is not null && source.Typed.TrimEnd() is var typed && (typed.EndsWith("oz", StringComparison.Ordinal) || typed.EndsWith("lb", StringComparison.Ordinal));
+        // A typed weight is worth a word where the table has the other system, and not where it reads the same: small US weights are grams.
+        var typed = source.Typed.TrimEnd();
+        var isUs = source.Mass is not null && (typed.EndsWith("oz", StringComparison.Ordinal) || typed.EndsWith("lb", StringComparison.Ordinal));
         return source.Mass is not null && isUs == (measures == MeasureSystem.Metric) && QuantityText.TryMass(source.Typed).Value == source.Mass
+            && Show.Mass(line.Mass, measures).Replace('\u00a0', ' ') != typed
             ? source.Typed
             : null;
     }
