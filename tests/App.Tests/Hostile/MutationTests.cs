@@ -57,8 +57,9 @@ public class MutationTests(ITestOutputHelper output)
         Assert.Equal(Reached.Page, came);
     }
 
-    /// <summary>Texts of the million that once broke something: sourdough in next to no flour.</summary>
+    /// <summary>Texts of the million that once broke something: sourdough in next to no flour, a bake beyond all bakes.</summary>
     [Theory]
+    [InlineData(14547)]
     [InlineData(603729)]
     [InlineData(813246)]
     public void WhatOnceBroke_DoesNoHarm(int number) => SpoiledText.Try(Mutations.Text(number), Reached.Page);

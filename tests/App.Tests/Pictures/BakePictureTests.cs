@@ -5,6 +5,7 @@ using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Sections;
 using Doughwright.Publishing.Pictures.Bake;
+using Doughwright.Publishing.Pictures.Files;
 
 namespace Doughwright.App.Tests.Pictures;
 
@@ -30,6 +31,17 @@ public class BakePictureTests
         Assert.DoesNotContain("NaN", svg.ToString(), StringComparison.Ordinal);
         Assert.DoesNotContain('{', svg.ToString());
         Assert.Equal(lies ? 3 : 4, svg.Elements("text").Count(text => Number(text.Attribute("x")!.Value) > BakeFrame.Right + 10 && Number(text.Attribute("y")!.Value) < BakeFrame.Foot + 10));
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void File_StandsAlone_AndIsPaintedWhole(bool lies)
+    {
+        var file = PictureFile.Of(BakePicture.Draw(Sample(lies), Step, PictureSamples.Metric, "p"), Ground.Light, 700);
+        Assert.DoesNotContain("var(", file.ToSvg(), StringComparison.Ordinal);
+        Assert.DoesNotContain("color-mix", file.ToSvg(), StringComparison.Ordinal);
+        Assert.Empty(file.ToPng().Missing);
     }
 
     [Fact]

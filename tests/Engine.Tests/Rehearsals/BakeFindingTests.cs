@@ -39,6 +39,16 @@ public class BakeFindingTests
     }
 
     [Fact]
+    public void BakeBeyondAllBakes_StandsAsWritten_AndSaysSo()
+    {
+        var home = Of(Measured, "    measured: 5124 min");
+        Assert.Equal(5124, home.FindStep("bake")!.Time!.Value.Likely.Minutes, 1e-9);
+        Assert.Null(home.FindStep("bake")!.Bake);
+        Assert.Contains(home.Findings, finding => finding is { Kind: "bake-too-long", Place: "steps.bake" });
+        Assert.InRange(Of(Measured, "    measured: 5124 min", new() { Pour = Temperature.FromCelsius(93) }).FindStep("bake")!.Time!.Value.Likely.Minutes, 5, 40);
+    }
+
+    [Fact]
     public void BulkThatCannotBe_IsToldAndCarriesNothing()
     {
         var home = Of("    ends: at 2 times its volume", "    ends: at 9 times its volume");

@@ -3,6 +3,7 @@ using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.App.Text;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Readying;
 using Doughwright.Publishing.Wording;
 
@@ -17,7 +18,7 @@ internal sealed record ReadyView(string Said, IReadOnlyList<ReadyWayView> Ways, 
     /// <param name="ask">With hours.</param>
     public static ReadyView Of(RecipeFile file, ReadyAsk ask, Voice voice)
     {
-        var answer = Ready.Answer(file.Recipe!, Larder.Shipped, ask.Read.Request, ask.Hours!.Wanted);
+        var answer = Ready.Answer(file.Recipe!, Larder.Shipped, Rehearser.RehearseOverSections(file.Formula!, Larder.Shipped, ask.Read.Request).Request, ask.Hours!.Wanted);
         var words = new ReadyWords(answer, ask.Hours, voice);
         var findings = FindingList.Of(file.Text, file.Recipe!, answer.AsWritten, ask.Read.KitchenFindings, file.Findings);
         return new(

@@ -34,6 +34,9 @@ internal sealed class OvenPiece
     /// <summary>Baking is followed until so many times the usual bake of such a piece.</summary>
     private const double LongestBake = 4;
 
+    /// <summary>And until half as long again as the author took, if that was no longer than this.</summary>
+    public static readonly Duration MostFollowed = Duration.FromHours(16);
+
     private readonly RadialPiece[] pieces;
     private readonly RadialLanes lanes;
     private readonly RadialGrid grid;

@@ -64,6 +64,15 @@ internal static class OvenSteps
         var home = input.ToMeet?.Time ?? (input.IsHome ? AuthorsMinutes(step) : null);
         if (home is { } minutes)
         {
+            if (minutes > OvenPiece.MostFollowed)
+            {
+                return PlainSteps.NotCarried(input, after, start) with
+                {
+                    Dial = dial,
+                    Findings = [StepFindings.About(step, "bake-too-long", Grade.Warning, false, ("minutes", minutes), ("most", OvenPiece.MostFollowed))],
+                };
+            }
+
             var read = (StatedTime.IsEstimate(step) ? stage.Priors.BakeEstimate : stage.Priors.BakeReading) * minutes.Minutes;
             var (transfer, baked) = piece.Fit(core, read, target.IsMeasured, stage.Priors.Transfer);
             if (!double.IsFinite(baked.Pace.Central) || !double.IsFinite(baked.Longer.Central))

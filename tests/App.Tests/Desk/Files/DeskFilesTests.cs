@@ -105,7 +105,7 @@ public sealed class DeskFilesTests
     }
 
     [Theory]
-    [InlineData("of=rse", "strip, tall, rise, heat, balance and place")]
+    [InlineData("of=rse", "strip, tall, rise, heat, balance, bake and place")]
     [InlineData("of=rise&step=mix", "bulk and proof")]
     [InlineData("of=strip&air=900C", "900")]
     [InlineData("of=strip&width=7", "160")]

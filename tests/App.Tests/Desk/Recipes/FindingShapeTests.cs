@@ -8,6 +8,9 @@ namespace Doughwright.App.Tests.Desk.Recipes;
 /// <summary>Which mark a finding bears.</summary>
 public sealed class FindingShapeTests
 {
+    /// <summary>Of published cases, which never stand on the desk.</summary>
+    private const string OfACase = "case-";
+
     [Fact]
     public void KindsOfWhatIsMissing_AreKindsThereAre() =>
         Assert.Empty(FindingShape.Missing.Except(KindScan.Findings().Keys));
@@ -18,7 +21,7 @@ public sealed class FindingShapeTests
 
     [Fact]
     public void EveryKindNamedMissing_IsMissing() =>
-        Assert.Empty(KindScan.Findings().Keys.Where(kind => kind.EndsWith("-missing", StringComparison.Ordinal) && kind is not ("colon-missing" or "id-missing" or "number-missing")).Except(FindingShape.Missing));
+        Assert.Empty(KindScan.Findings().Keys.Where(kind => kind.EndsWith("-missing", StringComparison.Ordinal) && kind is not ("colon-missing" or "id-missing" or "number-missing") && !kind.StartsWith(OfACase, StringComparison.Ordinal)).Except(FindingShape.Missing));
 
     [Theory]
     [InlineData("cue-missing", Grade.Warning, MarkShape.Missing)]

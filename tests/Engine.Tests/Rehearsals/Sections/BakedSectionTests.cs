@@ -24,7 +24,9 @@ public class BakedSectionTests
         {
             var section = In(recipe, null, bake.Id);
             Assert.NotNull(section);
-            Assert.Equal(bake.EndTemperature!.Value.Celsius, section.Course[^1].Core.Celsius, 1e-6);
+            // A core that the author measured is met; one that nobody did is done by then, and nobody knows by how much more.
+            var (core, told) = (section.Course[^1].Core.Celsius, bake.Bake!());
+            Assert.True(told.CoreAfter < bake.Time!.Value.Likely - Duration.FromMinutes(0.1) ? core > told.DoneCore.Celsius : Math.Abs(core - bake.EndTemperature!.Value.Celsius) < 1e-6, $"{core}");
             if (recipe.FindStep(bake.Id)!.Measured?.Time is { } minutes)
             {
                 Assert.Equal(minutes.Minutes, section.Minutes.Minutes, 1e-6);
