@@ -101,7 +101,7 @@ internal sealed class RehearsalText
         return string.Join(' ', sentences);
     }
 
-    /// <summary>Bakes that take another time over their section than along one radius.</summary>
+    /// <summary>What comes out of the oven, and bakes that take another time over their section than along one radius.</summary>
     private void WriteBakes()
     {
         foreach (var step in rehearsal.Steps)
@@ -110,6 +110,13 @@ internal sealed class RehearsalText
             {
                 page.Gap();
                 page.Paragraph(voice.Say("section.told", ("step", StepName.Of(step, voice)), ("time", time), ("radius", radius)));
+            }
+
+            var told = string.Join(' ', BakeSentences.Of(step, voice));
+            if (told.Length > 0)
+            {
+                page.Gap();
+                page.Paragraph(voice.Say("bake.of", ("step", StepName.Of(step, voice)), ("told", told)));
             }
         }
     }

@@ -1,9 +1,10 @@
 using Doughwright.App.Desk.Places;
 using Doughwright.App.Desk.Recipes.Telling;
+using Doughwright.App.Text;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Sections;
+using Doughwright.Engine.Rehearsals;
 using Doughwright.Publishing.Pictures.Drawing;
 
 namespace Doughwright.App.Desk.Recipes.Views;
@@ -104,7 +105,8 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
     {
         var section = figures.State.Bakes?.Find(step.Id);
         var saves = pictures.BakeSaves(step.Id, figures.StepName(step));
-        var matter = Plain(step, "");
+        var plain = Plain(step, "");
+        var matter = plain with { Fact = Told.Join([plain.Fact, .. BakeSentences.Of(step, voice).Select(Told.Of)], " ") };
         return figures.State.AwaitsBakes ? matter with { State = BakeState(step, section), Meanwhile = saves[0] }
             : section is null ? matter with { State = BakeState(step, section) }
             : matter with
