@@ -2,8 +2,8 @@ using Doughwright.Engine.Heat;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Steps;
-using Doughwright.Engine.TextForm;
 using Doughwright.Engine.Shapes;
+using Doughwright.Engine.TextForm;
 
 namespace Doughwright.Engine.Cases.Kinds;
 

@@ -5,8 +5,8 @@ using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Sections;
-using Doughwright.Engine.TextForm;
 using Doughwright.Engine.Tests.TextForm;
+using Doughwright.Engine.TextForm;
 
 namespace Doughwright.Engine.Tests.Rehearsals.Sections;
 

@@ -3,8 +3,8 @@ using Doughwright.App.Desk.Recipes.Telling;
 using Doughwright.App.Text;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Rehearsals.Sections;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Sections;
 using Doughwright.Publishing.Pictures.Drawing;
 
 namespace Doughwright.App.Desk.Recipes.Views;
@@ -105,8 +105,7 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
     {
         var section = figures.State.Bakes?.Find(step.Id);
         var saves = pictures.BakeSaves(step.Id, figures.StepName(step));
-        var plain = Plain(step, "");
-        var matter = plain with { Fact = Told.Join([plain.Fact, .. BakeSentences.Of(step, voice).Select(Told.Of)], " ") };
+        var matter = Plain(step, "");
         return figures.State.AwaitsBakes ? matter with { State = BakeState(step, section), Meanwhile = saves[0] }
             : section is null ? matter with { State = BakeState(step, section) }
             : matter with
@@ -119,10 +118,13 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
             };
     }
 
-    /// <summary>What is being computed, and then what it did to the figure: said where the figure stands.</summary>
-    private Told? BakeState(RehearsedStep step, BakedSection? section) => (step, section) switch
+    /// <summary>What comes out, what is still being computed, and then what that did to the figure: said where the figure stands.</summary>
+    private Told? BakeState(RehearsedStep step, BakedSection? section) =>
+        Told.Join([.. BakeSentences.Of(step, voice).Select(Told.Of), OverSection(step, section)], " ") is { IsEmpty: false } said ? said : null;
+
+    private Told OverSection(RehearsedStep step, BakedSection? section) => (step, section) switch
     {
-        _ when figures.Here.Recipe.FindStep(step.Id)?.Oven is null => null,
+        _ when figures.Here.Recipe.FindStep(step.Id)?.Oven is null => Told.Nothing,
         _ when figures.State.AwaitsBakes => Told.Of(voice.Words[step.Basis == Basis.Computed ? "section.progress" : "section.progress-timed"]),
         (_, null) => Told.Of(voice.Words[step.Time is null || step.Basis != Basis.Computed ? "section.none-timed" : "section.none"]),
         ({ AlongRadius: { } radius, Time.Likely: var time }, _) => Show.Duration(radius) == Show.Duration(time)
