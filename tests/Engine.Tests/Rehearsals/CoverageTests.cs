@@ -10,8 +10,9 @@ using Doughwright.Engine.TextForm;
 namespace Doughwright.Engine.Tests.Rehearsals;
 
 /// <summary>
-/// What a range of 10 to 90 % is worth. Five hundred doughs, ovens and hands are drawn from the priors; each is baked at home by the model, timed by
-/// its author with an author's error, and told to another kitchen. How often does the range told there hold what that dough does there?
+/// What a range of 10 to 90 % is worth once a step is timed at home. Five hundred times all that is uncertain is drawn from the priors; each is baked at
+/// home by the model, timed by its author with an author's error, and told to a colder kitchen higher up with the same oven. How often does the range
+/// told there hold what that dough does there?
 /// </summary>
 /// <remarks>Authors misread a rise and a bake by what the sources rise-reading and bake-reading give. It tells that ranges follow from the priors, not that the priors are right: that is for the published cases.</remarks>
 public class CoverageTests(ITestOutputHelper output)

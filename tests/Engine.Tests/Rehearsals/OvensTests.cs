@@ -14,6 +14,7 @@ namespace Doughwright.Engine.Tests.Rehearsals;
 public class OvensTests
 {
     private static readonly Recipe Loaf = RecipeText.Read(Texts.Read("tests/data/texts/hearth-loaf.yaml")).Recipe!;
+    private static readonly Recipe Unsteamed = Loaf with { Steps = [.. Loaf.Steps.Select(step => step with { Steam = null })] };
 
     private static RehearsedStep BakeIn(Kitchen? kitchen = null) => RehearsalIn(kitchen).FindStep("bake")!;
 
@@ -81,13 +82,18 @@ public class OvensTests
     [Fact]
     public void Section_BakesInTheOvenOfTheKitchen()
     {
-        var home = Rehearser.BakesAtHome(Formula.Balance(Loaf, Larder.Shipped), TestContext.Current.CancellationToken);
+        var home = Rehearser.BakesAtHome(Formula.Balance(Unsteamed, Larder.Shipped), TestContext.Current.CancellationToken);
         double Minutes(Kitchen? kitchen) => Rehearser.OverSections(
             home, Larder.Shipped, Request.Home with { Kitchen = kitchen }, TestContext.Current.CancellationToken).Find("bake")!.Minutes.Minutes;
         Assert.Equal(35, Minutes(null), 1e-6);
         Assert.InRange(Minutes(With(traits => traits with { Hearth = null })), 35.5, 70);
         Assert.Equal(35, Minutes(With(traits => traits with { OffDial = TemperatureDelta.FromKelvins(-20) })), 0.5);
     }
+
+    /// <summary>Where an oven steams, the figure along one radius, which carries that, is not replaced.</summary>
+    [Fact]
+    public void Section_IsNotTold_OfASteamedBake() =>
+        Assert.Null(Rehearser.OverSections(Rehearser.BakesAtHome(Formula.Balance(Loaf, Larder.Shipped), TestContext.Current.CancellationToken), Larder.Shipped, Request.Home, TestContext.Current.CancellationToken).Find("bake"));
 
     [Theory]
     [InlineData("    on: stone\n", "    on: stone\n    lid: off after 20 min\n", "lid-of-nothing")]

@@ -51,6 +51,10 @@ internal static class RadialBake
     public static BakeTrace UntilDone(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] core, double[]? beyond = null) =>
         Run(grid, lanes, new Ending(beyond ?? Every(1, lanes.Count), core), new(clock, lanes.Count));
 
+    /// <summary>Bakes each pack until its cores have passed their targets in °C and so many seconds are over as well, or until the clock has run out.</summary>
+    public static BakeTrace UntilDoneAnd(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] core, double[] seconds) =>
+        Run(grid, lanes, new Ending(Every(1, lanes.Count), core, seconds), new(clock, lanes.Count));
+
     /// <summary>When each core has passed its target, in s; infinite when it had not by the end of the clock.</summary>
     public static double[] TimesTo(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] core)
     {
@@ -73,13 +77,18 @@ internal static class RadialBake
     }
 
     /// <summary>When a pack has baked long enough: at so many seconds, or so many times as long as its core took.</summary>
-    private sealed record Ending(double[] Times, double[]? Core)
+    private sealed record Ending(double[] Times, double[]? Core, double[]? Least = null)
     {
         public bool Reached(BakeTrace trace, int step, int lane, int width)
         {
             for (var each = lane; each < lane + width; each++)
             {
                 var seconds = trace.Clock.Seconds[step];
+                if (Least is { } least && seconds < least[each])
+                {
+                    return false;
+                }
+
                 if (Core is { } target
                     ? !(trace.Core[(step * trace.Lanes) + each] >= target[each]) || seconds < Times[each] * trace.When(trace.Core, each, target[each], step)
                     : !(seconds >= Times[each]))

@@ -4,7 +4,7 @@ namespace Doughwright.Engine.Rehearsals.Sections;
 
 /// <summary>A bake computed over a section through the piece: the likely answer, without a range of its own.</summary>
 /// <param name="Step">Id of the bake.</param>
-/// <param name="Minutes">Until the core is done, from when the piece goes in.</param>
+/// <param name="Minutes">From going in until it comes out.</param>
 /// <param name="Lies">Whether the axis of the piece lies, as in a stick or a tin; else it stands.</param>
 /// <param name="Radius">Of the risen piece as a cylinder about its axis.</param>
 /// <param name="Height">Along the axis.</param>

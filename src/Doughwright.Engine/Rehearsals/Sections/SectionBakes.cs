@@ -55,6 +55,11 @@ internal static class SectionBakes
             return null;
         }
 
+        if (!SectionOven.Carries(step, run.Stage))
+        {
+            return null;
+        }
+
         var portion = before.Divided(run.Stage, step.Component);
         var form = RisenForm.Of(step, portion, run.Stage);
         return form is null || SectionPieces.Of(portion, form, start.Central, oven, run.Stage) is not { } piece

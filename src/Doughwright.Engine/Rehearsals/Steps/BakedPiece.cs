@@ -14,8 +14,9 @@ internal sealed record BakedPiece(BakeTrace Trace, PerLane Pace, PerLane Longer)
     /// <summary>A bake is followed for so many times what its core takes, to see when its crust is as brown as at home.</summary>
     public const double Beyond = 1.5;
 
-    /// <summary>Minutes until each piece comes out; infinite where its core does not come to its target.</summary>
-    public PerLane MinutesFor(PerLane core) => MinutesTo(core).With(Longer, (minutes, longer) => minutes * longer);
+    /// <summary>Minutes until each piece comes out; infinite where its core does not come to its target, or stays longer than it is followed.</summary>
+    public PerLane MinutesFor(PerLane core) => MinutesTo(core).Each((lane, minutes) =>
+        minutes * Longer[lane] is var stays && 60 * stays * Whole(lane) <= Trace.Clock.Seconds[^1] ? stays : double.PositiveInfinity);
 
     /// <summary>Minutes until each core has come to its target; infinite where it does not.</summary>
     public PerLane MinutesTo(PerLane core) => core.Each((lane, target) =>

@@ -23,7 +23,7 @@ internal sealed class OvenPiece
     /// </summary>
     private static readonly RootTolerance Tolerance = new(1e-3, 0.01, MaxEvaluations: 30, MaxExpansions: 1);
 
-    /// <summary>The minutes to a core go about with this power of one over what the oven gives: only how two causes share a difference hangs on it.</summary>
+    /// <summary>The minutes to a core go about with this power of one over what the oven gives: only how two causes share a difference hangs on it. A choice.</summary>
     private const double TimeByHeat = 0.6;
 
     private static readonly double OvensShare =
@@ -81,7 +81,7 @@ internal sealed class OvenPiece
                 Effectiveness = stage.Priors.Effectiveness[lane],
                 Skin = stage.Priors.Skin[lane],
                 Oven = BakeLaws.Oven(step, stage, elsewhere ? stage.Priors.OvenBias[lane] : 0),
-                Shut = risenForm.Shape switch { PieceShape.TinLoaf => ShutByTin, PieceShape.Sheet => ShutBelow, _ => step.On == BakedOn.Rack ? 0 : ShutByTray },
+                Shut = risenForm.Shape switch { PieceShape.TinLoaf => ShutByTin, PieceShape.Sheet => ShutBelow, _ => step.On switch { BakedOn.Rack => 0, BakedOn.Stone => Ovens.UsualUnder, _ => ShutByTray } },
             };
         }
 
@@ -100,11 +100,10 @@ internal sealed class OvenPiece
     {
         var (seconds, target, before) = (Padded(minutes, each => each * 60), Padded(core, each => each), Padded(likely, Elementary.Log));
         var (rough, moments) = (RadialBake.RoughGrid(grid.Dimensions), RadialBake.RoughClockFor(pieces[0].Mass, LongestBake, authors));
-        var times = new double[lanes.Count];
         var found = LaneRoots.From(
             (logs, off) =>
             {
-                times = RadialBake.TimesTo(rough, moments, With(logs), target);
+                var times = RadialBake.TimesTo(rough, moments, With(logs), target);
                 for (var lane = 0; lane < off.Length; lane++)
                 {
                     // A core that is not there by the end of the clock counts by its sign.
@@ -117,8 +116,7 @@ internal sealed class OvenPiece
             rising: true,
             Tolerance);
         double[] logs = [.. found.Select(root => root.X)];
-        times = RadialBake.TimesTo(rough, moments, With(logs), target);
-        var trace = RadialBake.UntilDone(grid, clock, With(logs), target, [.. times.Select((time, lane) => Math.Max(1, 1.1 * seconds[lane] / time))]);
+        var trace = RadialBake.UntilDoneAnd(grid, clock, With(logs), target, seconds);
         var longer = core.Each((lane, celsius) => seconds[lane] / trace.When(trace.Core, lane, celsius));
         var transfer = new PerLane([.. logs.Take(core.Count).Select(Elementary.Exp)]);
         var pace = longer.Map(ratio => measured ? 1 / ratio : Math.Max(1, 1 / ratio));
@@ -129,7 +127,7 @@ internal sealed class OvenPiece
     public BakedPiece Bake(PerLane core, PerLane transfer, PerLane pace, PerLane longer)
     {
         var (stays, quicker) = (Padded(longer, each => each), Padded(pace, each => each));
-        double[] beyond = [.. stays.Select((times, lane) => Math.Max(1, BakedPiece.Beyond * times / quicker[lane]))];
+        double[] beyond = [.. stays.Select((times, lane) => BakedPiece.Beyond * Math.Max(1, times) / Math.Min(1, quicker[lane]))];
         return new(RadialBake.UntilDone(grid, clock, With(Padded(transfer, Elementary.Log)), Padded(core, each => each), beyond), pace, longer);
     }
 

@@ -1,3 +1,6 @@
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+
 namespace Doughwright.Engine.Rehearsals.Steps;
 
 /// <summary>
@@ -21,11 +24,18 @@ internal static class SectionMove
         {
             Minutes = told.Each((lane, minutes) => lane == 0 ? likely : times * minutes),
             MovedFrom = told.Central,
+            Findings = [.. outcome.Findings.Select(finding => Moved(finding, times))],
             Bake = outcome.Bake is { } bake ? bake with { Moved = times } : null,
             Way = outcome.Way is { } way ? () => [.. way().Select(point => point with { Minutes = times * point.Minutes })] : null,
             Why = () => Reason.From("bake-minutes", likely, "min", [.. Reasons(likely, told.Central), .. outcome.Why?.Invoke().Parts ?? []]),
         };
     }
+
+    /// <summary>What is said of core and crust is said of the minutes that are told.</summary>
+    private static Finding Moved(Finding finding, double times) => finding.Kind is not ("pale-when-done" or "brown-before-done") ? finding : finding with
+    {
+        Arguments = finding.Arguments.ToDictionary(argument => argument.Key, argument => argument.Value is Duration time ? times * time : argument.Value),
+    };
 
     private static Reason[] Reasons(double likely, double told) =>
     [
