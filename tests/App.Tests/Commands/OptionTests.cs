@@ -94,7 +94,7 @@ public class OptionTests
         Assert.Contains("m, in, ft", Rehearse("--altitude", "1200").Messages, StringComparison.Ordinal);
     }
 
-    /// <summary>Limits of the issue that asked for the command line; each value lies just outside.</summary>
+    /// <summary>Limits of the command line; each value lies just outside.</summary>
     [Theory]
     [InlineData("--air", "-5.1C", "−5", "45")]
     [InlineData("--air", "45.1C", "−5", "45")]

@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace Doughwright.App.Tests.Scenarios;
 
 /// <summary>
-/// The potato rolls in other kitchens. Windows are those of the issue; the figures in their middle are what a model of this kind gives with
+/// The potato rolls in other kitchens. Windows were set before the model was written; the figures in their middle are what a model of this kind gives with
 /// its defaults: expected from the model, not evidence.
 /// </summary>
 public class AwayScenarios

@@ -2,7 +2,7 @@ using System.Text.Json;
 
 namespace Doughwright.App.Tests.Scenarios;
 
-/// <summary>The same scald in other bowls, and a puree that was weighed. Numbers and tolerances are those of the issue.</summary>
+/// <summary>The same scald in other bowls, and a puree that was weighed. Numbers and tolerances were set before the model was written.</summary>
 public class BowlAndPureeScenarios
 {
     /// <summary>80 g flour at 21 °C and 100 g water; computed by hand in the corrections sheet, 2, from handbook heats.</summary>

@@ -2,7 +2,7 @@ using System.Text.Json;
 
 namespace Doughwright.App.Tests.Scenarios;
 
-/// <summary>The potato rolls where they were written. Numbers and tolerances are those of the issue that asked for them.</summary>
+/// <summary>The potato rolls where they were written. Numbers and tolerances were set before the model was written.</summary>
 public class HomeScenarios
 {
     [Fact]
@@ -32,7 +32,7 @@ public class HomeScenarios
         Assert.Equal(Scene.Rehearse(options).Run.Output, Scene.Rehearse(options).Run.Output);
     }
 
-    /// <summary>Computed by hand in the issue from the table's waters.</summary>
+    /// <summary>Computed by hand from the table's waters.</summary>
     [Fact]
     public void TrueFormula()
     {
@@ -91,7 +91,7 @@ public class HomeScenarios
     }
 
     /// <summary>
-    /// About 1.6 K, expected from the model. The window is what the issue allows to the parts: 0.6 °C on both move this dough by 0.3 °C.
+    /// About 1.6 K, expected from the model. The window is what was allowed to the parts beforehand: 0.6 °C on both move this dough by 0.3 °C.
     /// </summary>
     [Fact]
     public void MeasuredDough_SolvesTheHandlingRise()

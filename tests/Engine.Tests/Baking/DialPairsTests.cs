@@ -29,7 +29,7 @@ public class DialPairsTests
         Assert.Equal((OvenMode.Fan, fan), (Assert.Single(dial.Others).Mode, dial.Others[0].Celsius));
     }
 
-    /// <summary>Corrections sheet, 13, and the issue: 170 fan is 190 static is 375 °F; 160 fan is 180 static is 350 °F.</summary>
+    /// <summary>Corrections sheet, 13: 170 fan is 190 static is 375 °F; 160 fan is 180 static is 350 °F.</summary>
     [Theory]
     [InlineData(170, 190, 375)]
     [InlineData(160, 180, 350)]

@@ -16,7 +16,7 @@ internal readonly struct OvenPack<T> where T : struct, ILane<T>
     /// <summary>ρ c_p Le^(2/3) of air, J/(m³ K). Source: lewis-evaporation.</summary>
     private const double Lewis = 1070;
 
-    /// <summary>Air that is left however much steam there is, Pa.</summary>
+    /// <summary>Air that is left however much steam there is, Pa. A choice: it only keeps a quotient finite.</summary>
     private const double LeastAir = 1000;
 
     private const double GasPerKilogram = 8.314462618 / 0.018015268;

@@ -20,7 +20,7 @@ internal static class SectionPieces
 
     private static readonly (double Convective, double Radiative) Fan = (12, 6);
 
-    /// <summary>Of the mantle of a stick that lies on a tray, the share that is open.</summary>
+    /// <summary>Of the mantle of a stick that lies on a tray, the share that is open. A choice.</summary>
     private const double OpenOfStick = 0.75;
 
     /// <summary>Whether the axis lies: a stick, a ring, what is in a long tin.</summary>

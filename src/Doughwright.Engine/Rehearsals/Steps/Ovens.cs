@@ -26,7 +26,7 @@ internal static class Ovens
     /// <summary>How much cooler the air is when the door has just been shut, K. Source: oven-door.</summary>
     private const double DoorDrop = 35;
 
-    /// <summary>The air is back, all but a twentieth, after so many time constants.</summary>
+    /// <summary>The air is back, all but a twentieth (e⁻³), after so many time constants.</summary>
     private const double ConstantsToRecover = 3;
 
     private static readonly Duration UsualRecovery = Duration.FromMinutes(3);

@@ -7,7 +7,7 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// <summary>How long an oven heats: at its own pace, and until a stone in it is hot where something is baked on that.</summary>
 internal static class Preheating
 {
-    /// <summary>A stone that is so many kelvins behind its oven is hot.</summary>
+    /// <summary>A stone that is so many kelvins behind its oven is hot. A choice.</summary>
     private const double Hot = 5;
 
     /// <param name="room">°C.</param>
