@@ -19,7 +19,7 @@ public class RecipeJourneys(House house)
         var home = await Answer(visit).InnerTextAsync();
         var strip = await Strip(visit).InnerHTMLAsync();
 
-        await visit.Page.Locator("input[name=kitchen][value=mountain]").CheckAsync();
+        await visit.Page.Locator("input[type=radio][name=kitchen][value=mountain]").CheckAsync();
 
         await Assertions.Expect(Answer(visit)).Not.ToHaveTextAsync(home);
         await Assertions.Expect(visit.Page).ToHaveURLAsync(new Regex(@"[?&]kitchen=mountain"));
@@ -28,7 +28,7 @@ public class RecipeJourneys(House house)
 
         await visit.Page.ReloadAsync();
         Assert.Equal(away, await Answer(visit).InnerTextAsync());
-        Assert.True(await visit.Page.Locator("input[name=kitchen][value=mountain]").IsCheckedAsync());
+        Assert.True(await visit.Page.Locator("input[type=radio][name=kitchen][value=mountain]").IsCheckedAsync());
 
         await using var without = await house.Visit(new Uri(visit.Page.Url).PathAndQuery, new(Script: false));
         Assert.Equal(away, await Answer(without).InnerTextAsync());
@@ -41,7 +41,7 @@ public class RecipeJourneys(House house)
         await using var visit = await house.Visit(Recipe);
         await visit.Circuit();
         var home = await Answer(visit).InnerTextAsync();
-        await visit.Page.Locator("input[name=kitchen][value=mountain]").CheckAsync();
+        await visit.Page.Locator("input[type=radio][name=kitchen][value=mountain]").CheckAsync();
         await Assertions.Expect(Answer(visit)).Not.ToHaveTextAsync(home);
         await visit.Page.Locator("input[name=kitchen]").First.CheckAsync();
         await Assertions.Expect(Answer(visit)).ToHaveTextAsync(home, new() { UseInnerText = true });
