@@ -74,7 +74,7 @@ internal sealed class Timeline
                 continue;
             }
 
-            if (best < 0 || wanted[index] > wanted[best] || (wanted[index] == wanted[best] && heads[index] > heads[best]))
+            if (best < 0 || wanted[index] > wanted[best] || (wanted[index] == wanted[best] && (heads[index] > heads[best] || (heads[index] == heads[best] && Weight(index).CompareTo(Weight(best)) > 0))))
             {
                 best = index;
             }
@@ -82,6 +82,13 @@ internal sealed class Timeline
 
         return best;
     }
+
+    /// <summary>Of work that is alike in all else, what is hardest to find a place for goes first, so that its place in the list says nothing.</summary>
+    private (bool Oven, double Hands, double Latest, double Minutes) Weight(int index) => (
+        work[index].UsesOven,
+        work[index].Hands.Sum(hands => hands.Minutes),
+        work[index].Hands.Select(hands => hands.Offset + hands.Minutes).DefaultIfEmpty(0).Max(),
+        work[index].Minutes);
 
     private void Place(int index)
     {
