@@ -35,7 +35,7 @@ internal sealed record CaseOven(RadialOven Oven, bool IsStated, double Shut)
         var mode = conditions.MayBe<OvenMode>(Mode) ?? OvenMode.Fan;
         var traits = OvenTraits.Usual with
         {
-            OffDial = conditions.MayReadValue(KitchenSection.OvenRuns, OvenGrammar.Runs) ?? default,
+            OffDial = conditions.MayReadValue(KitchenSection.OvenRuns, OvenGrammar.Runs),
             RecoversIn = conditions.MayReadValue(KitchenSection.OvenRecovers, words => words.Duration(Limits.OvenRecovers)),
             Steam = conditions.MayBe<OvenSteam>(KitchenSection.OvenSteam) ?? OvenSteam.Pan,
             Hearth = conditions.MayRead(KitchenSection.Hearth, OvenGrammar.Hearth),
@@ -62,7 +62,7 @@ internal sealed record CaseOven(RadialOven Oven, bool IsStated, double Shut)
             return null;
         }
 
-        var inside = dial + traits.OffDial.Kelvins;
+        var inside = dial + traits.OffDialTaken.Kelvins;
         var oven = stated is { } coefficient ? new RadialOven(inside, coefficient, 0) : Ovens.Of(mode, traits, inside);
         var lies = under ?? Ovens.UsualUnder;
         return new(

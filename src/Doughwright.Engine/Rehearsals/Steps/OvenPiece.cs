@@ -65,7 +65,7 @@ internal sealed class OvenPiece
         var gasFree = mass.Grams / 1000 / dough.Density;
         var risenForm = RisenForm.Of(step, portion, stage, gasFree);
         var form = RisenForm.Radial(risenForm);
-        var elsewhere = stage.ModeOf(oven) != stage.WrittenModeOf(oven);
+        var isOff = AuthorsOven.IsOffByNobodyKnows(stage);
         var growth = RisenForm.GrowthOf(portion, stage);
         var pieces = new RadialPiece[stage.Lanes];
         for (var lane = 0; lane < pieces.Length; lane++)
@@ -80,7 +80,7 @@ internal sealed class OvenPiece
                 Pressure = stage.Pressure,
                 Effectiveness = stage.Priors.Effectiveness[lane],
                 Skin = stage.Priors.Skin[lane],
-                Oven = BakeLaws.Oven(step, stage, elsewhere ? stage.Priors.OvenBias[lane] : 0),
+                Oven = BakeLaws.Oven(step, stage, isOff ? stage.Priors.OvenBias[lane] : 0),
                 Shut = risenForm.Shape switch { PieceShape.TinLoaf => ShutByTin, PieceShape.Sheet => ShutBelow, _ => step.On switch { BakedOn.Rack => 0, BakedOn.Stone => Ovens.UsualUnder, _ => ShutByTray } },
             };
         }
