@@ -23,9 +23,6 @@ internal static class OvenDials
     /// <summary>The same after it was set again.</summary>
     public static double InsideThen(OvenSetting oven, Stage stage) => InsideAt(oven.Then?.Dial ?? oven.Dial, oven, stage);
 
-    /// <summary>The same for a bake that is computed in the mode it was written for: dials of other modes stand for it.</summary>
-    public static double InsideAsWritten(OvenSetting oven, Stage stage) => Moved(oven.Dial, stage).Celsius + stage.Kitchen.OvenTraits.OffDialTaken.Kelvins;
-
     private static double InsideAt(Temperature dial, OvenSetting oven, Stage stage)
     {
         var set = Moved(dial, stage);
