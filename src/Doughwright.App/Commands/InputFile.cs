@@ -1,4 +1,7 @@
 using System.Text;
+using Doughwright.Book;
+using Doughwright.Book.Opening;
+using Doughwright.Book.Papers;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.App.Commands;
@@ -11,11 +14,17 @@ internal sealed record InputFile(string Name, string Text, IReadOnlyList<Finding
     private const int MostBytes = 32 * 1024 * 1024;
 
     /// <summary>Reads "FILE" or "-". Null with a fault when there is nothing to read.</summary>
-    public static InputFile? Read(string path, Stream standardInput, Faults faults)
+    /// <param name="sort">What is looked for where the file is a text of a book.</param>
+    public static InputFile? Read(string path, Stream standardInput, Faults faults, PaperSort sort = PaperSort.Recipe)
     {
         if (path == "-")
         {
             return Of("-", ReadAll(standardInput));
+        }
+
+        if (BookAddress.Read(path) is { } inBook)
+        {
+            return InBook(inBook, sort, faults);
         }
 
         try
@@ -40,6 +49,26 @@ internal sealed record InputFile(string Name, string Text, IReadOnlyList<Finding
             faults.Add("file-unreadable", ("file", path));
             return null;
         }
+    }
+
+    private static InputFile? InBook(BookAddress address, PaperSort sort, Faults faults)
+    {
+        try
+        {
+            using var book = AuthorsBook.OpenToRead(address.Book, TimeProvider.System);
+            if (book.Papers.Text(sort, address.Name) is { } text)
+            {
+                return new(BookAddress.Of(address.Book, address.Name), text, []);
+            }
+
+            faults.AddUnknown("not-in-book", address.Name, [.. book.Papers.All(sort).Select(paper => paper.Name)], ("book", address.Book));
+        }
+        catch (BookException problem)
+        {
+            BookFaults.Add(problem, faults);
+        }
+
+        return null;
     }
 
     /// <summary>Bytes as UTF-8. What is not is replaced and said, with its place, so that the rest can still be read.</summary>

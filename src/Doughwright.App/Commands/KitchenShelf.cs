@@ -1,4 +1,5 @@
 using System.Text;
+using Doughwright.Book.Papers;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
@@ -29,7 +30,7 @@ internal static class KitchenShelf
 
         if (File.Exists(given) || Directory.Exists(given) || LooksLikeFile(given))
         {
-            return InputFile.Read(given, Stream.Null, faults) is { } file ? Read(file) : null;
+            return InputFile.Read(given, Stream.Null, faults, PaperSort.Kitchen) is { } file ? Read(file) : null;
         }
 
         faults.AddUnknown("kitchen-unknown", given, Names);
@@ -69,5 +70,5 @@ internal static class KitchenShelf
     private static Finding InKitchen(Finding finding) =>
         finding with { Place = finding.Place.Length == 0 ? "kitchen-file" : $"kitchen-file.{finding.Place}" };
 
-    private static bool LooksLikeFile(string given) => given.Contains('/') || given.Contains('\\') || given.EndsWith(Ending, StringComparison.OrdinalIgnoreCase);
+    private static bool LooksLikeFile(string given) => BookAddress.Read(given) is not null || given.Contains('/') || given.Contains('\\') || given.EndsWith(Ending, StringComparison.OrdinalIgnoreCase);
 }

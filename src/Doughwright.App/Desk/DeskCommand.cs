@@ -6,6 +6,7 @@ using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Hosting;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Text;
+using Doughwright.Book.Opening;
 using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Connections;
@@ -20,19 +21,19 @@ internal static class DeskCommand
     {
         var faults = new Faults(voice);
         var port = PortOf(options, faults);
-        var folder = FolderOf(options, faults);
-        return faults.Any || port is not { } found || folder is null
+        using var shelf = ShelfOf(options, faults);
+        return faults.Any || port is not { } found || shelf is null
             ? Refused(faults, messages)
-            : Serve(found, folder, options, output, messages, voice);
+            : Serve(found, shelf, options, output, messages, voice);
     }
 
     /// <summary>Keeps the desk open at a port that was free a moment ago.</summary>
-    internal static int Serve(int port, DataFolder folder, DeskOptions options, TextWriter output, TextWriter messages, Voice voice)
+    internal static int Serve(int port, ShelfFolder shelf, DeskOptions options, TextWriter output, TextWriter messages, Voice voice)
     {
         try
         {
-            var desk = DeskHost.Build(port, folder, voice.Words, SealKey.OfUser());
-            desk.Lifetime.ApplicationStarted.Register(() => Opened(AddressOf(port, options.Measures), folder, options, output, voice));
+            var desk = DeskHost.Build(port, shelf, voice.Words, SealKey.OfUser());
+            desk.Lifetime.ApplicationStarted.Register(() => Opened(AddressOf(port, options.Measures), shelf, options, output, voice));
             desk.RunAsync().GetAwaiter().GetResult();
             return ExitCode.Done;
         }
@@ -93,13 +94,16 @@ internal static class DeskCommand
     }
 
     /// <returns>Null with a fault when it cannot be used.</returns>
-    private static DataFolder? FolderOf(DeskOptions options, Faults faults)
+    private static ShelfFolder? ShelfOf(DeskOptions options, Faults faults)
     {
         try
         {
-            var folder = options.Folder is { } given ? new DataFolder(Path.GetFullPath(given)) : DataFolder.OfUser();
-            new ShelfFolder(folder).Make();
-            return folder;
+            return ShelfFolder.Open(options.Folder is { } given ? new(Path.GetFullPath(given)) : DataFolder.OfUser(), TimeProvider.System, faults.Voice.Words);
+        }
+        catch (BookException problem)
+        {
+            BookFaults.Add(problem, faults);
+            return null;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
         {
@@ -110,10 +114,15 @@ internal static class DeskCommand
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    private static void Opened(string address, DataFolder folder, DeskOptions options, TextWriter output, Voice voice)
+    private static void Opened(string address, ShelfFolder shelf, DeskOptions options, TextWriter output, Voice voice)
     {
         output.WriteLine(voice.Say("desk.open", ("address", address)));
-        output.WriteLine(voice.Say("desk.stop", ("folder", folder.Root)));
+        output.WriteLine(voice.Say("desk.stop", ("file", shelf.Book.Path)));
+        foreach (var left in shelf.NotTaken)
+        {
+            output.WriteLine(voice.Say("shelf.not-taken", ("name", left.Name), ("reason", voice.Words["text-trouble." + Voice.Kebab(left.Trouble!.Value.ToString())])));
+        }
+
         output.Flush();
         if (options.OpensBrowser)
         {

@@ -3,7 +3,7 @@ using Microsoft.Data.Sqlite;
 namespace Doughwright.Book.Opening;
 
 /// <summary>The book could not do what was asked; nothing of it was done.</summary>
-public sealed class BookException(BookTrouble trouble, string path, string detail, Exception? cause = null) : Exception(detail, cause)
+public sealed class BookException(BookTrouble trouble, string path, string detail, Exception? cause = null) : IOException(detail, cause)
 {
     private const int Busy = 5;
     private const int Locked = 6;

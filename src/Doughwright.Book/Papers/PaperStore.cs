@@ -43,6 +43,14 @@ public sealed class PaperStore
     /// <summary>What a state says; null when there is none.</summary>
     public string? TextOf(long state) => file.Use(open => TextOf(open, state));
 
+    /// <summary>The name of a paper that says exactly this; null when none that is not taken away does.</summary>
+    public string? Saying(PaperSort sort, string text) => file.Use(open => open.QueryFirstOrDefault<string>(
+        """
+        SELECT paper.name FROM paper JOIN state ON state.id = paper.now
+        WHERE paper.sort = @sort AND state.hash = @hash AND paper.taken_away IS NULL ORDER BY paper.name
+        """,
+        new { sort = Word(sort), hash = StateId.OfText(text) }));
+
     /// <summary>All states that a paper has been in, the latest first, whatever was taken back.</summary>
     public IReadOnlyList<StateOfPaper> States(PaperSort sort, string name) => file.Use(open => open
         .Query<StateRow>(
@@ -61,12 +69,25 @@ public sealed class PaperStore
     public string Lay(PaperSort sort, IEnumerable<string> names, string text, string did, long? grownFrom = null) => file.Write(open =>
     {
         var name = names.First(free => open.ExecuteScalar<int>("SELECT count(*) FROM paper WHERE sort = @sort AND name = @free", new { sort = Word(sort), free }) == 0);
-        var paper = open.ExecuteScalar<long>(
-            "INSERT INTO paper (uid, sort, name, grown_from) VALUES (@uid, @sort, @name, @grownFrom) RETURNING id",
-            new { uid = Guid.NewGuid().ToString("N"), sort = Word(sort), name, grownFrom });
-        var state = Append(open, paper, null, text, did);
-        open.Execute("UPDATE paper SET now = @state WHERE id = @paper", new { state, paper });
+        New(open, sort, name, text, did, grownFrom);
         return name;
+    });
+
+    /// <summary>Fills a book that never held anything: all of it or nothing.</summary>
+    /// <returns>Whether it was empty and is filled.</returns>
+    public bool Fill(IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did) => file.Write(open =>
+    {
+        if (open.ExecuteScalar<long>("SELECT count(*) FROM paper") > 0)
+        {
+            return false;
+        }
+
+        foreach (var (sort, name, text) in papers)
+        {
+            New(open, sort, name, text, did, null);
+        }
+
+        return true;
     });
 
     /// <summary>Writes a paper down anew.</summary>
@@ -144,6 +165,15 @@ public sealed class PaperStore
         open.Execute("UPDATE paper SET now = @state WHERE id = @paper", new { state, paper = found.Id });
         return new WriteAnswer.Written(state, HashOf(open, state));
     });
+
+    private void New(SqliteConnection open, PaperSort sort, string name, string text, string did, long? grownFrom)
+    {
+        var paper = open.ExecuteScalar<long>(
+            "INSERT INTO paper (uid, sort, name, grown_from) VALUES (@uid, @sort, @name, @grownFrom) RETURNING id",
+            new { uid = Guid.NewGuid().ToString("N"), sort = Word(sort), name, grownFrom });
+        var state = Append(open, paper, null, text, did);
+        open.Execute("UPDATE paper SET now = @state WHERE id = @paper", new { state, paper });
+    }
 
     private static string HashOf(SqliteConnection open, long state) => open.ExecuteScalar<string>("SELECT hash FROM state WHERE id = @state", new { state })!;
 

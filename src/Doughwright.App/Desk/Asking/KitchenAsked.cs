@@ -6,7 +6,7 @@ using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Asking;
 
-/// <summary>A kitchen of the user's folder, by the name of its file or by its own. An address leads to no other file.</summary>
+/// <summary>A kitchen of the book, by its name there or by its own. An address leads to no other file.</summary>
 /// <param name="Kitchen">Null when none was asked for, or when a fault says why there is none.</param>
 internal readonly record struct KitchenAsked(Kitchen? Kitchen, IReadOnlyList<Finding> Findings)
 {

@@ -1,10 +1,13 @@
 namespace Doughwright.App.Desk.Hosting;
 
-/// <summary>Where the desk keeps recipes and kitchens: plain texts in a folder of the user's.</summary>
+/// <summary>Where the desk keeps the author's book: a folder of the user's.</summary>
 internal sealed class DataFolder(string root)
 {
     public string Root => root;
 
+    public string Book => Path.Join(root, "book.db");
+
+    /// <summary>Where recipes lay as texts before there were books.</summary>
     public string Recipes => Path.Join(root, "recipes");
 
     public string Kitchens => Path.Join(root, "kitchens");

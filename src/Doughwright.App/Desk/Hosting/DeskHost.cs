@@ -22,8 +22,9 @@ namespace Doughwright.App.Desk.Hosting;
 internal static class DeskHost
 {
     /// <param name="port">A free port of this machine.</param>
+    /// <param name="shelf">With its book open to write; it stays open when the desk is closed.</param>
     /// <param name="key">Seals what is kept; without one, what is kept is good as long as the desk is open.</param>
-    public static WebApplication Build(int port, DataFolder folder, Words words, SealKey? key = null)
+    public static WebApplication Build(int port, ShelfFolder shelf, Words words, SealKey? key = null)
     {
         // Nothing but what stands here: no settings file, no variable of the environment opens another address or tells more about a fault.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions
@@ -43,7 +44,7 @@ internal static class DeskHost
         });
         builder.Logging.SetMinimumLevel(LogLevel.Error);
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
-        AddServices(builder.Services, folder, words, key ?? SealKey.OfThisDesk());
+        AddServices(builder.Services, shelf, words, key ?? SealKey.OfThisDesk());
 
         var app = builder.Build();
         var refusals = new Refusals(words);
@@ -61,7 +62,7 @@ internal static class DeskHost
         return app;
     }
 
-    private static void AddServices(IServiceCollection services, DataFolder folder, Words words, SealKey key)
+    private static void AddServices(IServiceCollection services, ShelfFolder shelf, Words words, SealKey key)
     {
         services.AddRouting();
         services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(2));
@@ -75,11 +76,11 @@ internal static class DeskHost
             antiforgery.Cookie.HttpOnly = true;
         });
         services.AddResponseCompression(compression => compression.MimeTypes = ResponseCompressionDefaults.MimeTypes);
-        services.AddSingleton(folder);
+        services.AddSingleton(shelf.Folder);
         services.AddSingleton(words);
         services.AddSingleton(key);
         services.AddSingleton(TimeProvider.System);
-        services.AddSingleton<ShelfFolder>();
+        services.AddSingleton(shelf);
         services.AddSingleton<ShelfClock>();
         services.AddSingleton<KeptResults>();
         services.AddSingleton<RowKey>();

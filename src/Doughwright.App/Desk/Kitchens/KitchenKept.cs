@@ -1,4 +1,3 @@
-using System.Text;
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes.State;
@@ -40,8 +39,7 @@ internal sealed record KitchenKept(string Recipe, Question Set, Kitchen Kitchen)
 
         try
         {
-            var bytes = Encoding.UTF8.GetBytes(KitchenText.Write(Kitchen with { Name = name }));
-            var file = LaidText.Lay(shelf.KitchenTexts, TextNames.Of(name, "kitchen"), bytes);
+            var file = shelf.KitchenTexts.Lay(TextNames.Of(name, "kitchen"), KitchenText.Write(Kitchen with { Name = name }), faults.Voice.Words["book.laid"]);
             return $"/recipes/{Uri.EscapeDataString(Recipe)}{Set.Without(Question.OfKitchen).With(Question.Kitchen, file).Query()}";
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)

@@ -24,7 +24,7 @@ public sealed partial class KitchensPage
     protected override void OnInitialized()
     {
         Rows = KitchenRow.All(Folder, Voice);
-        if (Taken is { Length: > 0 } taken && TakenAway.CanBringBack(Folder.KitchenTexts, taken))
+        if (Taken is { Length: > 0 } taken && Folder.KitchenTexts.CanPutBack(taken))
         {
             (Said, CanComeBack) = (Voice.Say("kitchens.taken", ("name", taken)), taken);
         }
@@ -38,7 +38,7 @@ public sealed partial class KitchensPage
         var name = away.Length > 0 ? away : back;
         try
         {
-            if (away.Length > 0 ? TakenAway.Take(Folder.KitchenTexts, away) : TakenAway.BringBack(Folder.KitchenTexts, back))
+            if (away.Length > 0 ? Folder.KitchenTexts.TakeAway(away) : Folder.KitchenTexts.PutBack(back))
             {
                 SeeThere(Speaker.To(away.Length > 0 ? QueryHelpers.AddQueryString("/kitchens", "taken", away) : "/kitchens"));
                 return;

@@ -5,7 +5,7 @@ namespace Doughwright.App.Desk.Layout;
 /// <summary>A page beside the page of one recipe.</summary>
 public abstract class PageOfRecipe : DeskPage
 {
-    /// <summary>Name of its text in the folder.</summary>
+    /// <summary>Name of its text in the book.</summary>
     [Parameter]
     public string Recipe { get; set; } = "";
 

@@ -16,9 +16,6 @@ public sealed partial class MendPage
     [Inject]
     private RecipeDesk Desk { get; set; } = null!;
 
-    [Inject]
-    private TimeProvider Clock { get; set; } = null!;
-
     private bool Known { get; set; }
 
     private MendForm? Asked { get; set; }
@@ -52,7 +49,7 @@ public sealed partial class MendPage
         Asked = MendForm.Of(await Form());
         Desk.Open(Recipe, Question, Speaker.Measures);
         var faults = new Faults(Voice);
-        if (Desk.File is not null && new Mender(Desk, Folder, Clock, faults).Carry(Asked) is { } stamp)
+        if (Desk.File is not null && new Mender(Desk, Folder, faults).Carry(Asked) is { } stamp)
         {
             SeeThere(AfterIt(stamp));
             return;

@@ -1,8 +1,10 @@
+using System.Globalization;
 using System.Text;
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Recipes;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.Book.Papers;
 using Doughwright.Engine.Remedies;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
@@ -11,19 +13,19 @@ namespace Doughwright.App.Desk.Mending;
 
 /// <summary>Carries out what a form asks: the changed text is written over the one that was shown, or nothing is.</summary>
 /// <param name="desk">With the recipe open as it was shown.</param>
-internal sealed class Mender(RecipeDesk desk, ShelfFolder shelf, TimeProvider clock, Faults faults)
+internal sealed class Mender(RecipeDesk desk, ShelfFolder shelf, Faults faults)
 {
     /// <summary>Letters of a reason that still reads as one.</summary>
     public const int LongestReason = 200;
 
     /// <summary>What comes of a form: a text, and what was done in words.</summary>
-    private sealed record Outcome(string Text, string Verb, bool IsBack = false);
+    private sealed record Outcome(string Text, string Verb);
 
     private Voice Voice => faults.Voice;
 
     private RecipeFile File => desk.File!;
 
-    /// <summary>Name under which the earlier text is kept; null with a fault when nothing was written.</summary>
+    /// <summary>The state that the recipe is in now; null with a fault when nothing was written.</summary>
     public string? Carry(MendForm asked)
     {
         if (!File.IsWhole || StateId.OfText(File.Text) != asked.State)
@@ -32,20 +34,31 @@ internal sealed class Mender(RecipeDesk desk, ShelfFolder shelf, TimeProvider cl
             return null;
         }
 
-        if (Outcomes(asked) is not { } outcome || !CanStand(outcome))
+        if (asked.Back.Length > 0)
         {
-            return null;
+            return Written(() => Back(asked.Back));
         }
 
+        return Outcomes(asked) is { } outcome && CanStand(outcome)
+            ? Written(() => shelf.RecipeTexts.Write(File.Name, File.Paper.State, outcome.Text, outcome.Verb))
+            : null;
+    }
+
+    private string? Written(Func<WriteAnswer?> write)
+    {
         try
         {
-            var stamp = ChangedText.Write(shelf.RecipeTexts, File.Name, asked.State, outcome.Text, outcome.Verb, outcome.IsBack, clock.GetUtcNow());
-            if (stamp is null)
+            switch (write())
             {
-                faults.Add("mend-changed", ("file", File.Name));
+                case WriteAnswer.Written written:
+                    return written.State.ToString(CultureInfo.InvariantCulture);
+                case WriteAnswer.Meanwhile or WriteAnswer.NoPaper:
+                    faults.Add("mend-changed", ("file", File.Name));
+                    return null;
+                default:
+                    faults.Add("mend-unknown");
+                    return null;
             }
-
-            return stamp;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -59,7 +72,6 @@ internal sealed class Mender(RecipeDesk desk, ShelfFolder shelf, TimeProvider cl
         { Do.Length: > 0 } => WayOut(asked.Do),
         { Accept.Length: > 0 } => Accepted(asked.Accept, asked.Reason),
         { Stop.Length: > 0 } => Stopped(asked.Stop),
-        { Back.Length: > 0 } => Back(asked.Back),
         _ => Unknown(),
     };
 
@@ -107,11 +119,10 @@ internal sealed class Mender(RecipeDesk desk, ShelfFolder shelf, TimeProvider cl
             Voice.Say("mend.stopped", ("reason", accepted.Reason)))
         : Unknown();
 
-    /// <summary>Only the text that came of a change leads back to the one before it.</summary>
-    private Outcome? Back(string stamp) =>
-        new EarlierTexts(shelf.RecipeTexts, File.Name).Find(stamp) is { } kept && kept.Change.After == StateId.OfText(File.Text)
-            ? new(Encoding.UTF8.GetString(kept.Bytes), kept.Change.Verb, !kept.Change.IsBack)
-            : Unknown();
+    /// <summary>Only the state that came of a change leads back to the one before it, and that one forward again.</summary>
+    private WriteAnswer? Back(string stamp) => stamp != WrittenView.StampOf(File.Paper) ? null
+        : File.Paper.Redo is null ? shelf.RecipeTexts.Undo(File.Name, File.Paper.State)
+        : shelf.RecipeTexts.Redo(File.Name, File.Paper.State);
 
     private Outcome? Unknown()
     {
@@ -126,7 +137,7 @@ internal sealed class Mender(RecipeDesk desk, ShelfFolder shelf, TimeProvider cl
         {
             faults.Add("mend-too-large", ("most", TextFolder.LargestText));
         }
-        else if (!outcome.IsBack && File.Recipe is not null && RecipeText.Read(outcome.Text) is not { Understood: true, Recipe: not null })
+        else if (File.Recipe is not null && RecipeText.Read(outcome.Text) is not { Understood: true, Recipe: not null })
         {
             faults.Add("mend-not-carried", ("verb", outcome.Verb));
         }

@@ -10,14 +10,14 @@ using Microsoft.AspNetCore.Http;
 
 namespace Doughwright.App.Desk.Opening;
 
-/// <summary>Opens a recipe file or a pasted text; shows one of the folder that was not understood. Nothing that was typed is lost.</summary>
+/// <summary>Opens a recipe file or a pasted text; shows one of the book that was not understood. Nothing that was typed is lost.</summary>
 public sealed partial class OpenPage
 {
-    /// <summary>Name of a recipe in the folder.</summary>
+    /// <summary>Name of a recipe in the book.</summary>
     [SupplyParameterFromQuery]
     private string? Name { get; set; }
 
-    /// <summary>Name of a kitchen in the folder.</summary>
+    /// <summary>Name of a kitchen in the book.</summary>
     [SupplyParameterFromQuery]
     private string? Kitchen { get; set; }
 
@@ -36,7 +36,7 @@ public sealed partial class OpenPage
 
     private string Text { get; set; } = "";
 
-    /// <summary>Where a change of a recipe of the folder is sent; null for a text that lies nowhere yet, which is changed in its field.</summary>
+    /// <summary>Where a change of a recipe of the book is sent; null for a text that lies nowhere yet, which is changed in its field.</summary>
     private MendView? Mend { get; set; }
 
     /// <summary>What was done in the field just now.</summary>
@@ -59,7 +59,7 @@ public sealed partial class OpenPage
         }
     }
 
-    private void Show(TextFolder folder, string name, bool isKitchen)
+    private void Show(BookTexts folder, string name, bool isKitchen)
     {
         if (folder.Read(name) is not { } bytes)
         {
@@ -74,7 +74,7 @@ public sealed partial class OpenPage
         Text = Answer.Text;
         if (!isKitchen && RecipeFile.Read(name, Folder) is { } file)
         {
-            Mend = MendView.Of(file, Question.Nothing.With(Question.Measures, ShelfAddress.MeasuresOf(Voice)), WrittenView.Of(Written, file, Folder, Voice));
+            Mend = MendView.Of(file, Question.Nothing.With(Question.Measures, ShelfAddress.MeasuresOf(Voice)), WrittenView.Of(Written, file, Voice));
         }
 
         if (Answer is { Fault: null, Findings.Count: 0 })

@@ -25,7 +25,7 @@ internal static class Opener
         return IsKitchen(file.Text) ? TakeKitchen(given, file, folder, voice) : TakeRecipe(given, file, folder, voice);
     }
 
-    /// <summary>Everything that is found in a text that lies in the folder already; nothing is written.</summary>
+    /// <summary>Everything that is found in a text that stands in the book already; nothing is written.</summary>
     /// <returns>No finding when every line is understood.</returns>
     public static OpenAnswer Show(byte[] bytes, bool kitchen, Voice voice)
     {
@@ -70,11 +70,11 @@ internal static class Opener
             : NotUnderstood(file, findings, voice);
     }
 
-    private static OpenAnswer Lay(TextFolder folder, string wanted, OpenedText given, InputFile file, Func<string, string> addressOf, Voice voice)
+    private static OpenAnswer Lay(BookTexts folder, string wanted, OpenedText given, InputFile file, Func<string, string> addressOf, Voice voice)
     {
         try
         {
-            return new() { Address = ShelfAddress.InMeasures(addressOf(LaidText.Lay(folder, wanted, given.Bytes)), voice) };
+            return new() { Address = ShelfAddress.InMeasures(addressOf(folder.Lay(wanted, file.Text, voice.Words["book.laid"])), voice) };
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

@@ -27,7 +27,7 @@ internal sealed class RecipeDesk(ShelfFolder shelf, Words words, KeptBakes bakes
     /// <summary>The text that was opened; null when there is none of this name.</summary>
     public RecipeFile? File { get; private set; }
 
-    /// <summary>Kitchens of the folder when the recipe was opened.</summary>
+    /// <summary>Kitchens of the book when the recipe was opened.</summary>
     public IReadOnlyList<KitchenOnShelf> Kitchens { get; private set; } = [];
 
     /// <summary>The address that shows what lies on the desk.</summary>

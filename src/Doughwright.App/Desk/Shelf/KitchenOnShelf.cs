@@ -2,7 +2,7 @@ using Doughwright.Engine.Kitchens;
 
 namespace Doughwright.App.Desk.Shelf;
 
-/// <summary>A kitchen of the folder.</summary>
+/// <summary>A kitchen of the book.</summary>
 /// <param name="Name">Name of its file.</param>
 /// <param name="Kitchen">Null when its text was not understood.</param>
 internal sealed record KitchenOnShelf(string Name, Kitchen? Kitchen)

@@ -1,4 +1,3 @@
-using System.Text;
 using Doughwright.App.Commands;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
@@ -16,7 +15,8 @@ internal static class OwnRecipe
 
     /// <summary>Address of its page; null with a fault when the title cannot be taken or the text not be written.</summary>
     /// <param name="from">The text it came from, whose comments go along.</param>
-    public static string? Lay(Recipe recipe, string title, TextDocument? from, ShelfFolder shelf, Faults faults)
+    /// <param name="grownFrom">The state of the recipe that it came from.</param>
+    public static string? Lay(Recipe recipe, string title, TextDocument? from, long? grownFrom, ShelfFolder shelf, Faults faults)
     {
         var named = recipe with { Title = title };
         if (title.Length == 0)
@@ -40,8 +40,9 @@ internal static class OwnRecipe
 
         try
         {
-            var bytes = Encoding.UTF8.GetBytes(RecipeText.Write(named, from).Text);
-            return "/recipes/" + Uri.EscapeDataString(LaidText.Lay(shelf.RecipeTexts, TextNames.Of(title, "recipe"), bytes));
+            var text = RecipeText.Write(named, from).Text;
+            var did = faults.Voice.Say("book.grown", ("title", recipe.Title));
+            return "/recipes/" + Uri.EscapeDataString(shelf.RecipeTexts.Lay(TextNames.Of(title, "recipe"), text, did, grownFrom));
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

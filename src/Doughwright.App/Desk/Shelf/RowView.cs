@@ -23,11 +23,6 @@ internal sealed record RowView(
 {
     public static RowView Of(ShelfEntry entry, bool drawn, ShelfAsked asked, ShelfClock clock, Voice voice)
     {
-        if (entry.Trouble is { } trouble)
-        {
-            return Empty(entry.Name, null, [voice.Words["text-trouble." + Voice.Kebab(trouble.ToString())]]);
-        }
-
         if (entry.Row is not { } row)
         {
             return Empty(entry.Name, ShelfAddress.OfRecipe(entry.Name, asked, voice), [voice.Words[entry.Failed ? "shelf.row-fault" : "shelf.waits"]]);

@@ -6,7 +6,7 @@ namespace Doughwright.App.Desk.Shelf;
 /// <summary>What the address of the shelf asks for. A value that cannot be used is refused with its reason, and the usual one holds.</summary>
 /// <param name="Ready">Day and time here at which everything should be ready.</param>
 /// <param name="TimeTyped">The time as it stands in its field.</param>
-/// <param name="Kitchen">Name of a kitchen in the folder; null is the own kitchen of each recipe.</param>
+/// <param name="Kitchen">Name of a kitchen in the book; null is the own kitchen of each recipe.</param>
 /// <param name="TimeRefused">Why the typed time is not used.</param>
 /// <param name="Refused">Why other values are not used.</param>
 internal sealed record ShelfAsked(DateTime Ready, string TimeTyped, string? Kitchen, string? TimeRefused, IReadOnlyList<string> Refused)

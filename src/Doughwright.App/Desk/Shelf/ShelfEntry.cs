@@ -1,17 +1,14 @@
 namespace Doughwright.App.Desk.Shelf;
 
 /// <summary>One recipe of the shelf while it is being rehearsed.</summary>
-internal sealed class ShelfEntry(ShelfText text, byte[]? bytes, string? key)
+internal sealed class ShelfEntry(string name, byte[] bytes, string key)
 {
-    public string Name => text.Name;
+    public string Name => name;
 
-    /// <summary>Why there is nothing to rehearse; null when there is a text.</summary>
-    public TextTrouble? Trouble => text.Trouble ?? (bytes is null ? TextTrouble.Unreadable : null);
+    public byte[] Bytes => bytes;
 
-    public byte[]? Bytes => bytes;
-
-    /// <summary>Name of what is kept of it; null without a text.</summary>
-    public string? Key => key;
+    /// <summary>Name of what is kept of it.</summary>
+    public string Key => key;
 
     /// <summary>Null until it is known.</summary>
     public KeptRow? Row { get; set; }
@@ -25,5 +22,5 @@ internal sealed class ShelfEntry(ShelfText text, byte[]? bytes, string? key)
     /// <summary>Whether a fault of ours kept it from being rehearsed.</summary>
     public bool Failed { get; set; }
 
-    public bool IsDone => Trouble is not null || Row is not null || Failed;
+    public bool IsDone => Row is not null || Failed;
 }

@@ -1,33 +1,65 @@
 using Doughwright.App.Desk.Hosting;
+using Doughwright.Book;
+using Doughwright.Book.Papers;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Shelf;
 
-/// <summary>The recipes and kitchens that lie in the user's folder, one text each. What a text is called is the name of its file.</summary>
-internal sealed class ShelfFolder(DataFolder folder)
+/// <summary>The author's book on the desk: recipes and kitchens, each a text by its name.</summary>
+internal sealed class ShelfFolder : IDisposable
 {
-    private const string Shipped = "demo/";
-
-    public DataFolder Folder => folder;
-
-    public TextFolder RecipeTexts { get; } = new(folder.Recipes);
-
-    public TextFolder KitchenTexts { get; } = new(folder.Kitchens);
-
-    /// <summary>Makes the folder with the demo recipes and kitchens, when there is none yet.</summary>
-    /// <exception cref="IOException">The folder cannot be made.</exception>
-    public void Make()
+    private ShelfFolder(DataFolder folder, AuthorsBook book, IReadOnlyList<ShelfText> notTaken)
     {
-        ShippedTexts.Fill(folder.Recipes, Shipped + "recipes/");
-        ShippedTexts.Fill(folder.Kitchens, Shipped + "kitchens/");
+        (Folder, Book, NotTaken) = (folder, book, notTaken);
+        RecipeTexts = new(book, PaperSort.Recipe);
+        KitchenTexts = new(book, PaperSort.Kitchen);
     }
 
-    /// <summary>Names of the recipes that can be read, in order.</summary>
+    public DataFolder Folder { get; }
+
+    public AuthorsBook Book { get; }
+
+    public BookTexts RecipeTexts { get; }
+
+    public BookTexts KitchenTexts { get; }
+
+    /// <summary>What lay in the folder when the book was made just now, and could not be laid into it.</summary>
+    public IReadOnlyList<ShelfText> NotTaken { get; }
+
+    /// <summary>Names of the recipes, in order.</summary>
     public IReadOnlyList<string> Recipes => RecipeTexts.Names();
 
     public IReadOnlyList<string> Kitchens => KitchenTexts.Names();
 
-    /// <summary>The bytes of a recipe; null when none that can be read has this name.</summary>
+    /// <summary>
+    /// Opens the book of a folder to write in it. A book that is made just now gets the texts that lay in the folder before there were books, and
+    /// where there are none the demo recipes and kitchens.
+    /// </summary>
+    /// <exception cref="IOException">The folder or its book cannot be used.</exception>
+    /// <exception cref="UnauthorizedAccessException">Like it.</exception>
+    public static ShelfFolder Open(DataFolder folder, TimeProvider clock, Words words)
+    {
+        Directory.CreateDirectory(folder.Root);
+        var book = AuthorsBook.Open(folder.Book, clock);
+        try
+        {
+            var (recipes, kitchens) = (LaidTexts.Of(folder.Recipes, "recipes/"), LaidTexts.Of(folder.Kitchens, "kitchens/"));
+            var isNew = book.Papers.Fill(
+                recipes.Texts.Select(text => (PaperSort.Recipe, text.Name, text.Text)).Concat(kitchens.Texts.Select(text => (PaperSort.Kitchen, text.Name, text.Text))),
+                words["book.laid"]);
+            return new(folder, book, isNew ? [.. recipes.NotTaken, .. kitchens.NotTaken] : []);
+        }
+        catch
+        {
+            book.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>The bytes of a recipe; null when none has this name.</summary>
     public byte[]? Recipe(string name) => RecipeTexts.Read(name);
 
     public byte[]? Kitchen(string name) => KitchenTexts.Read(name);
+
+    public void Dispose() => Book.Dispose();
 }

@@ -10,7 +10,7 @@ internal sealed record ShelfKitchen(Kitchen? Kitchen, byte[]? Bytes)
 {
     public static ShelfKitchen Own { get; } = new(null, null);
 
-    /// <summary>A kitchen of the folder; null when its text is not there or not understood.</summary>
+    /// <summary>A kitchen of the book; null when its text is not there or not understood.</summary>
     public static ShelfKitchen? Find(ShelfFolder folder, string name) =>
         folder.Kitchen(name) is { } bytes && KitchenShelf.Read(InputFile.Of(name, bytes)) is { Understood: true, Kitchen: { } kitchen } ? new(kitchen, bytes) : null;
 }

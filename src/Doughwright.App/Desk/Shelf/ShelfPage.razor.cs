@@ -49,7 +49,7 @@ public sealed partial class ShelfPage
 
     private IReadOnlyList<UnreadKitchen> Unread { get; set; } = [];
 
-    private string FolderWords => Voice.Say("shelf.folder", ("folder", Folder.Folder.Root));
+    private string FolderWords => Voice.Say("shelf.folder", ("file", Folder.Book.Path));
 
     protected override async Task OnInitializedAsync()
     {
@@ -81,7 +81,7 @@ public sealed partial class ShelfPage
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            Trouble = Voice.Say("shelf.folder-unreadable", ("folder", Folder.Folder.Recipes));
+            Trouble = Voice.Say("shelf.folder-unreadable", ("file", Folder.Book.Path), ("reason", problem.Message));
             return null;
         }
     }

@@ -23,10 +23,9 @@ internal sealed record ShelfView(IReadOnlyList<RowView> Rows, string? Axis, stri
             scale is null ? voice.Say("shelf.progress", ("done", work.Done), ("count", count)) : null);
     }
 
-    /// <summary>Unknown lengths after known ones, unread texts after those, and what is no text last.</summary>
+    /// <summary>Unknown lengths after known ones, and unread texts last.</summary>
     private static double OrderOf(ShelfEntry entry) => entry switch
     {
-        { Trouble: not null } => -4,
         { Row: null } => -3,
         { Row.LinesNotUnderstood: not null } => -2,
         { Row.Total: null } => -1,

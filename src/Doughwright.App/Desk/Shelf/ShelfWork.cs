@@ -34,16 +34,16 @@ internal sealed class ShelfWork
 
     public int Done => Entries.Count(entry => entry.IsDone);
 
-    /// <summary>Looks at the folder and takes what is kept.</summary>
+    /// <summary>Looks into the book and takes what is kept.</summary>
     /// <param name="tellFault">Is told the name of a recipe that failed by a fault of ours, and the fault; the others go on.</param>
-    /// <exception cref="IOException">The folder cannot be read.</exception>
-    public static ShelfWork Begin(TextFolder folder, ShelfKitchen kitchen, KeptResults kept, RowKey keys, Voice voice, Action<string, Exception> tellFault)
+    /// <exception cref="IOException">The book cannot be read.</exception>
+    public static ShelfWork Begin(BookTexts texts, ShelfKitchen kitchen, KeptResults kept, RowKey keys, Voice voice, Action<string, Exception> tellFault)
     {
-        var entries = folder.Texts().AsParallel().AsOrdered().Select(text =>
+        var entries = texts.Papers().AsParallel().AsOrdered().Select(paper =>
         {
-            var bytes = folder.Read(text);
-            var key = bytes is null ? null : keys.Of(text.Name, bytes, kitchen.Bytes, voice);
-            return new ShelfEntry(text, bytes, key) { Row = key is null ? null : KeptRowOf(kept, key) };
+            var bytes = texts.Read(paper);
+            var key = keys.Of(paper.Name, bytes, kitchen.Bytes, voice);
+            return new ShelfEntry(paper.Name, bytes, key) { Row = KeptRowOf(kept, key) };
         });
         return new(kept, kitchen.Kitchen, voice, tellFault, [.. entries]);
     }
@@ -90,7 +90,7 @@ internal sealed class ShelfWork
 
     private void Rehearse(ShelfEntry entry)
     {
-        var (row, drawable) = Make(entry.Bytes!, kitchen, voice);
+        var (row, drawable) = Make(entry.Bytes, kitchen, voice);
         kept.Keep(entry.Key + RowName, JsonSerializer.Serialize(row, KeptRowJson.Default.KeptRow));
         entry.Drawable = drawable;
         entry.Row = row;
@@ -100,9 +100,9 @@ internal sealed class ShelfWork
     {
         var name = $"{entry.Key}-{scale.Name}";
         entry.Strip = kept.Find(name);
-        if (entry.Strip is null && (entry.Drawable ?? Make(entry.Bytes!, kitchen, voice).Drawable) is { } drawable)
+        if (entry.Strip is null && (entry.Drawable ?? Make(entry.Bytes, kitchen, voice).Drawable) is { } drawable)
         {
-            entry.Strip = ShelfStrips.Draw(drawable, scale, "m" + entry.Key![..10], voice);
+            entry.Strip = ShelfStrips.Draw(drawable, scale, "m" + entry.Key[..10], voice);
             kept.Keep(name, entry.Strip);
         }
 

@@ -15,6 +15,9 @@ internal enum TextTrouble
     /// <summary>More than <see cref="TextFolder.LargestText"/>.</summary>
     TooLarge,
 
+    /// <summary>Not all of its bytes are UTF-8.</summary>
+    NotUtf8,
+
     /// <summary>The system does not let it be read.</summary>
     Unreadable,
 }

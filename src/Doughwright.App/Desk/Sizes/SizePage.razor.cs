@@ -58,7 +58,7 @@ public sealed partial class SizePage
         var form = await Form();
         Title = form[OwnRecipe.TitleName].ToString().Trim();
         var faults = new Faults(Voice);
-        if (Sized?.Resized.Recipe is { } recipe && OwnRecipe.Lay(recipe, Title, File!.Reading.Document, Folder, faults) is { } address)
+        if (Sized?.Resized.Recipe is { } recipe && OwnRecipe.Lay(recipe, Title, File!.Reading.Document, File.Paper.State, Folder, faults) is { } address)
         {
             SeeThere(Speaker.To(address));
             return;

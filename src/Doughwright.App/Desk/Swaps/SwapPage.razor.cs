@@ -93,7 +93,7 @@ public sealed partial class SwapPage
         var form = await Form();
         Title = form[OwnRecipe.TitleName].ToString().Trim();
         var faults = new Faults(Voice);
-        if (Made?.Swapped.Recipe is { } recipe && OwnRecipe.Lay(recipe, Title, File!.Reading.Document, Folder, faults) is { } address)
+        if (Made?.Swapped.Recipe is { } recipe && OwnRecipe.Lay(recipe, Title, File!.Reading.Document, File.Paper.State, Folder, faults) is { } address)
         {
             SeeThere(Speaker.To(address));
             return;

@@ -1,5 +1,6 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.Book.Papers;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
@@ -7,11 +8,12 @@ using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Desk.Recipes.State;
 
-/// <summary>A recipe's text as it lay in the folder when it was opened.</summary>
-/// <param name="Name">Name of the file, without its ending.</param>
+/// <summary>A recipe's text as it stood in the book when it was opened.</summary>
+/// <param name="Name">What it is called there.</param>
+/// <param name="Paper">Its state then.</param>
 /// <param name="Findings">Of the text itself.</param>
 /// <param name="Recipe">Null when a line of the text was not understood; then nothing is worked out.</param>
-internal sealed record RecipeFile(string Name, string Text, IReadOnlyList<Finding> Findings, Recipe? Recipe)
+internal sealed record RecipeFile(string Name, Paper Paper, string Text, IReadOnlyList<Finding> Findings, Recipe? Recipe)
 {
     /// <summary>The text as it was read, for what is written from it.</summary>
     public required Reading Reading { get; init; }
@@ -22,18 +24,18 @@ internal sealed record RecipeFile(string Name, string Text, IReadOnlyList<Findin
     /// <summary>The quantities as written; only where there is a recipe.</summary>
     public Formula? Formula { get; init; }
 
-    /// <summary>Null when no recipe of this name lies in the folder.</summary>
+    /// <summary>Null when the book has no recipe of this name.</summary>
     public static RecipeFile? Read(string name, ShelfFolder shelf)
     {
-        if (shelf.Recipe(name) is not { } bytes)
+        if (shelf.RecipeTexts.Find(name) is not { } paper)
         {
             return null;
         }
 
-        var file = InputFile.Of(name, bytes);
+        var file = InputFile.Of(name, shelf.RecipeTexts.Read(paper));
         var (reading, findings, understood) = CommandRun.Understand(file);
         var recipe = understood ? reading.Recipe : null;
-        return new(name, file.Text, FindingList.Of(file.Text, findings), recipe)
+        return new(name, paper, file.Text, FindingList.Of(file.Text, findings), recipe)
         {
             Reading = reading,
             IsWhole = file.Findings.Count == 0,

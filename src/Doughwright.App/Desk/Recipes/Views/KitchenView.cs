@@ -18,7 +18,7 @@ public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence
     /// <summary>Address of the page that keeps this kitchen by a name; null when it is one that has a name already.</summary>
     public string? Keep { get; private init; }
 
-    /// <param name="kitchens">Kitchens of the user's folder.</param>
+    /// <param name="kitchens">Kitchens of the book.</param>
     internal static KitchenView Of(Figures figures, IReadOnlyList<KitchenOnShelf> kitchens)
     {
         var state = figures.State;

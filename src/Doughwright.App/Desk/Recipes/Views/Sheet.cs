@@ -29,7 +29,7 @@ internal sealed record Sheet(
     string CommandLine)
 {
     /// <param name="state">What lies on the desk.</param>
-    /// <param name="kitchens">Kitchens of the user's folder.</param>
+    /// <param name="kitchens">Kitchens of the book.</param>
     public static Sheet Of(DeskState state, IReadOnlyList<KitchenOnShelf> kitchens, Voice voice)
     {
         var figures = new Figures(state, voice);
