@@ -10,7 +10,7 @@ public sealed class PaperStore
 {
     private const string Listing = """
         SELECT paper.uid AS Uid, paper.name AS Name, state.id AS State, state.hash AS Hash, state.at AS At, state.did AS Did,
-               CASE WHEN state.before IS NULL THEN NULL ELSE state.did END AS Undo, after.did AS Redo, paper.grown_from AS GrownFrom
+               state.before AS Before, after.did AS Redo, paper.grown_from AS GrownFrom
         FROM paper
         JOIN state ON state.id = paper.now
         LEFT JOIN step_back ON step_back.paper = paper.id AND step_back.state = paper.now
@@ -139,7 +139,7 @@ public sealed class PaperStore
     private static Paper[] Read(SqliteConnection open, string where, object given) =>
     [
         .. open.Query<PaperRow>($"{Listing} {where}", given).Select(row =>
-            new Paper(row.Uid, row.Name, row.State, row.Hash, Instants.Read(row.At), row.Did, row.Undo, row.Redo, row.GrownFrom)),
+            new Paper(row.Uid, row.Name, row.State, row.Hash, Instants.Read(row.At), row.Did, row.Before is null ? null : row.Did, row.Redo, row.GrownFrom)),
     ];
 
     /// <param name="change">Gives the state that the paper is in afterwards; null when there is none to go to.</param>
@@ -186,7 +186,7 @@ public sealed class PaperStore
             new { paper, before, hash, at = Instants.Write(clock.GetUtcNow()), did });
     }
 
-    private sealed record PaperRow(string Uid, string Name, long State, string Hash, string At, string Did, string? Undo, string? Redo, long? GrownFrom);
+    private sealed record PaperRow(string Uid, string Name, long State, string Hash, string At, string Did, long? Before, string? Redo, long? GrownFrom);
 
     private sealed record StateRow(long Id, long? Before, string Hash, string At, string Did);
 
