@@ -36,7 +36,7 @@ public class DeskCommandTests
         Assert.Equal(ExitCode.CommandLine, code);
         Assert.Contains(file, said, StringComparison.Ordinal);
         Assert.Contains("--folder DIR", said, StringComparison.Ordinal);
-        Assert.Equal([file], Directory.GetFileSystemEntries(scratch.Data.Root));
+        Assert.Equal([file], Directory.GetFiles(scratch.Data.Root));
     }
 
     [Fact]
@@ -57,7 +57,7 @@ public class DeskCommandTests
         var port = ((IPEndPoint)other.LocalEndpoint).Port;
         using var output = new StringWriter();
         using var messages = new StringWriter();
-        Assert.Equal(ExitCode.CommandLine, DeskCommand.Serve(port, scratch.Data, new(port, null, false), output, messages, Metric));
+        Assert.Equal(ExitCode.CommandLine, DeskCommand.Serve(port, scratch.Folder, new(port, null, false), output, messages, Metric));
         Assert.Contains(Metric.Say("port-taken.message", ("port", $"{port}")), messages.ToString(), StringComparison.Ordinal);
         Assert.Equal("", output.ToString());
     }

@@ -1,6 +1,7 @@
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Hosting;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.App.Tests.Desk.Shelf;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
@@ -14,13 +15,11 @@ internal sealed class Bench : IDisposable
     public Bench()
     {
         Folder = new(Directory.CreateTempSubdirectory("doughwright-test").FullName);
-        Shelf = new(Folder);
-        Shelf.Make();
     }
 
     public DataFolder Folder { get; }
 
-    public ShelfFolder Shelf { get; }
+    public ShelfFolder Shelf => Shelves.At(Folder);
 
     public static Recipe Rolls { get; } = RecipeText.Read(File.ReadAllText(House.PotatoRolls)).Recipe!;
 
@@ -28,9 +27,9 @@ internal sealed class Bench : IDisposable
 
     public Understood Read(string query, MeasureSystem measures = MeasureSystem.Metric) => Reader().Read(Question.Of(query), measures);
 
-    public void WriteKitchen(string name, string text) => File.WriteAllText(Path.Join(Folder.Kitchens, name + ".yaml"), text);
+    public void WriteKitchen(string name, string text) => Shelves.Put(Shelf.KitchenTexts, name, text);
 
-    public void WriteRecipe(string name, string text) => File.WriteAllText(Path.Join(Folder.Recipes, name + ".yaml"), text);
+    public void WriteRecipe(string name, string text) => Shelves.Put(Shelf.RecipeTexts, name, text);
 
-    public void Dispose() => Directory.Delete(Folder.Root, recursive: true);
+    public void Dispose() => Shelves.Remove(Folder);
 }

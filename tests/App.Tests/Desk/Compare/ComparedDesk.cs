@@ -30,7 +30,7 @@ internal sealed partial class ComparedDesk : IAsyncDisposable
         // The files of the desk are listed under the name of the program, not of the tests.
         Environment.SetEnvironmentVariable("ASPNETCORE_APPLICATIONNAME", typeof(DeskHost).Assembly.GetName().Name);
         var bench = new Bench();
-        var (host, port) = await FreePort.Start(port => DeskHost.Build(port, bench.Folder, words ?? Words.Shipped));
+        var (host, port) = await FreePort.Start(port => DeskHost.Build(port, bench.Shelf, words ?? Words.Shipped));
         return new(bench, host, port);
     }
 

@@ -1,6 +1,7 @@
 using System.Net;
 using System.Net.Sockets;
 using Doughwright.App.Desk.Hosting;
+using Doughwright.App.Tests.Desk.Shelf;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Desk.Hosting;
@@ -14,7 +15,7 @@ public class FreePortTests
         taken.Start();
         var folder = Directory.CreateTempSubdirectory("desk-");
         var ports = new Queue<int>([((IPEndPoint)taken.LocalEndpoint).Port, .. Enumerable.Range(0, 10).Select(_ => FreePort.Find())]);
-        var (desk, port) = await FreePort.Start(port => DeskHost.Build(port, new DataFolder(folder.FullName), Words.Shipped), ports.Dequeue);
+        var (desk, port) = await FreePort.Start(port => DeskHost.Build(port, Shelves.At(new(folder.FullName)), Words.Shipped), ports.Dequeue);
         await using (desk)
         {
             Assert.NotEqual(((IPEndPoint)taken.LocalEndpoint).Port, port);
@@ -23,6 +24,6 @@ public class FreePortTests
             Assert.NotEqual(HttpStatusCode.BadRequest, answer.StatusCode);
         }
 
-        folder.Delete(recursive: true);
+        Shelves.Remove(new(folder.FullName));
     }
 }

@@ -2,7 +2,7 @@ using System.Net;
 using System.Net.Sockets;
 using System.Text;
 using Doughwright.App.Desk.Hosting;
-using Doughwright.App.Desk.Shelf;
+using Doughwright.App.Tests.Desk.Shelf;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Builder;
 
@@ -32,10 +32,9 @@ public sealed class OpenDesk : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         var folder = new DataFolder(_folder);
-        new ShelfFolder(folder).Make();
         (_desk, Port) = await FreePort.Start(port =>
         {
-            var desk = DeskHost.Build(port, folder, Words.Shipped);
+            var desk = DeskHost.Build(port, Shelves.At(folder), Words.Shipped);
             desk.MapGet(Broken, () =>
             {
                 throw new InvalidOperationException(SecretOfTheFault);
@@ -53,14 +52,15 @@ public sealed class OpenDesk : IAsyncLifetime
             await _desk.DisposeAsync();
         }
 
-        Directory.Delete(_folder, recursive: true);
+        Shelves.Remove(new(_folder));
     }
 
-    /// <summary>All files of the folder with their bytes, to see that nothing changed.</summary>
-    public string Picture() => string.Join('\n', Directory.EnumerateFiles(_folder, "*", SearchOption.AllDirectories)
-        .Where(file => !file.StartsWith(Path.Join(_folder, "kept"), StringComparison.Ordinal))
-        .Order(StringComparer.Ordinal)
-        .Select(file => $"{file} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file)))}"));
+    /// <summary>Every state of the book, to see that nothing changed.</summary>
+    public string Picture()
+    {
+        var shelf = Shelves.At(new(_folder));
+        return string.Join('\n', shelf.RecipeTexts.Papers().Concat(shelf.KitchenTexts.Papers()).Select(paper => $"{paper.Name} {paper.State} {paper.Hash}"));
+    }
 
     /// <summary>Sends bytes as they stand and gives the answer as text: for what no client of good manners sends.</summary>
     public async Task<string> Raw(string request, TimeSpan? patience = null)

@@ -1,7 +1,9 @@
 using System.Net;
 using AngleSharp.Html.Dom;
+using Doughwright.App.Commands;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Tests.Desk.Shelf;
+using Doughwright.Book.Papers;
 using Doughwright.Engine.Quantities;
 
 namespace Doughwright.App.Tests.Desk.Kitchens;
@@ -88,30 +90,29 @@ public sealed class KitchensTests
     }
 
     [Fact]
-    public async Task OtherOfTheSameName_IsNotReplaced_ByBringingBack()
+    public async Task OtherOfTheSameName_StandsBesideTheOneThatComesBack()
+    {
+        using var scratch = Scratch.WithTheShipped();
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var back = await desk.Page((await Move(desk, await desk.Page("/kitchens"), ("away", "mountain"))).Location!);
+        var text = System.Text.Encoding.UTF8.GetString(KitchenShelf.Bytes("mountain"));
+        Assert.Equal("mountain-2", scratch.Folder.KitchenTexts.Lay("mountain", text, "laid by a test"));
+        Assert.Equal("/kitchens", (await Move(desk, back, ("back", "mountain"))).Location);
+        Assert.Equal(KitchenShelf.Bytes("mountain"), scratch.Folder.Kitchen("mountain"));
+        Assert.Equal(KitchenShelf.Bytes("mountain"), scratch.Folder.Kitchen("mountain-2"));
+    }
+
+    [Fact]
+    public async Task KitchenTakenAwayAgain_LosesNoneOfItsStates()
     {
         using var scratch = Scratch.WithTheShipped();
         await using var desk = await LiveDesk.On(scratch.Data);
         var away = await Move(desk, await desk.Page("/kitchens"), ("away", "mountain"));
-        var back = await desk.Page(away.Location!);
-        var file = scratch.Folder.KitchenTexts.FileOf("mountain");
-        await File.WriteAllTextAsync(file, "mine", TestContext.Current.CancellationToken);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Move(desk, back, ("back", "mountain"))).Status);
-        Assert.Equal("mine", await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken));
-    }
-
-    [Fact]
-    public async Task KitchenTakenAwayAgain_LosesNoneOfTheName()
-    {
-        using var scratch = Scratch.WithTheShipped();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var file = scratch.Folder.KitchenTexts.FileOf("mountain");
-        var first = scratch.Folder.Kitchen("mountain")!;
+        await Move(desk, await desk.Page(away.Location!), ("back", "mountain"));
+        scratch.PutKitchen("mountain", "mine");
         await Move(desk, await desk.Page("/kitchens"), ("away", "mountain"));
-        await File.WriteAllBytesAsync(file, [.. first, (byte)'\n'], TestContext.Current.CancellationToken);
-        await Move(desk, await desk.Page("/kitchens"), ("away", "mountain"));
-        var kept = Directory.GetFiles(scratch.Data.Kitchens, "mountain*").Select(File.ReadAllBytes).Select(bytes => bytes.Length).Order();
-        Assert.Equal([first.Length, first.Length + 1], kept);
+        Assert.Equal(2, scratch.Folder.Book.Papers.States(PaperSort.Kitchen, "mountain").Count);
+        Assert.True(scratch.Folder.KitchenTexts.CanPutBack("mountain"));
     }
 
     [Theory]

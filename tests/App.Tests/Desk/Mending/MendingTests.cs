@@ -1,8 +1,8 @@
 using System.Net;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
-using Doughwright.App.Desk.Mending;
 using Doughwright.App.Tests.Desk.Shelf;
+using Doughwright.Book.Papers;
 using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Tests.Desk.Mending;
@@ -61,17 +61,17 @@ public sealed class MendingTests
     }
 
     [Fact]
-    public async Task EarlierText_IsKept_WhereNobodyReadsItAsARecipe()
+    public async Task EarlierText_StaysInTheBook()
     {
         using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var names = scratch.Folder.Recipes;
-        var before = await Bytes(scratch);
+        var before = scratch.Folder.RecipeTexts.Find("pilot-ring")!;
         await Press(desk, await desk.Page(Ring), MaizeFlour);
         Assert.Equal(names, scratch.Folder.Recipes);
-        var kept = Assert.Single(Directory.GetFiles(Path.Join(scratch.Data.Recipes, "earlier", "pilot-ring"), "*.yaml"));
-        Assert.Equal(before, await File.ReadAllBytesAsync(kept, Stop));
-        Assert.Empty(Directory.GetFiles(scratch.Data.Recipes, "*.unfinished"));
+        var states = scratch.Folder.Book.Papers.States(PaperSort.Recipe, "pilot-ring");
+        Assert.Equal(before.State, states[0].Before);
+        Assert.Contains(before.Hash, states.Skip(1).Select(state => state.Hash));
     }
 
     [Fact]
@@ -80,15 +80,13 @@ public sealed class MendingTests
         using var scratch = WithCornflour();
         await using var desk = await LiveDesk.On(scratch.Data);
         var page = await desk.Page(Ring);
-        var file = scratch.Folder.RecipeTexts.FileOf("pilot-ring");
-        await File.AppendAllTextAsync(file, "# changed in an editor\n", Stop);
+        scratch.Put("pilot-ring", await Text(scratch) + "# changed in another window\n");
         var mine = await Bytes(scratch);
         var answer = await Press(desk, page, MaizeFlour);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
         Assert.Contains("changed meanwhile", answer.Page.QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
         Assert.Equal(Ring, answer.Page.QuerySelector("main a.btn")!.GetAttribute("href"));
         Assert.Equal(mine, await Bytes(scratch));
-        Assert.False(Directory.Exists(Path.Join(scratch.Data.Recipes, "earlier")));
     }
 
     [Fact]
@@ -110,7 +108,7 @@ public sealed class MendingTests
         await using var desk = await LiveDesk.On(scratch.Data);
         var done = await Press(desk, await desk.Page(Ring), MaizeFlour);
         var page = await desk.Page(done.Location!);
-        await File.AppendAllTextAsync(scratch.Folder.RecipeTexts.FileOf("pilot-ring"), "# and on\n", Stop);
+        scratch.Put("pilot-ring", await Text(scratch) + "# and on\n");
         Assert.Null((await desk.Page(done.Location!)).QuerySelector(".written"));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Press(desk, page, "Take it back")).Status);
         Assert.Contains("# and on", await Text(scratch), StringComparison.Ordinal);
@@ -242,7 +240,7 @@ public sealed class MendingTests
         Assert.StartsWith("/open?name=rolls&written=", first.Location, StringComparison.Ordinal);
         var second = await Press(desk, await desk.Page(first.Location!), "“scale”");
         Assert.StartsWith("/recipes/rolls?written=", second.Location, StringComparison.Ordinal);
-        Assert.True(RecipeText.Read(await File.ReadAllTextAsync(scratch.Folder.RecipeTexts.FileOf("rolls"), Stop)).Understood);
+        Assert.True(RecipeText.Read(scratch.Text("rolls")).Understood);
     }
 
     [Fact]
@@ -261,35 +259,11 @@ public sealed class MendingTests
         Assert.Equal(files, Directory.GetFiles(scratch.Data.Root, "*", SearchOption.AllDirectories));
     }
 
-    [Fact]
-    public async Task TextThatIsNotAllUtf8_IsNeverWrittenBack()
-    {
-        using var scratch = WithCornflour();
-        var file = scratch.Folder.RecipeTexts.FileOf("broken");
-        await File.WriteAllBytesAsync(file, [.. (await File.ReadAllBytesAsync(House.PotatoRolls, Stop)), (byte)'#', 0xe9, (byte)'\n', (byte)'x', (byte)'\t', (byte)':', (byte)'\n'], Stop);
-        await using var desk = await LiveDesk.On(scratch.Data);
-        Assert.Null((await desk.Page("/recipes/broken")).QuerySelector(".waysout"));
-        Assert.Null((await desk.Page("/open?name=broken")).QuerySelector(".waysout"));
-    }
-
-    [Fact]
-    public void SecondOfTheSameMoment_HasItsOwnName()
-    {
-        using var scratch = WithCornflour();
-        var earlier = new EarlierTexts(scratch.Folder.RecipeTexts, "pilot-ring");
-        var now = new DateTimeOffset(2026, 11, 12, 16, 4, 0, TimeSpan.Zero);
-        Assert.Equal("20261112T160400Z", earlier.Keep([1], new("one", false, "a"), now));
-        Assert.Equal("20261112T160400Z-2", earlier.Keep([2], new("two\nlines", true, "b"), now));
-        var found = earlier.Find("20261112T160400Z-2");
-        Assert.Equal([2], found!.Value.Bytes);
-        Assert.Equal(new("two lines", true, "b"), found.Value.Change);
-    }
-
     /// <summary>The shipped recipes, one of them with a name that can be several things.</summary>
     private static Scratch WithCornflour()
     {
         var scratch = Scratch.WithTheShipped();
-        var text = File.ReadAllText(scratch.Folder.RecipeTexts.FileOf("pilot-ring"));
+        var text = scratch.Text("pilot-ring");
         return scratch.Put("pilot-ring", text.Replace("maize starch: 7 g", "cornflour: 7 g", StringComparison.Ordinal));
     }
 
@@ -301,7 +275,7 @@ public sealed class MendingTests
         return desk.Send((IHtmlFormElement)button.Closest("form")!, (button.Name!, button.Value));
     }
 
-    private static Task<string> Text(Scratch scratch) => File.ReadAllTextAsync(scratch.Folder.RecipeTexts.FileOf("pilot-ring"), Stop);
+    private static Task<string> Text(Scratch scratch) => Task.FromResult(scratch.Text("pilot-ring"));
 
-    private static Task<byte[]> Bytes(Scratch scratch) => File.ReadAllBytesAsync(scratch.Folder.RecipeTexts.FileOf("pilot-ring"), Stop);
+    private static Task<byte[]> Bytes(Scratch scratch) => Task.FromResult(scratch.Folder.Recipe("pilot-ring")!);
 }

@@ -2,17 +2,18 @@ using System.Net;
 using System.Text;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Tests.Desk.Shelf;
+using Microsoft.Data.Sqlite;
 
 namespace Doughwright.App.Tests.Desk.Opening;
 
-/// <summary>What comes of giving a text to the desk: it lies in the folder as it was, or nothing of it is lost.</summary>
+/// <summary>What comes of giving a text to the desk: it stands in the book as it was, or nothing of it is lost.</summary>
 public class OpenPageTests
 {
     private static readonly byte[] Rolls = File.ReadAllBytes(House.PotatoRolls);
     private static readonly string Faulty = File.ReadAllText(House.Text("potato-rolls-twelve-faults.yaml"));
 
     [Fact]
-    public async Task File_LiesInTheFolder_ByteForByte()
+    public async Task File_StandsInTheBook_ByteForByte()
     {
         using var scratch = new Scratch();
         await using var desk = await LiveDesk.On(scratch.Data);
@@ -21,7 +22,7 @@ public class OpenPageTests
         Assert.Equal(HttpStatusCode.SeeOther, answer.Status);
         Assert.Equal("/recipes/potato-rolls", answer.Location);
         Assert.Equal(bytes, scratch.Folder.Recipe("potato-rolls"));
-        Assert.Single(Directory.EnumerateFileSystemEntries(scratch.Data.Recipes));
+        Assert.Equal(["potato-rolls"], scratch.Folder.Recipes);
     }
 
     [Fact]
@@ -61,7 +62,7 @@ public class OpenPageTests
         var answer = await desk.Send(fileName: "../../../../etc/passwd.yaml", file: Encoding.UTF8.GetBytes(text));
         Assert.Equal("/recipes/tmp-x", answer.Location);
         Assert.Equal(["tmp-x"], scratch.Folder.Recipes);
-        Assert.Equal([scratch.Data.Recipes], Directory.EnumerateFileSystemEntries(scratch.Data.Root));
+        Assert.Empty(Directory.EnumerateFileSystemEntries(scratch.Data.Recipes));
     }
 
     [Fact]
@@ -166,11 +167,13 @@ public class OpenPageTests
     }
 
     [Fact]
-    public async Task FolderThatCannotBeWritten_IsSaid_AndTheTextStays()
+    public async Task BookThatCannotBeWritten_IsSaid_AndTheTextStays()
     {
         using var scratch = new Scratch();
-        File.WriteAllText(scratch.Data.Recipes, "a file where the folder should be");
         await using var desk = await LiveDesk.On(scratch.Data);
+        using var other = new SqliteConnection($"Data Source={scratch.Data.Book};Pooling=False");
+        other.Open();
+        using var held = other.BeginTransaction(deferred: false);
         var answer = await desk.Send(Encoding.UTF8.GetString(Rolls));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
         Assert.Contains("could not be written", answer.Words, StringComparison.Ordinal);
@@ -185,7 +188,7 @@ public class OpenPageTests
         var page = await desk.Page("/open?name=faults");
         Assert.Equal("faults", page.QuerySelector("h1")!.TextContent);
         Assert.Equal(13, page.QuerySelectorAll(".finds > li").Length);
-        Assert.Contains(Path.Join(scratch.Data.Recipes, "faults.yaml"), page.QuerySelector("main")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(scratch.Folder.RecipeTexts.FileOf("faults"), page.QuerySelector("main")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("Every line of it is understood", (await desk.Page("/open?name=good")).QuerySelector("main")!.TextContent, StringComparison.Ordinal);
     }
 

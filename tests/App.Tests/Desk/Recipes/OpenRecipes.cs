@@ -28,7 +28,7 @@ public sealed class OpenRecipes : IAsyncLifetime
     {
         // The files of the desk are listed under the name of the program, not of the tests.
         Environment.SetEnvironmentVariable("ASPNETCORE_APPLICATIONNAME", typeof(DeskHost).Assembly.GetName().Name);
-        (host, var port) = await FreePort.Start(port => DeskHost.Build(port, Bench.Folder, words));
+        (host, var port) = await FreePort.Start(port => DeskHost.Build(port, Bench.Shelf, words));
         client.BaseAddress = new($"http://127.0.0.1:{port}");
     }
 

@@ -32,47 +32,38 @@ public class LaidTextTests
     public void SecondText_NeverReplacesTheFirst()
     {
         using var scratch = new Scratch();
-        var folder = scratch.Folder.RecipeTexts;
-        Assert.Equal("loaf", LaidText.Lay(folder, "loaf", "one"u8.ToArray()));
-        Assert.Equal("loaf-2", LaidText.Lay(folder, "loaf", "two"u8.ToArray()));
-        Assert.Equal("loaf-3", LaidText.Lay(folder, "loaf", "three"u8.ToArray()));
-        Assert.Equal("one"u8.ToArray(), folder.Read("loaf"));
+        var texts = scratch.Folder.RecipeTexts;
+        Assert.Equal("loaf", texts.Lay("loaf", "one", ""));
+        Assert.Equal("loaf-2", texts.Lay("loaf", "two", ""));
+        Assert.Equal("loaf-3", texts.Lay("loaf", "three", ""));
+        Assert.Equal("one"u8.ToArray(), texts.Read("loaf"));
     }
 
     [Fact]
-    public void SameBytes_AreNotLaidTwice()
+    public void SameText_IsNotLaidTwice()
     {
         using var scratch = new Scratch().Put("mine", "one\r\n\ufeff");
-        Assert.Equal("mine", LaidText.Lay(scratch.Folder.RecipeTexts, "loaf", File.ReadAllBytes(Path.Join(scratch.Data.Recipes, "mine.yaml"))));
+        Assert.Equal("mine", scratch.Folder.RecipeTexts.Lay("loaf", "one\r\n\ufeff", ""));
         Assert.Equal(["mine"], scratch.Folder.Recipes);
     }
 
     [Fact]
-    public void NamesTakenByWhatIsNoText_AreLeftAlone()
+    public void TextThatWasTakenAway_KeepsItsName()
     {
-        using var scratch = new Scratch();
-        Directory.CreateDirectory(Path.Join(scratch.Data.Recipes, "loaf.yaml"));
-        File.CreateSymbolicLink(Path.Join(scratch.Data.Recipes, "loaf-2.yaml"), Path.Join(scratch.Data.Root, "elsewhere"));
-        Assert.Equal("loaf-3", LaidText.Lay(scratch.Folder.RecipeTexts, "loaf", "one"u8.ToArray()));
-        Assert.False(File.Exists(Path.Join(scratch.Data.Root, "elsewhere")));
+        using var scratch = new Scratch().Put("loaf", "one");
+        Assert.True(scratch.Folder.RecipeTexts.TakeAway("loaf"));
+        Assert.Equal("loaf-2", scratch.Folder.RecipeTexts.Lay("loaf", "one", ""));
+        Assert.True(scratch.Folder.RecipeTexts.PutBack("loaf"));
+        Assert.Equal(["loaf", "loaf-2"], scratch.Folder.Recipes);
     }
 
     [Fact]
-    public void ManyAtOnce_AllLie_AndNothingUnfinishedIsLeft()
+    public void ManyAtOnce_AllStandInTheBook()
     {
         using var scratch = new Scratch();
-        var folder = scratch.Folder.RecipeTexts;
-        Parallel.For(0, 40, i => LaidText.Lay(folder, "loaf", Encoding.UTF8.GetBytes((i / 2).ToString(System.Globalization.CultureInfo.InvariantCulture))));
-        Assert.Equal(20, folder.Names().Select(name => Encoding.UTF8.GetString(folder.Read(name)!)).Distinct().Count());
-        Assert.Equal(20, Directory.EnumerateFileSystemEntries(scratch.Data.Recipes).Count());
-    }
-
-    [Fact]
-    public void FolderThatCannotBeWritten_IsAFault_AndLeavesNothing()
-    {
-        using var scratch = new Scratch();
-        File.WriteAllText(scratch.Data.Recipes, "a file where the folder should be");
-        Assert.ThrowsAny<IOException>(() => LaidText.Lay(scratch.Folder.RecipeTexts, "loaf", "one"u8.ToArray()));
-        Assert.Equal([scratch.Data.Recipes], Directory.EnumerateFileSystemEntries(scratch.Data.Root));
+        var texts = scratch.Folder.RecipeTexts;
+        Parallel.For(0, 40, i => texts.Lay("loaf", (i / 2).ToString(System.Globalization.CultureInfo.InvariantCulture), ""));
+        Assert.Equal(20, texts.Names().Select(name => Encoding.UTF8.GetString(texts.Read(name)!)).Distinct().Count());
+        Assert.Equal(20, texts.Names().Count);
     }
 }

@@ -24,7 +24,7 @@ internal sealed class LiveDesk : IAsyncDisposable
     {
         // The files of the desk are listed under the name of the program, not of the tests.
         Environment.SetEnvironmentVariable("ASPNETCORE_APPLICATIONNAME", typeof(DeskHost).Assembly.GetName().Name);
-        var (host, port) = await FreePort.Start(port => DeskHost.Build(port, folder, words ?? Words.Shipped));
+        var (host, port) = await FreePort.Start(port => DeskHost.Build(port, Shelves.At(folder), words ?? Words.Shipped));
         var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false }) { BaseAddress = new($"http://127.0.0.1:{port}"), Timeout = TimeSpan.FromMinutes(2) };
         return new(host, client);
     }

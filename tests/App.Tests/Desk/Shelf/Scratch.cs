@@ -1,31 +1,42 @@
+using System.Text;
 using Doughwright.App.Desk.Hosting;
 using Doughwright.App.Desk.Shelf;
 
 namespace Doughwright.App.Tests.Desk.Shelf;
 
-/// <summary>A folder of the user's that is gone after the test.</summary>
+/// <summary>A book of the user's, empty at first, that is gone after the test.</summary>
 internal sealed class Scratch : IDisposable
 {
-    public Scratch() => Data = new(Directory.CreateTempSubdirectory("shelf-").FullName);
+    public Scratch()
+        : this(new DataFolder(Directory.CreateTempSubdirectory("shelf-").FullName))
+    {
+        Directory.CreateDirectory(Data.Recipes);
+        Directory.CreateDirectory(Data.Kitchens);
+    }
+
+    private Scratch(DataFolder data) => Data = data;
 
     public DataFolder Data { get; }
 
-    public ShelfFolder Folder => new(Data);
+    public ShelfFolder Folder => Shelves.At(Data);
 
-    public static Scratch WithTheShipped()
-    {
-        var scratch = new Scratch();
-        scratch.Folder.Make();
-        return scratch;
-    }
+    public static Scratch WithTheShipped() => new(new DataFolder(Directory.CreateTempSubdirectory("shelf-").FullName));
 
     /// <summary>Lays a text among the recipes, whatever it is called.</summary>
     public Scratch Put(string name, string text)
     {
-        Directory.CreateDirectory(Data.Recipes);
-        File.WriteAllText(Path.Join(Data.Recipes, name + ".yaml"), text);
+        Shelves.Put(Folder.RecipeTexts, name, text);
         return this;
     }
 
-    public void Dispose() => Directory.Delete(Data.Root, recursive: true);
+    public Scratch PutKitchen(string name, string text)
+    {
+        Shelves.Put(Folder.KitchenTexts, name, text);
+        return this;
+    }
+
+    /// <summary>What a recipe says now.</summary>
+    public string Text(string name) => Encoding.UTF8.GetString(Folder.Recipe(name)!);
+
+    public void Dispose() => Shelves.Remove(Data);
 }

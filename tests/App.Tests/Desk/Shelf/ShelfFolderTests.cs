@@ -1,100 +1,108 @@
+using Doughwright.App.Desk.Hosting;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.Book.Opening;
+using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Desk.Shelf;
 
-/// <summary>The folder is the user's: whatever lies in it, the shelf says so and goes on.</summary>
-public class ShelfFolderTests
+/// <summary>What a new book begins with, and that nobody else writes in one that is open.</summary>
+public sealed class ShelfFolderTests : IDisposable
 {
+    private readonly DataFolder data = new(Directory.CreateTempSubdirectory("shelf-").FullName);
+
     [Fact]
     public void FirstRun_LaysTheShippedTexts()
     {
-        using var scratch = Scratch.WithTheShipped();
-        Assert.Contains("potato-rolls", scratch.Folder.Recipes);
-        Assert.Contains("mountain", scratch.Folder.Kitchens);
-        Assert.Equal(File.ReadAllBytes(House.PotatoRolls), scratch.Folder.Recipe("potato-rolls"));
+        using var shelf = Open();
+        Assert.Contains("potato-rolls", shelf.Recipes);
+        Assert.Contains("mountain", shelf.Kitchens);
+        Assert.Equal(File.ReadAllBytes(House.PotatoRolls), shelf.Recipe("potato-rolls"));
     }
 
     [Fact]
-    public void FirstRun_LeavesAFolderAsItIs()
+    public void TextsThatLayInTheFolder_AreLaidIntoTheBook_AndStayThere()
     {
-        using var scratch = new Scratch().Put("mine", "x");
-        scratch.Folder.Make();
-        Assert.Equal(["mine"], scratch.Folder.Recipes);
+        Put("mine", "x");
+        using (var shelf = Open())
+        {
+            Assert.Equal(["mine"], shelf.Recipes);
+            Assert.Contains("mountain", shelf.Kitchens);
+        }
+
+        Put("later", "y");
+        using var again = Open();
+        Assert.Equal(["mine"], again.Recipes);
+        Assert.Equal("x", File.ReadAllText(Path.Join(data.Recipes, "mine.yaml")));
     }
 
     [Fact]
-    public void RunThatEndedHalfWay_LeavesNothingThatLooksFinished()
+    public void BookThatIsOpen_IsNotOpenedAgain_AndSaysSo()
     {
-        using var scratch = new Scratch();
-        var half = Directory.CreateDirectory(scratch.Data.Recipes + ".abc.unfinished").FullName;
-        File.WriteAllText(Path.Join(half, "potato-rolls.yaml"), "half");
-        Assert.Empty(scratch.Folder.Recipes);
-        scratch.Folder.Make();
-        Assert.Equal(File.ReadAllBytes(House.PotatoRolls), scratch.Folder.Recipe("potato-rolls"));
+        using var shelf = Open();
+        Assert.Equal(BookTrouble.InUse, Assert.Throws<BookException>(Open).Trouble);
     }
 
     [Fact]
-    public void RunThatFails_LeavesNothingBehind()
+    public void FileWhereTheFolderShouldBe_IsAFault()
     {
-        using var scratch = new Scratch();
-        File.WriteAllText(scratch.Data.Recipes, "a file where the folder should be");
-        Assert.ThrowsAny<IOException>(scratch.Folder.Make);
-        Assert.Equal([scratch.Data.Recipes], Directory.GetFileSystemEntries(scratch.Data.Root));
+        var file = new DataFolder(Path.Join(data.Root, "x"));
+        File.WriteAllText(file.Root, "a file where the folder should be");
+        Assert.ThrowsAny<IOException>(() => ShelfFolder.Open(file, TimeProvider.System, Words.Shipped));
+        Assert.Equal([file.Root], Directory.GetFileSystemEntries(data.Root));
     }
 
     [Fact]
-    public void ManyFirstRunsAtOnce_MakeOneFolder()
+    public void WhatIsNoText_IsToldWithItsTrouble()
     {
-        using var scratch = new Scratch();
-        Parallel.For(0, 16, _ => new ShelfFolder(scratch.Data).Make());
-        Assert.Contains("potato-rolls", scratch.Folder.Recipes);
-        Assert.Equal(["kitchens", "recipes"], Directory.EnumerateFileSystemEntries(scratch.Data.Root).Select(Path.GetFileName).Order());
-    }
-
-    [Fact]
-    public void WhatIsNoText_IsListedWithItsTrouble()
-    {
-        using var scratch = new Scratch().Put("good", "x").Put("with space", "x").Put("größe", "x").Put("%2e%2e", "x").Put("CON", "x").Put("..", "x").Put("a\nb", "x").Put("a%2Fb", "x");
-        var inside = scratch.Data.Recipes;
+        Put("good", "x");
+        Put("with space", "x");
+        Put("größe", "x");
+        Put("%2e%2e", "x");
+        Put("CON", "x");
+        Put("..", "x");
+        Put("a\nb", "x");
+        Put("a%2Fb", "x");
+        var inside = data.Recipes;
         Directory.CreateDirectory(Path.Join(inside, "folder.yaml"));
         File.CreateSymbolicLink(Path.Join(inside, "link.yaml"), "/etc/hostname");
         File.CreateSymbolicLink(Path.Join(inside, "broken.yaml"), "/nowhere/at/all");
         File.WriteAllBytes(Path.Join(inside, "huge.yaml"), new byte[TextFolder.LargestText + 1]);
+        File.WriteAllBytes(Path.Join(inside, "latin.yaml"), [0x47, 0x72, 0xfc, 0xdf]);
         File.WriteAllText(Path.Join(inside, "notes.txt"), "x");
 
-        var found = scratch.Folder.RecipeTexts.Texts().ToDictionary(text => text.Name, text => text.Trouble);
+        using var shelf = Open();
 
-        Assert.Equal(12, found.Count);
-        Assert.All(["good", "with space", "größe", "%2e%2e", "CON"], name => Assert.Null(found[name]));
-        Assert.All(["..", "a\nb", "a%2Fb"], name => Assert.Equal(TextTrouble.Name, found[name]));
-        Assert.Equal(TextTrouble.Folder, found["folder"]);
-        Assert.Equal(TextTrouble.Link, found["link"]);
-        Assert.Equal(TextTrouble.Link, found["broken"]);
-        Assert.Equal(TextTrouble.TooLarge, found["huge"]);
-        Assert.Equal(["%2e%2e", "CON", "good", "größe", "with space"], scratch.Folder.Recipes);
+        Assert.Equal(["%2e%2e", "CON", "good", "größe", "with space"], shelf.Recipes);
+        var left = shelf.NotTaken.ToDictionary(text => text.Name, text => text.Trouble);
+        Assert.Equal(8, left.Count);
+        Assert.All(["..", "a\nb", "a%2Fb"], name => Assert.Equal(TextTrouble.Name, left[name]));
+        Assert.Equal(TextTrouble.Folder, left["folder"]);
+        Assert.Equal(TextTrouble.Link, left["link"]);
+        Assert.Equal(TextTrouble.Link, left["broken"]);
+        Assert.Equal(TextTrouble.TooLarge, left["huge"]);
+        Assert.Equal(TextTrouble.NotUtf8, left["latin"]);
     }
 
     [Theory]
     [InlineData("../secret")]
     [InlineData("..")]
     [InlineData("")]
-    [InlineData("link")]
     [InlineData("/etc/hostname")]
     [InlineData("potato-rolls.yaml")]
     [InlineData("POTATO-ROLLS")]
-    public void NameThatIsNotListed_ReadsNothing(string name)
+    public void NameThatIsNotThere_ReadsNothing(string name)
     {
-        using var scratch = Scratch.WithTheShipped();
-        File.WriteAllText(Path.Join(scratch.Data.Root, "secret.yaml"), "secret");
-        File.CreateSymbolicLink(Path.Join(scratch.Data.Recipes, "link.yaml"), Path.Join(scratch.Data.Root, "secret.yaml"));
-        Assert.Null(scratch.Folder.Recipe(name));
+        using var shelf = Open();
+        Assert.Null(shelf.Recipe(name));
     }
 
-    [Fact]
-    public void NoFolder_HasNoTexts()
+    public void Dispose() => Directory.Delete(data.Root, recursive: true);
+
+    private ShelfFolder Open() => ShelfFolder.Open(data, TimeProvider.System, Words.Shipped);
+
+    private void Put(string name, string text)
     {
-        using var scratch = new Scratch();
-        Assert.Empty(scratch.Folder.Recipes);
-        Assert.Null(scratch.Folder.Recipe("x"));
+        Directory.CreateDirectory(data.Recipes);
+        File.WriteAllText(Path.Join(data.Recipes, name + ".yaml"), text);
     }
 }

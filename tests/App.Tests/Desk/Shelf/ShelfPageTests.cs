@@ -71,8 +71,7 @@ public partial class ShelfPageTests
         using var scratch = Scratch.WithTheShipped();
         await using var desk = await LiveDesk.On(scratch.Data);
         await desk.Page(Asked);
-        var file = Path.Join(scratch.Data.Recipes, "potato-rolls.yaml");
-        File.WriteAllText(file, File.ReadAllText(file).Replace("after 20 min\n", "after 50 min\n", StringComparison.Ordinal));
+        scratch.Put("potato-rolls", scratch.Text("potato-rolls").Replace("after 20 min\n", "after 50 min\n", StringComparison.Ordinal));
         Assert.NotEqual("Sat 9:54", RowOf(await desk.Page(Asked), "Potato rolls").QuerySelector(".when b")!.TextContent);
     }
 
@@ -93,7 +92,7 @@ public partial class ShelfPageTests
     public async Task Measures_GoOnWithEveryLink()
     {
         using var scratch = Scratch.WithTheShipped().Put("faults", File.ReadAllText(House.Text("potato-rolls-twelve-faults.yaml")));
-        File.WriteAllText(Path.Join(scratch.Data.Kitchens, "attic.yaml"), "doughwright: 1\nkitchen: Attic\naer: 12 C\n");
+        scratch.PutKitchen("attic", "doughwright: 1\nkitchen: Attic\naer: 12 C\n");
         await using var desk = await LiveDesk.On(scratch.Data);
         foreach (var address in new[] { Asked + "&measures=us", "/open?measures=us", "/open?name=faults&measures=us", "/recipes/potato-rolls?measures=us" })
         {
@@ -154,15 +153,12 @@ public partial class ShelfPageTests
             .Put("faults", File.ReadAllText(House.Text("potato-rolls-twelve-faults.yaml")))
             .Put("odd name ü%2e", File.ReadAllText(House.PotatoRolls).Replace("Potato rolls", "Never cold", StringComparison.Ordinal))
             .Put("none", "");
-        Directory.CreateDirectory(Path.Join(scratch.Data.Recipes, "folder.yaml"));
         await using var desk = await LiveDesk.On(scratch.Data);
         // In summer the room is warmer than what the parts are to be cooled to.
         var page = await desk.Page(Asked + "&kitchen=summer");
         Assert.Equal("open?name=faults", RowOf(page, "faults").QuerySelector("h2 a")!.GetAttribute("href"));
         Assert.Contains("lines were not understood", RowOf(page, "faults").TextContent, StringComparison.Ordinal);
         Assert.Contains("1 line was not understood", RowOf(page, "none").TextContent, StringComparison.Ordinal);
-        Assert.Contains(Words.Shipped["text-trouble.folder"], RowOf(page, "folder").TextContent, StringComparison.Ordinal);
-        Assert.Null(RowOf(page, "folder").QuerySelector("a"));
         var never = RowOf(page, "Never cold");
         Assert.Contains(Words.Shipped["shelf.length-unknown"], never.TextContent, StringComparison.Ordinal);
         Assert.Null(never.QuerySelector(".pic svg"));
@@ -188,7 +184,6 @@ public partial class ShelfPageTests
     public async Task EmptyShelf_SaysWhatToDo()
     {
         using var scratch = new Scratch();
-        Directory.CreateDirectory(scratch.Data.Recipes);
         await using var desk = await LiveDesk.On(scratch.Data);
         Assert.Contains(Words.Shipped["shelf.empty"], (await desk.Page("/")).Body!.TextContent, StringComparison.Ordinal);
     }
@@ -220,7 +215,7 @@ public partial class ShelfPageTests
     public async Task KitchenThatIsNotUnderstood_IsSaid_AndLeadsToItsLines()
     {
         using var scratch = Scratch.WithTheShipped();
-        File.WriteAllText(Path.Join(scratch.Data.Kitchens, "attic.yaml"), "doughwright: 1\nkitchen: Attic\naer: 12 C\n");
+        scratch.PutKitchen("attic", "doughwright: 1\nkitchen: Attic\naer: 12 C\n");
         await using var desk = await LiveDesk.On(scratch.Data);
         var page = await desk.Page("/?kitchen=attic");
         Assert.NotNull(page.QuerySelector("a[href='open?kitchen=attic']"));
