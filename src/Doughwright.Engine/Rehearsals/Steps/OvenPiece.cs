@@ -100,16 +100,13 @@ internal sealed class OvenPiece
     {
         var (seconds, target, before) = (Padded(minutes, each => each * 60), Padded(core, each => each), Padded(likely, Elementary.Log));
         var (rough, moments) = (RadialBake.RoughGrid(grid.Dimensions), RadialBake.RoughClockFor(pieces[0].Mass, LongestBake, authors));
-        var found = LaneRoots.From(
-            (logs, off) =>
+        var found = LaneRoots.FromOpen(
+            (open, logs) =>
             {
-                var times = RadialBake.TimesTo(rough, moments, With(logs), target);
-                for (var lane = 0; lane < off.Length; lane++)
-                {
-                    // A core that is not there by the end of the clock counts by its sign; a lane that is lost ends its search.
-                    var late = double.IsFinite(times[lane]) ? Elementary.Log(seconds[lane] / times[lane]) : double.IsNaN(times[lane]) ? double.NaN : double.NegativeInfinity;
-                    off[lane] = late + (OvensShare * (logs[lane] - before[lane]));
-                }
+                var some = lanes.Only(open);
+                double[] OfSome(Func<int, double> value) => [.. Enumerable.Range(0, some.Count).Select(at => value(Math.Min(at, open.Length - 1)))];
+                var times = RadialBake.TimesTo(rough, moments, some with { Transfer = OfSome(at => Elementary.Exp(logs[at])) }, OfSome(at => target[open[at]]));
+                return [.. open.Select((lane, at) => LateBy(seconds[lane], times[at]) + (OvensShare * (logs[at] - before[lane])))];
             },
             before,
             Stride * BakeLaws.Transfer.Spread,
@@ -163,6 +160,10 @@ internal sealed class OvenPiece
 
         return (most, at);
     }
+
+    /// <summary>ln of wanted over found. A core that is not there by the end of the clock counts by its sign; a lane that is lost ends its search.</summary>
+    private static double LateBy(double wanted, double found) =>
+        double.IsNaN(found) ? double.NaN : double.IsInfinity(found) ? double.NegativeInfinity : Elementary.Log(wanted / found);
 
     private RadialLanes With(double[] logTransfer) => lanes with { Transfer = Array.ConvertAll(logTransfer, Elementary.Exp) };
 
