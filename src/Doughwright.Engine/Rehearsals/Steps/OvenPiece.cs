@@ -2,21 +2,12 @@ using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Shapes;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
 /// <summary>A risen piece on its way through the oven, in every lane.</summary>
 internal sealed class OvenPiece
 {
-    /// <summary>The share of a round piece that its tray keeps shut, and of a loaf its tin. Source: house-bake-lanes.</summary>
-    public const double ShutByTray = 0.2;
-
-    public const double ShutByTin = 0.75;
-
-    /// <summary>A sheet gives off vapour upwards only.</summary>
-    private const double ShutBelow = 0.5;
-
     /// <summary>
     /// A hundredth of the time on a rough grid will do, since a pace takes up the rest. With one expansion the stride leads to two and a half spreads
     /// of what an oven is taken to give: beyond that it is not the oven that makes the bake quick or slow.
@@ -65,8 +56,8 @@ internal sealed class OvenPiece
         var gasFree = mass.Grams / 1000 / dough.Density;
         var risenForm = RisenForm.Of(step, portion, stage, gasFree);
         var form = RisenForm.Radial(risenForm);
-        var elsewhere = stage.ModeOf(oven) != stage.WrittenModeOf(oven);
-        var growth = RisenForm.GrowthOf(portion, stage);
+        var isOff = AuthorsOven.IsOffByNobodyKnows(stage);
+        var (growth, under) = (RisenForm.GrowthOf(portion, stage), UnderSide.Share(risenForm));
         var pieces = new RadialPiece[stage.Lanes];
         for (var lane = 0; lane < pieces.Length; lane++)
         {
@@ -80,8 +71,8 @@ internal sealed class OvenPiece
                 Pressure = stage.Pressure,
                 Effectiveness = stage.Priors.Effectiveness[lane],
                 Skin = stage.Priors.Skin[lane],
-                Oven = BakeLaws.Oven(step, stage, elsewhere ? stage.Priors.OvenBias[lane] : 0),
-                Shut = risenForm.Shape switch { PieceShape.TinLoaf => ShutByTin, PieceShape.Sheet => ShutBelow, _ => step.On switch { BakedOn.Rack => 0, BakedOn.Stone => Ovens.UsualUnder, _ => ShutByTray } },
+                Oven = Ovens.For(step, stage, OvenDials.Inside(oven, stage) + (isOff ? stage.Priors.OvenBias[lane] : 0), under),
+                Shut = UnderSide.Shut(risenForm, step.On),
             };
         }
 

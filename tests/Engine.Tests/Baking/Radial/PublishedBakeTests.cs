@@ -7,26 +7,33 @@ namespace Doughwright.Engine.Tests.Baking.Radial;
 /// <summary>The bake along one radius against bakes that others measured. One set of numbers for all of them.</summary>
 public class PublishedBakeTests
 {
+    private static readonly double[] Centre = [24.57, 28.31, 35.92, 45.77, 57.93, 68.80, 79.81, 88.02, 93.09, 95.41, 96.39, 96.95, 97.34];
+    private static readonly double[] Surface = [63.4, 71.5, 79.1, 86.2, 90.8, 93.8, 96.1, 99.0, 102.1, 105.5, 108.8, 111.5, 114.1];
+    private static readonly (double Minute, double Water)[] Moisture =
+        [(2, 0.527), (5.09, 0.509), (7.07, 0.498), (9.08, 0.482), (11.10, 0.461), (13.26, 0.427), (14.99, 0.398)];
+
     /// <summary>
     /// A small dome loaf at 190 °C: Zhang and others 2005 (AIChE Journal, DOI 10.1002/aic.10518), curves digitised in an open data set, thermal
     /// reference sheet 8.1, marked read. Effectiveness of vapour and the roundness of edges were fitted to it: it holds the program to its fit.
-    /// Core within 6 K at every minute, 93 °C after 9 ± 1 min, 9.1 ± 1.5 % lost after 15 min, surface within 10 K.
+    /// Aimed at and met: 93 °C after 9 ± 0.5 min, moisture within 0.015, surface within 10 K. Aimed at and missed, by as much as decision note 20 tells: core
+    /// 4 K at every minute, 9.1 ± 0.5 % lost after 15 min; admitted are 6 K and ± 1.5 %. The section meets all of them.
     /// </summary>
     [Fact]
     public void SmallLoaf_StaysWithinThePublishedCurves()
     {
-        double[] centre = [24.57, 28.31, 35.92, 45.77, 57.93, 68.80, 79.81, 88.02, 93.09, 95.41, 96.39, 96.95, 97.34];
-        double[] surface = [63.4, 71.5, 79.1, 86.2, 90.8, 93.8, 96.1, 99.0, 102.1, 105.5, 108.8, 111.5, 114.1];
         var trace = Pieces.Bake(Pieces.SmallLoaf, 15);
-        double[] offCore = [.. centre.Select((celsius, minute) => trace.At(trace.Core, 0, 60 * (minute + 1)) - celsius)];
-        double[] offSurface = [.. surface.Select((celsius, minute) => trace.At(trace.Surface, 0, 60 * (minute + 1)) - celsius)];
+        var water = Pieces.SmallLoaf.Dough.Water;
+        double[] offCore = [.. Centre.Select((celsius, minute) => trace.At(trace.Core, 0, 60 * (minute + 1)) - celsius)];
+        double[] offSurface = [.. Surface.Select((celsius, minute) => trace.At(trace.Surface, 0, 60 * (minute + 1)) - celsius)];
+        double[] offWater = [.. Moisture.Select(point => water - (trace.At(trace.Loss, 0, 60 * point.Minute) * (1 + water)) - point.Water)];
         var minutes = trace.When(trace.Core, 0, 93) / 60;
         var loss = 100 * trace.At(trace.Loss, 0, 900);
-        Tell($"core off {Rms(offCore):F2} K (worst {Worst(offCore):F2}), surface {Rms(offSurface):F2} K (worst {Worst(offSurface):F2}), 93 °C at {minutes:F2} min, loss {loss:F2} %");
+        Tell($"core off {Rms(offCore):F2} K (worst {Worst(offCore):F2}), surface {Rms(offSurface):F2} K (worst {Worst(offSurface):F2}), 93 °C at {minutes:F2} min, loss {loss:F2} %, moisture worst {Worst(offWater):F4}");
         Assert.InRange(Worst(offCore), 0, 6);
         Assert.InRange(Worst(offSurface), 0, 10);
-        Assert.Equal(9, minutes, 1.0);
+        Assert.Equal(9, minutes, 0.5);
         Assert.Equal(9.1, loss, 1.5);
+        Assert.InRange(Worst(offWater), 0, 0.015);
     }
 
     /// <summary>

@@ -77,7 +77,7 @@ public class SectionLawTests
     private static double MostPressing(BakingPiece piece)
     {
         var air = SaturatedWater.BoilingPoint(piece.Pressure).Celsius;
-        var wattsPerCubicMetre = piece.Top.Coefficient * (piece.Top.Air(0) - air) * ((2 / piece.Radius.Metres) + (2 / piece.Height.Metres));
+        var wattsPerCubicMetre = piece.Top.HeatAt(0, air).Coefficient * (piece.Top.Air(0) - air) * ((2 / piece.Radius.Metres) + (2 / piece.Height.Metres));
         return wattsPerCubicMetre / (CrumbLaws.VapourContent(air) - (CrumbLaws.WaterHeat * air)) / piece.Laws.BoilRate;
     }
 
