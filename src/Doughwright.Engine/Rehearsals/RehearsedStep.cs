@@ -82,7 +82,7 @@ public sealed record RehearsedStep
     public Dial? Dial { get; init; }
 
     /// <summary>What the oven makes of a piece, on request; null where nothing bakes or that cannot be computed.</summary>
-    public Func<BakeTelling>? Bake { get; init; }
+    public Func<BakeTelling?>? Bake { get; init; }
 
     /// <summary>How long the oven is steamed, as written; null for not at all, or where this kitchen cannot.</summary>
     public Duration? Steam { get; init; }

@@ -13,20 +13,20 @@ internal sealed record BakeWay(BakedPiece Baked, OvenPiece Piece, PerLane Core, 
     /// <summary>How many times as long it takes over a section through the piece.</summary>
     public double Moved { get; init; } = 1;
 
-    public BakeTelling Tell()
-    {
-        var carried = Piece.CarriesOn(Minutes.Central, Transfer.Central, Baked.Pace.Central);
-        return new(
+    /// <summary>Null where what follows the oven does not come to rest.</summary>
+    public BakeTelling? Tell() => Piece.CarriesOn(Minutes.Central, Transfer.Central, Baked.Pace.Central) is { } carried ? Tell(carried.Celsius, carried.Minutes) : null;
+
+    private BakeTelling Tell(double carriesTo, double carriesFor) =>
+        new(
             ToTemperature(Baked.Core(Minutes)),
             ToTemperature(Baked.Surface(Minutes)),
             ToPercent(Baked.Loss(Minutes)),
             Temperature.FromCelsius(Core.Central),
             Duration.FromMinutes(Moved * Minutes.Central / Baked.Longer.Central),
-            Temperature.FromCelsius(carried.Celsius),
-            Duration.FromMinutes(carried.Minutes),
+            Temperature.FromCelsius(carriesTo),
+            Duration.FromMinutes(carriesFor),
             ColourMinutes is { Central: var likely } && double.IsFinite(likely) ? Duration.FromMinutes(Moved * likely) : null,
             ColourMinutes is { } colour ? Crusts.Rank(Minutes.Central, colour.Central) : null);
-    }
 
     private Estimate<Temperature> ToTemperature(PerLane celsius) => Report.TemperatureOf(Ended(celsius));
 

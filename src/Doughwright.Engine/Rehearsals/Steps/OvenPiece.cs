@@ -97,8 +97,8 @@ internal sealed class OvenPiece
                 var times = RadialBake.TimesTo(rough, moments, With(logs), target);
                 for (var lane = 0; lane < off.Length; lane++)
                 {
-                    // A core that is not there by the end of the clock counts by its sign.
-                    var late = double.IsFinite(times[lane]) ? Elementary.Log(seconds[lane] / times[lane]) : double.NegativeInfinity;
+                    // A core that is not there by the end of the clock counts by its sign; a lane that is lost ends its search.
+                    var late = double.IsFinite(times[lane]) ? Elementary.Log(seconds[lane] / times[lane]) : double.IsNaN(times[lane]) ? double.NaN : double.NegativeInfinity;
                     off[lane] = late + (OvensShare * (logs[lane] - before[lane]));
                 }
             },
@@ -108,7 +108,9 @@ internal sealed class OvenPiece
             Tolerance);
         double[] logs = [.. found.Select(root => root.X)];
         var trace = RadialBake.UntilDoneAnd(grid, clock, With(logs), target, seconds);
-        var longer = core.Each((lane, celsius) => seconds[lane] / trace.When(trace.Core, lane, celsius));
+        var longer = core.Each((lane, celsius) => trace.When(trace.Core, lane, celsius) is var when && (found[lane].Status == RootStatus.NotANumber || (double.IsInfinity(when) && trace.IsLost(lane)))
+            ? double.NaN
+            : seconds[lane] / when);
         var transfer = new PerLane([.. logs.Take(core.Count).Select(Elementary.Exp)]);
         var pace = longer.Map(ratio => measured ? 1 / ratio : Math.Max(1, 1 / ratio));
         return (transfer, new(trace, pace, longer.With(pace, (ratio, quicker) => ratio * quicker)));
@@ -122,8 +124,8 @@ internal sealed class OvenPiece
         return new(RadialBake.UntilDone(grid, clock, With(Padded(transfer, Elementary.Log)), Padded(core, each => each), beyond), pace, longer);
     }
 
-    /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later.</summary>
-    public (double Celsius, double Minutes) CarriesOn(double minutes, double transfer, double pace)
+    /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later; null where a step does not come to rest.</summary>
+    public (double Celsius, double Minutes)? CarriesOn(double minutes, double transfer, double pace)
     {
         const double Watched = 1200;
         var away = RadialPiece.Lanes([pieces[0] with { Oven = room }]);
@@ -132,14 +134,21 @@ internal sealed class OvenPiece
         run.Begin(RadialPiece.Lanes([pieces[0] with { Transfer = transfer }]), 0);
         for (var step = 1; step <= oven.Count; step++)
         {
-            run.Advance(step);
+            if (!run.Advance(step))
+            {
+                return null;
+            }
         }
 
         var (most, at) = (run.Core.Value, 0.0);
         run.MoveTo(away, 0, rack);
         for (var step = 1; step <= rack.Count; step++)
         {
-            run.Advance(step);
+            if (!run.Advance(step))
+            {
+                return null;
+            }
+
             (most, at) = run.Core.Value > most ? (run.Core.Value, rack.Seconds[step] / 60) : (most, at);
         }
 
