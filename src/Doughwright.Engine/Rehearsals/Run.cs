@@ -69,11 +69,14 @@ internal static class Run
         var anchor = stage.Meets(step) ? null : anchors.GetValueOrDefault(step.Id);
         var input = new StepInput(step, before, portions, stage.AirOf(step, start), anchor, stage) { Fillings = graph.FillingsAt(index) };
         var outcome = SectionMove.Of(input, InItsRoom(input, start));
-        if (!StepGraph.IsBeside(step))
+        if (StepGraph.IsBeside(step))
         {
-            portions[graph.WorksOn[index]] = outcome.After with { Vessel = step.Vessel ?? outcome.After.Vessel };
+            return outcome;
         }
 
+        // Kept in the outcome too: what is told of a step later on lies in what it lay in here.
+        outcome = outcome with { After = outcome.After with { Vessel = step.Vessel ?? outcome.After.Vessel } };
+        portions[graph.WorksOn[index]] = outcome.After;
         return outcome;
     }
 
