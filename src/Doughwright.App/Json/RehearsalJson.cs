@@ -134,6 +134,7 @@ internal static class RehearsalJson
             json.WriteEndObject();
         }
 
+        CoolingJson.Write(json, step);
         if (step.Dial is { } dial)
         {
             json.WriteStartObject("dial");

@@ -116,11 +116,11 @@ internal static class RadialBake
         private void Bake<T>(RadialRun<T> run, int lane) where T : struct, ILane<T>
         {
             run.Begin(RadialLanes, lane);
-            Note(run, Trace, 0, lane);
+            Trace.Note(run, 0, lane);
             for (var step = 1; step <= Clock.Count; step++)
             {
                 run.Advance(step);
-                Note(run, Trace, step, lane);
+                Trace.Note(run, step, lane);
                 if (Ending.Reached(Trace, step, lane, T.Width))
                 {
                     break;
@@ -128,21 +128,6 @@ internal static class RadialBake
             }
 
             run.Drift.Store(Trace.Drift, lane);
-        }
-
-        private static void Note<T>(RadialRun<T> run, BakeTrace trace, int step, int lane) where T : struct, ILane<T>
-        {
-            var at = (step * trace.Lanes) + lane;
-            run.Core.Store(trace.Core, at);
-            if (trace.CoreOnly)
-            {
-                return;
-            }
-
-            run.Surface.Store(trace.Surface, at);
-            run.Mean.Store(trace.Mean, at);
-            run.Loss.Store(trace.Loss, at);
-            run.Browning.Store(trace.Browning, at);
         }
     }
 }

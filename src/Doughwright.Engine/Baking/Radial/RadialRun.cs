@@ -10,7 +10,7 @@ namespace Doughwright.Engine.Baking.Radial;
 /// Newton step from a guess drawn on from the two states before; where a shell dries out and that lands far off, some more, of such lanes only.
 /// Source: house-bake-lanes.
 /// </remarks>
-internal sealed class RadialRun<T> where T : struct, ILane<T>
+internal sealed partial class RadialRun<T> where T : struct, ILane<T>
 {
     /// <summary>A lane in which a shell came to rest farther than this from where its Newton step saw it, K, takes another.</summary>
     private const double FarOff = 0.5;
@@ -72,6 +72,7 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
         var enters = T.Load(lanes.Start, lane);
         var holds = crumb.ContentAt(enters);
         front.Begin();
+        (owed, isOut) = (T.Of(0), false);
         (Surface, surfaceBefore, Browning, Drift) = (enters, enters, T.Of(0), T.Of(0));
         (given, givenBefore, fromFilm, browningRate) = (holds, holds, T.Of(0), T.Of(0));
         for (var cell = 0; cell < shells.Length; cell++)
@@ -96,20 +97,13 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
         hearth.Begin(lanes.Hearth, oven.WallsAt(0), T.Load(lanes.Transfer, lane));
     }
 
-    /// <summary>Out of one oven into another, or into the room: the steps begin anew.</summary>
-    public void MoveTo(RadialLanes lanes, int lane, BakeClock anew)
-    {
-        (clock, oven, stands) = (anew, new(lanes, lane), lanes.Hearth is not null);
-        hearth.Begin(lanes.Hearth, oven.WallsAt(0), T.Load(lanes.Transfer, lane));
-        front.Pause();
-    }
-
     /// <param name="step">From 1 on, one after the other.</param>
     public void Advance(int step)
     {
         var perArea = T.Of(1) / (solids * reach * reach);
         var ratio = T.Of(clock.Ratio[step]);
         Dry(T.Of(clock.Length(step)), ratio);
+        owed = isOut ? Owes() : owed;
         for (var pass = 1; ; pass++)
         {
             Guess(in crumb, start);
@@ -177,7 +171,7 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     {
         var all = shells.AsSpan();
         var whole = start;
-        fromFilm += front.Advance(length, ratio) * whole * all[^1].PerThick;
+        fromFilm += front.Advance(length, ratio, owed) * whole * all[^1].PerThick;
         var end = front.End;
         for (var cell = 0; cell < all.Length; cell++)
         {

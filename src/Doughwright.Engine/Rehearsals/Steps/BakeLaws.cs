@@ -35,7 +35,7 @@ internal static class BakeLaws
     public static RadialOven Oven(OvenMode mode, double celsius) => Ovens.Of(mode, celsius);
 
     /// <summary>A piece out of the oven on a rack: what still air and a room give. Source: hot-surfaces.</summary>
-    public static RadialOven Room(double celsius) => new(celsius, 5, 0.9);
+    public static RadialOven Room(double celsius) => new(celsius, RackLaws.StillAir, RackLaws.Crust);
 
     /// <summary>The oven of this kitchen as the piece of a step meets it: bias, second dial, steam, hot stone, lid. Its step says an oven.</summary>
     /// <param name="offBy">What its air is off, beside what its kitchen says, K.</param>
