@@ -34,6 +34,11 @@ if (args is ["bake-share"])
     return BakeShare.Tell();
 }
 
+if (args is ["demos", ..])
+{
+    return DemoSpeed.Tell(args is [_, var one] ? one : "*");
+}
+
 if (args is ["section"])
 {
     return SectionSpeed.Tell();

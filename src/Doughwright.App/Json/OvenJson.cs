@@ -13,7 +13,7 @@ internal static class OvenJson
     {
         var traits = kitchen.OvenTraits;
         json.WriteStartObject("ovenTraits");
-        json.WriteNumber("hotterThanDialKelvins", traits.OffDial.Kelvins);
+        json.Number("hotterThanDialKelvins", traits.OffDial?.Kelvins);
         json.Number("heatsInMinutes", traits.HeatsIn?.Minutes);
         json.Number("recoversInMinutes", traits.RecoversIn?.Minutes);
         json.WriteString("steam", JsonText.Name(traits.Steam));

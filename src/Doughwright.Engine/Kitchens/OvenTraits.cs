@@ -11,8 +11,14 @@ public sealed record OvenTraits
     /// <summary>A stone or a steel in it that pieces can stand on; null for none. A deck oven has its sole whatever stands here.</summary>
     public Hearth? Hearth { get; init; }
 
-    /// <summary>How far it is off its dial: above zero it is hotter inside than the dial says. Valid -60 to 60 K.</summary>
-    public TemperatureDelta OffDial { get; init; }
+    /// <summary>
+    /// How far it is off its dial, as somebody measured it: above zero it is hotter inside than the dial says. Valid -60 to 60 K; null where nobody did,
+    /// which goes by the dial.
+    /// </summary>
+    public TemperatureDelta? OffDial { get; init; }
+
+    /// <summary>What is known of that, or taken for it.</summary>
+    internal TemperatureDelta OffDialTaken => OffDial ?? TemperatureDelta.Zero;
 
     /// <summary>How long it takes from a room to 200 °C. Valid 2 min to 4 h; null for what is usual of its kind.</summary>
     public Duration? HeatsIn { get; init; }

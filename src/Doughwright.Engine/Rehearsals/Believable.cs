@@ -38,7 +38,7 @@ internal static class Believable
 
     private static OvenTraits Of(OvenTraits oven) => oven with
     {
-        OffDial = Kept<TemperatureDelta>(oven.OffDial, Limits.OffDial) ?? default,
+        OffDial = Kept(oven.OffDial, Limits.OffDial),
         HeatsIn = Kept(oven.HeatsIn, Limits.OvenHeats),
         RecoversIn = Kept(oven.RecoversIn, Limits.OvenRecovers),
         Hearth = oven.Hearth is { Thick: { } thick } && !Limits.Hearth.Holds(thick) ? oven.Hearth with { Thick = null } : oven.Hearth,

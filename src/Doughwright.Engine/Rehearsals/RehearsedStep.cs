@@ -82,7 +82,7 @@ public sealed record RehearsedStep
     public Dial? Dial { get; init; }
 
     /// <summary>What the oven makes of a piece, on request; null where nothing bakes or that cannot be computed.</summary>
-    public Func<BakeTelling>? Bake { get; init; }
+    public Func<BakeTelling?>? Bake { get; init; }
 
     /// <summary>What a loaf that cools after the oven comes to, on request; null where none does or that cannot be computed.</summary>
     public Func<CoolTelling>? Cooling { get; init; }

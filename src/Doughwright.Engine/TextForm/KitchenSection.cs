@@ -58,7 +58,7 @@ internal static class KitchenSection
         var usual = OvenTraits.Usual;
         return usual with
         {
-            OffDial = section.Words(OvenRuns) is { } runs ? OvenGrammar.Runs(runs) ?? usual.OffDial : usual.OffDial,
+            OffDial = section.Words(OvenRuns) is { } runs ? OvenGrammar.Runs(runs) : null,
             HeatsIn = section.Words(OvenHeats)?.Duration(Limits.OvenHeats),
             RecoversIn = section.Words(OvenRecovers)?.Duration(Limits.OvenRecovers),
             Steam = section.Words(OvenSteam)?.Word<OvenSteam>() ?? usual.Steam,

@@ -49,12 +49,12 @@ internal static class OvenGrammar
         return delta;
     }
 
-    /// <summary>How an oven runs, as it is read back; null for one that follows its dial.</summary>
-    public static string? RunsText(TemperatureDelta delta)
+    /// <summary>How an oven runs, as it is read back; null where nobody measured it.</summary>
+    public static string? RunsText(TemperatureDelta? measured)
     {
-        if (delta == TemperatureDelta.Zero)
+        if (measured is not { } delta || delta == TemperatureDelta.Zero)
         {
-            return null;
+            return measured is null ? null : AsItsDial;
         }
 
         var kelvins = Math.Abs(delta.Kelvins);

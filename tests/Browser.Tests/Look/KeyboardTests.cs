@@ -50,7 +50,7 @@ public class KeyboardTests(House house)
             await using var visit = await house.Visit(path, new(width));
             if (Pages.HasCircuit(path))
             {
-                await visit.Circuit();
+                await visit.Settled();
             }
 
             await visit.OpenAll();

@@ -57,6 +57,11 @@ internal static class Pages
         {
             var light = new View(width);
             await using var visit = await house.Visit(path, light);
+            if (HasCircuit(path))
+            {
+                await visit.Settled();
+            }
+
             await visit.OpenAll();
             yield return (visit, light);
             var dark = light with { Dark = true };

@@ -45,6 +45,11 @@ public partial class PrintTests(House house)
     public async Task Page_PrintsWhole(string path)
     {
         await using var visit = await house.Visit(path, new(PrintedWidth));
+        if (Pages.HasCircuit(path))
+        {
+            await visit.Settled();
+        }
+
         await visit.Page.EmulateMediaAsync(new() { Media = Media.Print });
         Assert.Empty(await visit.Page.EvaluateAsync<string[]>(Cut));
         var paper = await visit.Page.PdfAsync(new() { PreferCSSPageSize = true, Format = "A4" });

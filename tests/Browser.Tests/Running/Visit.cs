@@ -72,6 +72,13 @@ internal sealed class Visit : IAsyncDisposable
         await Page.EvaluateAsync("() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(true))))");
     }
 
+    /// <summary>Waits until the page also shows what it computes once it is there.</summary>
+    public async Task Settled()
+    {
+        await Circuit();
+        await Page.WaitForFunctionAsync("() => !document.querySelector('[data-awaits]')", null, new() { Timeout = Patience / 3 });
+    }
+
     public async Task Go(string path)
     {
         await Page.GotoAsync(path, new() { WaitUntil = WaitUntilState.Load });

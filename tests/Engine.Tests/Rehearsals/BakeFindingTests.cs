@@ -1,3 +1,4 @@
+using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
@@ -46,6 +47,19 @@ public class BakeFindingTests
         Assert.Null(home.FindStep("bake")!.Bake);
         Assert.Contains(home.Findings, finding => finding is { Kind: "bake-too-long", Place: "steps.bake" });
         Assert.InRange(Of(Measured, "    measured: 5124 min", new() { Pour = Temperature.FromCelsius(93) }).FindStep("bake")!.Time!.Value.Likely.Minutes, 5, 40);
+    }
+
+    /// <summary>No recipe that was tried comes to this: so few Newton steps are allowed that its skin cannot come to rest.</summary>
+    [Fact]
+    public void BakeThatDoesNotComeToRest_LeavesTheAuthorsMinutesAtHome_AndNoneElsewhere()
+    {
+        var (home, away) = NewtonPasses.AtMost(1, () => (Of(Measured, Measured), Of(Measured, Measured, new() { Pour = Temperature.FromCelsius(93) })));
+        Assert.Contains(home.Findings, finding => finding is { Kind: "bake-not-worked-out", Place: "steps.bake" });
+        Assert.Equal(19, home.FindStep("bake")!.Time!.Value.Likely.Minutes, 1e-9);
+        Assert.Null(home.FindStep("bake")!.Bake);
+        Assert.Contains(away.Findings, finding => finding is { Kind: "bake-not-worked-out", Place: "steps.bake" });
+        Assert.Null(away.FindStep("bake")!.Time);
+        Assert.DoesNotContain(Of(Measured, Measured).Findings, finding => finding.Kind.StartsWith("bake-", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -69,11 +69,12 @@ public class OvensTests
     {
         var home = HomeRun.Of(Formula.Balance(Loaf, Larder.Shipped), 1).Result.Stage;
         var step = Loaf.FindStep("bake")!;
-        var oven = BakeLaws.Oven(step, home);
+        var oven = Ovens.For(step, home, OvenDials.Inside(step.Oven!, home), UnderSide.Usual);
         Assert.Equal((250, -30, 600), (oven.Celsius, oven.Change!.By, oven.Change.AfterSeconds));
         Assert.Equal((600, 0.4 * 101325), (oven.SteamSeconds, oven.Steam));
         Assert.Equal((0.015, 80, 0), (oven.Hearth!.Thick, oven.DoorSeconds, oven.LidSeconds));
-        var pot = BakeLaws.Oven(step.FindVariant("in-a-pot")!.Step, home);
+        var inAPot = step.FindVariant("in-a-pot")!.Step;
+        var pot = Ovens.For(inAPot, home, OvenDials.Inside(inAPot.Oven!, home), UnderSide.Usual);
         Assert.Equal((240, 1500, 0), (pot.Celsius, pot.LidSeconds, pot.SteamSeconds));
         Assert.Null(pot.Hearth);
     }

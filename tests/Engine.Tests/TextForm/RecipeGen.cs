@@ -42,10 +42,10 @@ internal static class RecipeGen
         AirProfile.Of(later.Select((air, i) => (Duration.FromMinutes((i + 1) * step), air)).Prepend((Duration.Zero, first))));
 
     private static readonly Gen<OvenTraits> Traits =
-        Gen.Select(Gen.OneOf(Pick.From(0.0), Double(-60, 60)), Maybe(Gen.Int[2, 240]), Maybe(Gen.Int[1, 30]), Gen.Enum<OvenSteam>(), Maybe(Gen.Enum<HearthMaterial>()), Maybe(Gen.Int[2, 100]))
+        Gen.Select(Maybe(Gen.OneOf(Pick.From(0.0), Double(-60, 60))), Maybe(Gen.Int[2, 240]), Maybe(Gen.Int[1, 30]), Gen.Enum<OvenSteam>(), Maybe(Gen.Enum<HearthMaterial>()), Maybe(Gen.Int[2, 100]))
             .Select((off, heats, recovers, steam, hearth, thick) => new OvenTraits
             {
-                OffDial = TemperatureDelta.FromKelvins(off),
+                OffDial = off is { } kelvins ? TemperatureDelta.FromKelvins(kelvins) : null,
                 HeatsIn = heats is { } minutes ? Duration.FromMinutes(minutes) : null,
                 RecoversIn = recovers is { } back ? Duration.FromMinutes(back) : null,
                 Steam = steam,

@@ -35,10 +35,11 @@ internal static class KitchenSentence
 
     private static IEnumerable<string> OfOven(OvenTraits oven, Voice voice)
     {
-        if (oven.OffDial != TemperatureDelta.Zero)
+        if (oven.OffDial is { } off)
         {
-            var isHotter = oven.OffDial > TemperatureDelta.Zero;
-            yield return voice.Say(isHotter ? "kitchens.oven-hotter" : "kitchens.oven-cooler", ("difference", isHotter ? oven.OffDial : TemperatureDelta.Zero - oven.OffDial));
+            yield return off == TemperatureDelta.Zero ? voice.Say("kitchens.oven-as-its-dial")
+                : off > TemperatureDelta.Zero ? voice.Say("kitchens.oven-hotter", ("difference", off))
+                : voice.Say("kitchens.oven-cooler", ("difference", TemperatureDelta.Zero - off));
         }
 
         if (oven.HeatsIn is { } heats)

@@ -5,6 +5,8 @@ namespace Doughwright.Engine.Baking.Radial;
 /// <summary>What a bake was like in every lane, at [step x lanes + lane] for the steps of its clock, the moment of going in first.</summary>
 internal sealed class BakeTrace
 {
+    private readonly int[] lost;
+
     /// <param name="coreOnly">Whether nothing but the core is wanted.</param>
     public BakeTrace(BakeClock clock, int lanes, bool coreOnly = false)
     {
@@ -16,7 +18,8 @@ internal sealed class BakeTrace
             return values;
         }
 
-        (Core, Drift, CoreOnly) = (Column(), new double[lanes], coreOnly);
+        (Core, lost, CoreOnly) = (Column(), new int[lanes], coreOnly);
+        Array.Fill(lost, int.MaxValue);
         (Surface, Mean, Loss, Browning) = coreOnly ? ([], [], [], []) : (Column(), Column(), Column(), Column());
     }
 
@@ -41,8 +44,29 @@ internal sealed class BakeTrace
     /// <summary>∫k dt.</summary>
     public double[] Browning { get; }
 
-    /// <summary>Of the whole run, in each lane, K.</summary>
-    public double[] Drift { get; }
+    /// <summary>Whether a lane did not come to rest in some step. From that step on its columns are not numbers.</summary>
+    public bool IsLost(int lane) => lost[lane] < int.MaxValue;
+
+    /// <param name="step">In which it did not come to rest.</param>
+    public void Lose(int lane, int step) => lost[lane] = Math.Min(lost[lane], step);
+
+    /// <summary>Leaves nothing in the columns of what was run on of lanes that are lost.</summary>
+    public void Forget(int first, int count)
+    {
+        for (var lane = first; lane < first + count; lane++)
+        {
+            for (var step = lost[lane]; step <= Clock.Count; step++)
+            {
+                foreach (var column in (double[][])[Core, Surface, Mean, Loss, Browning])
+                {
+                    if (column.Length > 0)
+                    {
+                        column[(step * Lanes) + lane] = double.NaN;
+                    }
+                }
+            }
+        }
+    }
 
     /// <summary>Writes down where a pack stands after a step.</summary>
     /// <param name="lane">The first of the pack.</param>

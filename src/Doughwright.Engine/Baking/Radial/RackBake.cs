@@ -48,11 +48,11 @@ internal static class RackBake
             {
                 var run = new RadialRun<T>(Grid, Oven);
                 run.Begin(Baking, lane);
-                Advance(run, Oven);
+                Advance(run, Oven, lane);
                 foreach (var stay in Stays.SkipLast(1))
                 {
                     run.MoveTo(stay.Lanes, lane, stay.Clock);
-                    Advance(run, stay.Clock);
+                    Advance(run, stay.Clock, lane);
                 }
 
                 run.MoveTo(Stays[^1].Lanes, lane, Stays[^1].Clock);
@@ -60,11 +60,24 @@ internal static class RackBake
             }
         }
 
-        private static void Advance<T>(RadialRun<T> run, BakeClock clock) where T : struct, ILane<T>
+        private void Advance<T>(RadialRun<T> run, BakeClock clock, int lane) where T : struct, ILane<T>
         {
             for (var step = 1; step <= clock.Count; step++)
             {
-                run.Advance(step);
+                Advance(run, step, lane, lostFrom: 0);
+            }
+        }
+
+        /// <summary>Of a lane that does not come to rest nothing is known from then on.</summary>
+        private void Advance<T>(RadialRun<T> run, int step, int lane, int lostFrom) where T : struct, ILane<T>
+        {
+            var settled = run.Advance(step);
+            for (var each = 0; !settled && each < T.Width; each++)
+            {
+                if (!run.IsSettled(each))
+                {
+                    Trace.Lose(lane + each, lostFrom);
+                }
             }
         }
 
@@ -73,13 +86,15 @@ internal static class RackBake
             Trace.Note(run, 0, lane);
             for (var step = 1; step <= Trace.Clock.Count; step++)
             {
-                run.Advance(step);
+                Advance(run, step, lane, lostFrom: step);
                 Trace.Note(run, step, lane);
                 if (Reached(step, lane, T.Width))
                 {
                     break;
                 }
             }
+
+            Trace.Forget(lane, T.Width);
         }
 
         private bool Reached(int step, int lane, int width)

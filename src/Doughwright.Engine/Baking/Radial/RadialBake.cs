@@ -55,11 +55,11 @@ internal static class RadialBake
     public static BakeTrace UntilDoneAnd(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] core, double[] seconds) =>
         Run(grid, lanes, new Ending(Every(1, lanes.Count), core, seconds), new(clock, lanes.Count));
 
-    /// <summary>When each core has passed its target, in s; infinite when it had not by the end of the clock.</summary>
+    /// <summary>When each core has passed its target, in s; infinite when it had not by the end of the clock, and not a number when nobody knows.</summary>
     public static double[] TimesTo(RadialGrid grid, BakeClock clock, RadialLanes lanes, double[] core)
     {
         var trace = Run(grid, lanes, new Ending(Every(1, lanes.Count), core), new(clock, lanes.Count, coreOnly: true));
-        return [.. core.Select((target, lane) => trace.When(trace.Core, lane, target))];
+        return [.. core.Select((target, lane) => trace.When(trace.Core, lane, target) is var when && double.IsInfinity(when) && trace.IsLost(lane) ? double.NaN : when)];
     }
 
     private static double[] Every(double value, int count)
@@ -84,6 +84,11 @@ internal static class RadialBake
             for (var each = lane; each < lane + width; each++)
             {
                 var seconds = trace.Clock.Seconds[step];
+                if (trace.IsLost(each))
+                {
+                    continue;
+                }
+
                 if (Least is { } least && seconds < least[each])
                 {
                     return false;
@@ -119,15 +124,31 @@ internal static class RadialBake
             Trace.Note(run, 0, lane);
             for (var step = 1; step <= Clock.Count; step++)
             {
-                run.Advance(step);
+                var settled = run.Advance(step);
                 Trace.Note(run, step, lane);
+                if (!settled)
+                {
+                    Lose(run, step, lane);
+                }
+
                 if (Ending.Reached(Trace, step, lane, T.Width))
                 {
                     break;
                 }
             }
 
-            run.Drift.Store(Trace.Drift, lane);
+            Trace.Forget(lane, T.Width);
+        }
+
+        private void Lose<T>(RadialRun<T> run, int step, int lane) where T : struct, ILane<T>
+        {
+            for (var each = 0; each < T.Width; each++)
+            {
+                if (!run.IsSettled(each))
+                {
+                    Trace.Lose(lane + each, step);
+                }
+            }
         }
     }
 }

@@ -16,8 +16,8 @@ internal sealed partial class RadialRun<T>
     /// <summary>Out of the oven into the room, or from one place in it to another: the steps begin anew.</summary>
     public void MoveTo(RadialLanes lanes, int lane, BakeClock anew)
     {
-        (clock, oven, stands, isOut) = (anew, new(lanes, lane), lanes.Hearth is not null, true);
-        hearth.Begin(lanes.Hearth, oven.WallsAt(0), T.Load(lanes.Transfer, lane));
+        (clock, isOut) = (anew, true);
+        surface.MoveTo(lanes, lane);
         front.Pause();
         front.CatchUp(DriedTo());
     }
@@ -25,18 +25,18 @@ internal sealed partial class RadialRun<T>
     /// <summary>How deep the front can lie with nothing in its band that is wetter than the band has it.</summary>
     private T DriedTo()
     {
-        var (low, high) = (front.Depth, T.Max(front.Depth, reach / T.Of(grid.Dimensions)));
+        var (low, high) = (front.Depth, T.Max(front.Depth, size.Reach / T.Of(grid.Dimensions)));
         for (var round = 0; round < Halvings; round++)
         {
             var middle = T.Of(0.5) * (low + high);
             var end = DryingFront<T>.EndAt(middle);
             var wetter = T.Of(0);
-            foreach (ref var shell in shells.AsSpan())
+            foreach (ref var shell in shells.All)
             {
-                wetter = T.Max(wetter, shell.Held - (start * DryingFront<T>.WetShare(end, shell.Outer, shell.Inner, shell.PerThick)));
+                wetter = T.Max(wetter, shell.Held - (size.Water * DryingFront<T>.WetShare(end, shell.Outer, shell.Inner, shell.PerThick)));
             }
 
-            var most = T.Of(Hair) * start;
+            var most = T.Of(Hair) * size.Water;
             (low, high) = (T.WhereLess(most, wetter, low, middle), T.WhereLess(most, wetter, middle, high));
         }
 
@@ -47,11 +47,11 @@ internal sealed partial class RadialRun<T>
     private T Owes()
     {
         var gave = T.Of(0);
-        foreach (ref var shell in shells.AsSpan())
+        foreach (ref var shell in shells.All)
         {
             gave += shell.DriedLast / shell.PerThick;
         }
 
-        return T.Max(T.Of(0), front.Moved - (gave / start));
+        return T.Max(T.Of(0), front.Moved - (gave / size.Water));
     }
 }

@@ -19,14 +19,27 @@ internal sealed record OvenFace(double Convective, double Radiative, Func<double
     public static OvenFace Steady(double coefficient, double celsius, double open = 1) =>
         new(coefficient, 0, _ => celsius, _ => celsius, open, KitchenVapour);
 
-    public double Coefficient => Convective + Radiative;
+    private const double StefanBoltzmann = 5.670374419e-8;
 
-    /// <summary>The one temperature that gives the same heat as air and walls do together.</summary>
-    public double Meets(double seconds) =>
-        Coefficient > 0 ? ((Convective * Air(seconds)) + (Radiative * Wall(seconds))) / Coefficient : 0;
+    /// <summary>What the walls shine on it beside that, as a share of what black walls all round would.</summary>
+    public double Shine { get; init; }
+
+    /// <summary>Whether any heat comes in through it.</summary>
+    public bool IsHeated => Convective + Radiative + Shine > 0;
+
+    /// <summary>Heat that the face takes per kelvin, and the one temperature that it seems to meet.</summary>
+    /// <param name="surface">°C, about: σ (T_w² + T_s²)(T_w + T_s) changes little with it.</param>
+    public (double Coefficient, double Meets) HeatAt(double seconds, double surface)
+    {
+        var (air, wall) = (Air(seconds), Wall(seconds));
+        var (hot, cold) = (wall + 273.15, surface + 273.15);
+        var shines = Radiative + (Shine * StefanBoltzmann * ((hot * hot) + (cold * cold)) * (hot + cold));
+        var coefficient = Convective + shines;
+        return (coefficient, coefficient > 0 ? ((Convective * air) + (shines * wall)) / coefficient : 0);
+    }
 
     /// <summary>The same face in an oven that gives so many times the heat.</summary>
-    public OvenFace Scaled(double factor) => this with { Convective = factor * Convective, Radiative = factor * Radiative };
+    public OvenFace Scaled(double factor) => this with { Convective = factor * Convective, Radiative = factor * Radiative, Shine = factor * Shine };
 
     /// <summary>What keeps vapour from leaving the surface, in m² s Pa/kg.</summary>
     /// <param name="skin">s/m.</param>

@@ -24,6 +24,9 @@ internal sealed class SectionEquations
 
     private const double Middle = 0.5;
 
+    /// <summary>Each round brings the surface that walls shine on ten times as near or more: what they give changes by a hundredth in 4 K.</summary>
+    private const int ShineRounds = 3;
+
     private readonly BakingPiece piece;
     private readonly CylinderGrid grid;
     private readonly CrumbLaws laws;
@@ -138,8 +141,14 @@ internal sealed class SectionEquations
     /// <param name="width">Of the cell across the face, m.</param>
     public double SurfaceCelsius(OvenFace face, int cell, double celsius, double width, double seconds)
     {
-        var within = ToSurface(cell, width);
-        return ((within * celsius) + (face.Coefficient * face.Meets(seconds))) / (within + face.Coefficient);
+        var (within, surface) = (ToSurface(cell, width), celsius);
+        for (var round = 0; round < (face.Shine > 0 ? ShineRounds : 1); round++)
+        {
+            var (coefficient, meets) = face.HeatAt(seconds, surface);
+            surface = ((within * celsius) + (coefficient * meets)) / (within + coefficient);
+        }
+
+        return surface;
     }
 
     private void Hold(SectionState guess, int cell, double rate, SectionState known)
@@ -164,11 +173,12 @@ internal sealed class SectionEquations
     private void Meet(OvenFace face, SectionState guess, int cell, double area, double width, double seconds)
     {
         var celsius = guess.Celsius[cell];
-        if (face.Coefficient > 0)
+        if (face.IsHeated)
         {
             var within = ToSurface(cell, width);
-            var coefficient = area * face.Coefficient * within / (face.Coefficient + within);
-            var heat = coefficient * (face.Meets(seconds) - celsius);
+            var (takes, meets) = face.HeatAt(seconds, face.Shine > 0 ? SurfaceCelsius(face, cell, celsius, width, seconds) : celsius);
+            var coefficient = area * takes * within / (takes + within);
+            var heat = coefficient * (meets - celsius);
             Matrix.Right[2 * cell] += heat;
             Matrix.Add(2 * cell, 2 * cell, coefficient);
             Flows.TakeIn(cell, heat, -coefficient);

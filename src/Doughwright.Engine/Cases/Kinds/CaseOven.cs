@@ -20,11 +20,6 @@ internal sealed record CaseOven(RadialOven Oven, bool IsStated, double Shut)
     private const string Steam = "steam";
     private const string Lid = "lid";
 
-    /// <summary>Shares of the surface that are kept shut. Source: house-bake-lanes.</summary>
-    private const double ShutByTray = 0.2;
-
-    private const double ShutByTin = 0.75;
-
     public static IReadOnlyList<string> Keys { get; } =
         [Celsius, Then, Mode, KitchenSection.OvenRuns, KitchenSection.OvenRecovers, KitchenSection.OvenSteam, KitchenSection.Hearth, Coefficient, On, Steam, Lid];
 
@@ -35,7 +30,7 @@ internal sealed record CaseOven(RadialOven Oven, bool IsStated, double Shut)
         var mode = conditions.MayBe<OvenMode>(Mode) ?? OvenMode.Fan;
         var traits = OvenTraits.Usual with
         {
-            OffDial = conditions.MayReadValue(KitchenSection.OvenRuns, OvenGrammar.Runs) ?? default,
+            OffDial = conditions.MayReadValue(KitchenSection.OvenRuns, OvenGrammar.Runs),
             RecoversIn = conditions.MayReadValue(KitchenSection.OvenRecovers, words => words.Duration(Limits.OvenRecovers)),
             Steam = conditions.MayBe<OvenSteam>(KitchenSection.OvenSteam) ?? OvenSteam.Pan,
             Hearth = conditions.MayRead(KitchenSection.Hearth, OvenGrammar.Hearth),
@@ -62,9 +57,9 @@ internal sealed record CaseOven(RadialOven Oven, bool IsStated, double Shut)
             return null;
         }
 
-        var inside = dial + traits.OffDial.Kelvins;
+        var inside = dial + traits.OffDialTaken.Kelvins;
         var oven = stated is { } coefficient ? new RadialOven(inside, coefficient, 0) : Ovens.Of(mode, traits, inside);
-        var lies = under ?? Ovens.UsualUnder;
+        var lies = under ?? UnderSide.Usual;
         return new(
             oven with
             {
@@ -75,7 +70,7 @@ internal sealed record CaseOven(RadialOven Oven, bool IsStated, double Shut)
                 LidSeconds = lid?.Seconds ?? 0,
             },
             stated is not null,
-            on switch { Standing.Tin => ShutByTin, Standing.Tray => ShutByTray, Standing.Stone => lies, _ => 0 });
+            on switch { Standing.Rack => 0, Standing.Tin => 1 - lies, _ => lies });
     }
 
     private enum Standing

@@ -1,6 +1,6 @@
 using Doughwright.Engine.Baking.Radial;
-using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Cases.Kinds;
 
@@ -16,9 +16,6 @@ internal sealed record PieceSize(double CubicMetres, RadialForm Form)
     private const string Width = "width";
     private const string Height = "height";
     private const string Volume = "volume";
-
-    /// <summary>Radius of the cylinder that stands for a dome, over the dome's own.</summary>
-    private const double DomeAsCylinder = 0.9;
 
     public static IReadOnlyList<string> Keys { get; } = [ShapeKey, Diameter, Long, Width, Height, Volume];
 
@@ -49,7 +46,7 @@ internal sealed record PieceSize(double CubicMetres, RadialForm Form)
                 return (Side(Diameter), Side(Height)) is ({ } across, { } high)
                     ? new(Math.PI / 4 * across * across * high, RadialForm.OfCylinder(Length.FromMetres(across / 2), Length.FromMetres(high)))
                     {
-                        Under = across / (2 * (across + (2 * high))),
+                        Under = UnderSide.OfCylinder(across / 2, Math.PI / 4 * across * across * high),
                     }
                     : null;
             case Shape.Dome:
@@ -70,19 +67,11 @@ internal sealed record PieceSize(double CubicMetres, RadialForm Form)
     private static PieceSize Dome(double radius, double height)
     {
         var volume = 2.0 / 3 * Math.PI * radius * radius * height;
-        var narrower = DomeAsCylinder * radius;
+        var narrower = RisenForm.CylinderPerDome * radius;
         return new(volume, RadialForm.OfCylinder(Length.FromMetres(narrower), Length.FromMetres(volume / (Math.PI * narrower * narrower))))
         {
-            Under = 1 / (1 + Vault(height / radius)),
+            Under = UnderSide.OfCylinder(narrower, volume),
         };
-    }
-
-    /// <summary>Surface of half an ellipsoid of revolution over that of the circle it stands on, by its height over that circle's radius; within 1.2 %.</summary>
-    /// <remarks>K. Thomsen's approximation, from memory; 2 for half a ball.</remarks>
-    private static double Vault(double flatness)
-    {
-        const double Power = 1.6075;
-        return 2 * Elementary.Pow((1 + (2 * Elementary.Pow(flatness, Power))) / 3, 1 / Power);
     }
 
     private enum Shape

@@ -62,9 +62,13 @@ internal static class SectionBakes
 
         var portion = before.Divided(run.Stage, step.Component);
         var form = RisenForm.Of(step, portion, run.Stage);
-        return form is null || SectionPieces.Of(portion, form, start.Central, oven, run.Stage) is not { } piece
-            ? null
-            : (SectionOven.In(piece, SectionPieces.Lies(form), step, run.Stage), SectionPieces.Lies(form));
+        if (form is null)
+        {
+            return null;
+        }
+
+        var made = Ovens.For(step, run.Stage, OvenDials.Inside(oven, run.Stage), UnderSide.Share(form));
+        return SectionPieces.Of(portion, form, start.Central, made, step.On, run.Stage) is { } piece ? (piece, SectionPieces.Lies(form)) : null;
     }
 
     private static BakedSection? Followed(string step, BakingPiece piece, bool lies, SectionEnd ends, double most, double heat, CancellationToken stop)
@@ -139,6 +143,6 @@ internal static class SectionBakes
         Temperature.FromCelsius(moment.Bottom),
         Percent.FromFraction(moment.Loss))
     {
-        Oven = Temperature.FromCelsius((lies ? piece.Side : piece.Top).Meets(moment.Seconds)),
+        Oven = Temperature.FromCelsius(lies ? piece.Side.HeatAt(moment.Seconds, moment.Side).Meets : piece.Top.HeatAt(moment.Seconds, moment.Top).Meets),
     };
 }

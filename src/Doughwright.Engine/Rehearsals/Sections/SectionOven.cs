@@ -1,34 +1,28 @@
+using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Baking.Sections;
+using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals.Sections;
 
-/// <summary>A piece over its section in the oven of a kitchen: off its dial, set again, on a stone.</summary>
-/// <remarks>Steam, a lid and a deck are not carried over a section, nor the cooler air when the door has just been shut; a stone not under what lies on its side, whose under face is no face of its own there.</remarks>
+/// <summary>The oven of a kitchen as the faces of a piece over its section meet it: what the same oven is along one radius, face by face.</summary>
+/// <remarks>Steam, a lid and a deck are not carried over a section; a stone not under what lies on its side, whose under face is no face of its own there.</remarks>
 internal static class SectionOven
 {
     /// <summary>Where it does not, the bake along one radius stands, which carries them.</summary>
     public static bool Carries(Step step, Stage stage) =>
         step is { Steam: null, LidOff: null } && stage.ModeOf(step.Oven!) != Kitchens.OvenMode.Deck;
 
-    public static BakingPiece In(BakingPiece piece, bool lies, Step step, Stage stage)
+    /// <summary>A face in an oven, open all over.</summary>
+    public static OvenFace Face(RadialOven oven) => new(oven.Convective, 0, seconds => Air(oven, seconds), seconds => Walls(oven, seconds), 1, OvenFace.KitchenVapour)
     {
-        if (step.Oven is not { } oven)
-        {
-            return piece;
-        }
+        Shine = oven.Radiative,
+    };
 
-        var first = OvenDials.InsideAsWritten(oven, stage);
-        var made = Ovens.For(step, stage, first);
-        double Walls(double seconds) => made.Change is { } change ? change.At(first, seconds) : first;
-        OvenFace Hot(OvenFace face) => face with { Air = Walls, Wall = Walls };
-        return piece with
-        {
-            Top = Hot(piece.Top),
-            Side = Hot(piece.Side),
-            Bottom = Hot(piece.Bottom),
-            Hearth = made.Hearth is { } slab && !lies ? new(slab, Walls) : null,
-        };
-    }
+    /// <summary>What the piece stands on, if that is hot.</summary>
+    public static UnderHearth? Under(RadialOven oven) => oven.Hearth is { } slab ? new(slab, seconds => Walls(oven, seconds)) : null;
+
+    private static double Walls(RadialOven oven, double seconds) => oven.Change is { } change ? change.At(oven.Celsius, seconds) : oven.Celsius;
+
+    private static double Air(RadialOven oven, double seconds) => Walls(oven, seconds) - (oven.DoorDrop * Elementary.Exp(-seconds / oven.DoorSeconds));
 }

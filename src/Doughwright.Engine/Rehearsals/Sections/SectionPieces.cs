@@ -1,7 +1,7 @@
+using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Baking.Sections;
 using Doughwright.Engine.Heat;
 using Doughwright.Engine.Ingredients;
-using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Steps;
@@ -12,17 +12,6 @@ namespace Doughwright.Engine.Rehearsals.Sections;
 /// <summary>A risen portion on its way into the oven as a cylinder with a boundary of its own on each face. Source: house-bake-section.</summary>
 internal static class SectionPieces
 {
-    /// <summary>
-    /// W/(m² K) to the air and from the walls, in an oven that nobody measured. Static: loaves ask for 10 to 15 altogether. A fan gives as much
-    /// heat at a dial 20 K lower.
-    /// </summary>
-    private static readonly (double Convective, double Radiative) Static = (5, 9);
-
-    private static readonly (double Convective, double Radiative) Fan = (12, 6);
-
-    /// <summary>Of the mantle of a stick that lies on a tray, the share that is open. A choice.</summary>
-    private const double OpenOfStick = 0.75;
-
     /// <summary>Whether the axis lies: a stick, a ring, what is in a long tin.</summary>
     public static bool Lies(PieceForm form) =>
         form.Shape is PieceShape.Batard or PieceShape.Baguette or PieceShape.Ring || (form.Shape == PieceShape.TinLoaf && form.Long != form.Wide);
@@ -30,27 +19,28 @@ internal static class SectionPieces
     /// <summary>Null where the composition is not known well enough.</summary>
     /// <param name="form">Of one piece, risen.</param>
     /// <param name="start">°C.</param>
-    public static BakingPiece? Of(Portion portion, PieceForm form, double start, OvenSetting oven, Stage stage)
+    /// <param name="on">What it is baked on: a rack leaves it open all round.</param>
+    public static BakingPiece? Of(Portion portion, PieceForm form, double start, RadialOven oven, BakedOn on, Stage stage)
     {
         if (ThermalProperties.Of(portion.Composition, Temperature.FromCelsius(25)) is not { } properties || SolidsOf(portion.Composition) is not { } solids)
         {
             return null;
         }
 
-        // Dials of both modes stand for the same bake: it is computed as it was written.
-        var (air, heat) = (oven.Dial.Celsius, stage.WrittenModeOf(oven) == OvenMode.Fan ? Fan : Static);
-        OvenFace Face(double open) => new(heat.Convective, heat.Radiative, _ => air, _ => air, open, OvenFace.KitchenVapour);
-        var none = Face(0).Scaled(0);
+        var open = SectionOven.Face(oven);
+        OvenFace Face(double share) => open with { Open = share };
+        var none = open.Scaled(0) with { Open = 0 };
+        var (below, ofStick) = on == BakedOn.Rack ? (1.0, 1.0) : (0.0, 1 - UnderSide.OfStick);
         var (radius, top, side, bottom) = form switch
         {
-            { Shape: PieceShape.Ball or PieceShape.Boule } => (RisenForm.DomeRadius(form), Face(1), Face(1), Face(0)),
-            { Shape: PieceShape.Batard or PieceShape.Baguette } => (form.Wide.Metres / 2, Face(1), Face(OpenOfStick), Face(1)),
-            { Shape: PieceShape.Ring } => (form.High.Metres / 2, none, Face(OpenOfStick), none),
+            { Shape: PieceShape.Ball or PieceShape.Boule } => (RisenForm.DomeRadius(form), Face(1), Face(1), Face(below)),
+            { Shape: PieceShape.Batard or PieceShape.Baguette } => (form.Wide.Metres / 2, Face(1), Face(ofStick), Face(1)),
+            { Shape: PieceShape.Ring } => (form.High.Metres / 2, none, Face(ofStick), none),
             { Shape: PieceShape.TinLoaf } when form.Long != form.Wide => (
                 Math.Sqrt(form.Wide.Metres * form.High.Metres / Math.PI), Face(0), Face(form.Wide.Metres / (2 * (form.Wide + form.High).Metres)), Face(0)),
             { Shape: PieceShape.TinLoaf } => (form.Long.Metres / 2, Face(1), Face(0), Face(0)),
             { Shape: PieceShape.Sheet } => (form.Long.Metres / 2, Face(1), none, Face(0)),
-            _ => (form.Long.Metres / 2, Face(1), Face(1), Face(0)),
+            _ => (form.Long.Metres / 2, Face(1), Face(1), Face(below)),
         };
         // The volume holds, whatever the proportions come to.
         var height = form.CubicMetres / (Math.PI * radius * radius);
@@ -68,6 +58,7 @@ internal static class SectionPieces
             Top = top,
             Side = side,
             Bottom = bottom,
+            Hearth = Lies(form) ? null : SectionOven.Under(oven),
         };
     }
 

@@ -2,7 +2,6 @@ using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Baking.Sections;
 using Doughwright.Engine.Fermentation;
 using Doughwright.Engine.Kitchens;
-using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
@@ -36,10 +35,4 @@ internal static class BakeLaws
 
     /// <summary>A piece out of the oven on a rack: what still air and a room give. Source: hot-surfaces.</summary>
     public static RadialOven Room(double celsius) => new(celsius, RackLaws.StillAir, RackLaws.Crust);
-
-    /// <summary>The oven of this kitchen as the piece of a step meets it: bias, second dial, steam, hot stone, lid. Its step says an oven.</summary>
-    /// <param name="offBy">What its air is off, beside what its kitchen says, K.</param>
-    /// <param name="under">Share of the piece's surface that lies on what is under it.</param>
-    public static RadialOven Oven(Step step, Stage stage, double offBy = 0, double under = Ovens.UsualUnder) =>
-        Ovens.For(step, stage, OvenDials.Inside(step.Oven!, stage) + offBy, under);
 }

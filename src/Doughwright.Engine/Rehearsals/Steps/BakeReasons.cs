@@ -12,5 +12,6 @@ internal static class BakeReasons
             Reason.Leaf("water-boils", input.Stage.Boils.Celsius, "°C", source: "iapws-if97"),
             Reason.Leaf("core-share", 100 * share, "%", source: "house-bake"),
             Reason.Leaf("core-reaches", coreCelsius, "°C", source: "core-bands"),
+            .. AuthorsOven.IsOffByNobodyKnows(input.Stage) ? [Reason.Leaf("oven-off-dial", BakeLaws.OvenBias.Spread, "K", source: BakeLaws.OvenBias.Source)] : Array.Empty<Reason>(),
         ]);
 }

@@ -16,20 +16,20 @@ internal sealed record BakeWay(BakedPiece Baked, OvenPiece Piece, PerLane Core, 
     /// <summary>The same, where nobody timed the bake: then it is the piece that is slower, and stays so out of the oven.</summary>
     public double Slower { get; init; } = 1;
 
-    public BakeTelling Tell()
-    {
-        var (carriedTo, carriedFor) = Piece.CarriesOn(Minutes.Central, Transfer.Central, Baked.Pace.Central, RoomCelsius);
-        return new(
+    /// <summary>Null where what follows the oven does not come to rest.</summary>
+    public BakeTelling? Tell() => Piece.CarriesOn(Minutes.Central, Transfer.Central, Baked.Pace.Central, RoomCelsius) is { } carried ? Tell(carried.Celsius, carried.Minutes) : null;
+
+    private BakeTelling Tell(double carriesTo, double carriesFor) =>
+        new(
             ToTemperature(Baked.Core(Minutes)),
             ToTemperature(Baked.Surface(Minutes)),
             Report.PercentOf(Ended(Baked.Loss(Minutes))),
             Temperature.FromCelsius(Core.Central),
             Duration.FromMinutes(Moved * Minutes.Central / Baked.Longer.Central),
-            Temperature.FromCelsius(carriedTo),
-            Duration.FromMinutes(Slower * carriedFor),
+            Temperature.FromCelsius(carriesTo),
+            Duration.FromMinutes(Slower * carriesFor),
             ColourMinutes is { Central: var likely } && double.IsFinite(likely) ? Duration.FromMinutes(Moved * likely) : null,
             ColourMinutes is { } colour ? Crusts.Rank(Minutes.Central, colour.Central) : null);
-    }
 
     private Estimate<Temperature> ToTemperature(PerLane celsius) => Report.TemperatureOf(Ended(celsius));
 

@@ -48,6 +48,14 @@ internal sealed record BakedPiece(BakeTrace Trace, PerLane Pace, PerLane Longer)
         return way;
     }
 
+    /// <summary>In how many lanes nobody knows how it is after so many minutes, because its heat did not come to rest, here or where its pace was found.</summary>
+    public int Untold(PerLane minutes) => Core(minutes).Each((lane, celsius) => IsUntold(lane, celsius) ? 1 : 0).Values.Count(untold => untold > 0);
+
+    /// <summary>The same of the likely piece.</summary>
+    public bool IsUntold(PerLane minutes) => IsUntold(0, Core(minutes).Central);
+
+    private bool IsUntold(int lane, double celsius) => double.IsNaN(Pace[lane]) || (Trace.IsLost(lane) && double.IsNaN(celsius));
+
     private PerLane At(double[] column, PerLane minutes) => minutes.Each((lane, time) => Trace.At(column, lane, 60 * time * Whole(lane)));
 
     private double Whole(int lane) => Math.Max(1, Pace[lane]);

@@ -23,15 +23,12 @@ internal static class OvenDials
     /// <summary>The same after it was set again.</summary>
     public static double InsideThen(OvenSetting oven, Stage stage) => InsideAt(oven.Then?.Dial ?? oven.Dial, oven, stage);
 
-    /// <summary>The same for a bake that is computed in the mode it was written for: dials of other modes stand for it.</summary>
-    public static double InsideAsWritten(OvenSetting oven, Stage stage) => Moved(oven.Dial, stage).Celsius + stage.Kitchen.OvenTraits.OffDial.Kelvins;
-
     private static double InsideAt(Temperature dial, OvenSetting oven, Stage stage)
     {
         var set = Moved(dial, stage);
         var (written, here) = (stage.WrittenModeOf(oven), stage.ModeOf(oven));
         var celsius = written == here ? set.Celsius : DialPairs.Of(set, written, here).Here.Celsius;
-        return celsius + stage.Kitchen.OvenTraits.OffDial.Kelvins;
+        return celsius + stage.Kitchen.OvenTraits.OffDialTaken.Kelvins;
     }
 
     private static Dial Set(Temperature dial, OvenSetting oven, Stage stage) => DialPairs.Of(Moved(dial, stage), stage.WrittenModeOf(oven), stage.ModeOf(oven));
@@ -39,7 +36,7 @@ internal static class OvenDials
     /// <summary>An oven that runs hot is set lower for the same bake.</summary>
     private static Temperature Moved(Temperature dial, Stage stage)
     {
-        var by = stage.Recipe.Home.OvenTraits.OffDial - stage.Kitchen.OvenTraits.OffDial;
+        var by = stage.Recipe.Home.OvenTraits.OffDialTaken - stage.Kitchen.OvenTraits.OffDialTaken;
         return by == TemperatureDelta.Zero ? dial : Temperature.FromCelsius(Math.Round((dial + by).Celsius / StepOfADial, MidpointRounding.AwayFromZero) * StepOfADial);
     }
 }

@@ -2,21 +2,12 @@ using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Shapes;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
 /// <summary>A risen piece on its way through the oven, in every lane.</summary>
 internal sealed class OvenPiece
 {
-    /// <summary>The share of a round piece that its tray keeps shut, and of a loaf its tin. Source: house-bake-lanes.</summary>
-    public const double ShutByTray = 0.2;
-
-    public const double ShutByTin = 0.75;
-
-    /// <summary>A sheet gives off vapour upwards only.</summary>
-    private const double ShutBelow = 0.5;
-
     /// <summary>
     /// A hundredth of the time on a rough grid will do, since a pace takes up the rest. With one expansion the stride leads to two and a half spreads
     /// of what an oven is taken to give: beyond that it is not the oven that makes the bake quick or slow.
@@ -64,8 +55,8 @@ internal sealed class OvenPiece
         var gasFree = mass.Grams / 1000 / dough.Density;
         var risenForm = RisenForm.Of(step, portion, stage, gasFree);
         var form = RisenForm.Radial(risenForm);
-        var elsewhere = stage.ModeOf(oven) != stage.WrittenModeOf(oven);
-        var growth = RisenForm.GrowthOf(portion, stage);
+        var isOff = AuthorsOven.IsOffByNobodyKnows(stage);
+        var (growth, under) = (RisenForm.GrowthOf(portion, stage), UnderSide.Share(risenForm));
         var pieces = new RadialPiece[stage.Lanes];
         for (var lane = 0; lane < pieces.Length; lane++)
         {
@@ -79,12 +70,12 @@ internal sealed class OvenPiece
                 Pressure = stage.Pressure,
                 Effectiveness = stage.Priors.Effectiveness[lane],
                 Skin = stage.Priors.Skin[lane],
-                Oven = BakeLaws.Oven(step, stage, elsewhere ? stage.Priors.OvenBias[lane] : 0),
-                Shut = risenForm.Shape switch { PieceShape.TinLoaf => ShutByTin, PieceShape.Sheet => ShutBelow, _ => step.On switch { BakedOn.Rack => 0, BakedOn.Stone => Ovens.UsualUnder, _ => ShutByTray } },
+                Oven = Ovens.For(step, stage, OvenDials.Inside(oven, stage) + (isOff ? stage.Priors.OvenBias[lane] : 0), under),
+                Shut = UnderSide.Shut(risenForm, step.On),
             };
         }
 
-        return new(pieces, minutes);
+        return new(pieces, minutes) { Under = under };
     }
 
     /// <summary>
@@ -105,8 +96,8 @@ internal sealed class OvenPiece
                 var times = RadialBake.TimesTo(rough, moments, With(logs), target);
                 for (var lane = 0; lane < off.Length; lane++)
                 {
-                    // A core that is not there by the end of the clock counts by its sign.
-                    var late = double.IsFinite(times[lane]) ? Elementary.Log(seconds[lane] / times[lane]) : double.NegativeInfinity;
+                    // A core that is not there by the end of the clock counts by its sign; a lane that is lost ends its search.
+                    var late = double.IsFinite(times[lane]) ? Elementary.Log(seconds[lane] / times[lane]) : double.IsNaN(times[lane]) ? double.NaN : double.NegativeInfinity;
                     off[lane] = late + (OvensShare * (logs[lane] - before[lane]));
                 }
             },
@@ -116,7 +107,9 @@ internal sealed class OvenPiece
             Tolerance);
         double[] logs = [.. found.Select(root => root.X)];
         var trace = RadialBake.UntilDoneAnd(grid, clock, With(logs), target, seconds);
-        var longer = core.Each((lane, celsius) => seconds[lane] / trace.When(trace.Core, lane, celsius));
+        var longer = core.Each((lane, celsius) => trace.When(trace.Core, lane, celsius) is var when && (found[lane].Status == RootStatus.NotANumber || (double.IsInfinity(when) && trace.IsLost(lane)))
+            ? double.NaN
+            : seconds[lane] / when);
         var transfer = new PerLane([.. logs.Take(core.Count).Select(Elementary.Exp)]);
         var pace = longer.Map(ratio => measured ? 1 / ratio : Math.Max(1, 1 / ratio));
         return (transfer, new(trace, pace, longer.With(pace, (ratio, quicker) => ratio * quicker)));
@@ -135,8 +128,11 @@ internal sealed class OvenPiece
 
     public RadialGrid Grid => grid;
 
-    /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later, at the pace of its bake.</summary>
-    public (double Celsius, double Minutes) CarriesOn(double minutes, double transfer, double pace, double roomCelsius)
+    /// <summary>Share of the surface that lies on what is under it.</summary>
+    public double Under { get; private init; }
+
+    /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later, at the pace of its bake; null where a step does not come to rest.</summary>
+    public (double Celsius, double Minutes)? CarriesOn(double minutes, double transfer, double pace, double roomCelsius)
     {
         const double Watched = 1200;
         var away = RadialPiece.Lanes([pieces[0] with { Oven = BakeLaws.Room(roomCelsius), Shut = 0 }]);
@@ -145,14 +141,21 @@ internal sealed class OvenPiece
         run.Begin(RadialPiece.Lanes([pieces[0] with { Transfer = transfer }]), 0);
         for (var step = 1; step <= oven.Count; step++)
         {
-            run.Advance(step);
+            if (!run.Advance(step))
+            {
+                return null;
+            }
         }
 
         var (most, at) = (run.Core.Value, 0.0);
         run.MoveTo(away, 0, rack);
         for (var step = 1; step <= rack.Count; step++)
         {
-            run.Advance(step);
+            if (!run.Advance(step))
+            {
+                return null;
+            }
+
             (most, at) = run.Core.Value > most ? (run.Core.Value, rack.Seconds[step] / 60 / pace) : (most, at);
         }
 

@@ -75,16 +75,21 @@ internal static class OvenSteps
 
             var read = (StatedTime.IsEstimate(step) ? stage.Priors.BakeEstimate : stage.Priors.BakeReading) * minutes.Minutes;
             var (transfer, baked) = piece.Fit(core, read, target.IsMeasured, stage.Priors.Transfer);
+            if (baked.IsUntold(read))
+            {
+                return Without(input, after, dial, start, UntoldBakes.Whole(step), target);
+            }
+
             if (!double.IsFinite(baked.Pace.Central) || !double.IsFinite(baked.Longer.Central))
             {
-                return TooCool(input, after, dial, start, target);
+                return Without(input, after, dial, start, TooCool(input, start, target), target);
             }
 
             return Outcome(input, Hot(after, piece, baked, read, transfer), dial, start, baked, target, read, AuthorsBasis(step), new(transfer, [target.Share, baked.Pace, baked.Longer, baked.Browning(read)], null)) with
             {
                 Way = () => baked.Way(read.Central),
                 Bake = new(baked, piece, core, read, transfer, read, Room(input, read)),
-                Findings = [.. PaceFindings(step, transfer.Central, baked, stage.Recipe), .. CoreTarget.Unusual(step, stage)],
+                Findings = [.. PaceFindings(step, transfer.Central, baked, stage.Recipe), .. CoreTarget.Unusual(step, stage), .. UntoldBakes.Partly(step, baked, read)],
             };
         }
 
@@ -95,7 +100,7 @@ internal static class OvenSteps
         var time = here.MinutesFor(core);
         if (!double.IsFinite(time.Central))
         {
-            return TooCool(input, after, dial, start, target);
+            return Without(input, after, dial, start, here.IsUntold(time) ? UntoldBakes.Whole(step) : TooCool(input, start, target), target);
         }
 
         // Nobody timed the bake, but the author's kitchen says how far its core comes on the way to boiling.
@@ -104,7 +109,7 @@ internal static class OvenSteps
         {
             Way = () => here.Way(time.Central),
             Bake = new(here, piece, core, time, carried, colour, Room(input, time)),
-            Findings = [.. CoreTarget.Raw(step, stage, Temperature.FromCelsius(core.Central)) is { } raw ? [raw] : Array.Empty<Finding>(), .. CrustFindings.Of(step, time, colour)],
+            Findings = [.. CoreTarget.Raw(step, stage, Temperature.FromCelsius(core.Central)) is { } raw ? [raw] : Array.Empty<Finding>(), .. CrustFindings.Of(step, time, colour), .. UntoldBakes.Partly(step, here, time)],
         };
     }
 
@@ -113,18 +118,22 @@ internal static class OvenSteps
     private static Portion Hot(Portion after, OvenPiece piece, BakedPiece baked, PerLane minutes, PerLane transfer) =>
         after with { Hot = new(piece, minutes, transfer, baked.Pace, baked.Core(minutes)) };
 
-    /// <summary>An oven in which the core never gets there: at home the author's minutes stand, elsewhere nobody can say.</summary>
-    private static StepOutcome TooCool(StepInput input, Portion after, Dial? dial, PerLane start, CoreTarget target)
+    /// <summary>An oven in which the core never gets there.</summary>
+    private static Finding TooCool(StepInput input, PerLane start, CoreTarget target)
     {
-        var (step, stage) = (input.Step, input.Stage);
-        var core = Temperature.FromCelsius(target.Celsius(start, stage.Boils).Central);
-        var finding = StepFindings.About(step, "core-never-reached", Grade.Warning, false, ("core", core), ("dial", step.Oven!.Dial));
+        var core = Temperature.FromCelsius(target.Celsius(start, input.Stage.Boils).Central);
+        return StepFindings.About(input.Step, "core-never-reached", Grade.Warning, false, ("core", core), ("dial", input.Step.Oven!.Dial));
+    }
+
+    /// <summary>A bake that is not told: at home the author's minutes stand, elsewhere nobody can say.</summary>
+    private static StepOutcome Without(StepInput input, Portion after, Dial? dial, PerLane start, Finding why, CoreTarget target)
+    {
         var authors = PlainSteps.Stated(input, after, start, null);
         return authors with
         {
             Minutes = input.IsHome ? authors.Minutes : null,
             Dial = dial,
-            Findings = [finding, .. CoreTarget.Unusual(step, stage)],
+            Findings = [why, .. CoreTarget.Unusual(input.Step, input.Stage)],
         };
     }
 

@@ -7,12 +7,9 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Rehearsals.Steps;
 
-/// <summary>How an oven bakes: its kind and its traits, and what is done to it, as numbers.</summary>
+/// <summary>How an oven bakes: its kind and its traits, and what is done to it, as numbers. The one place for them: along one radius, over a section and in a case alike.</summary>
 internal static class Ovens
 {
-    /// <summary>Of the surface of a piece of which the shape is not known, what lies on a hearth. Source: oven-hearth.</summary>
-    public const double UsualUnder = 0.3;
-
     /// <summary>What still air and a fan give over all faces of a piece, W/(m² K). Source: oven-coefficient.</summary>
     private const double Still = 4.5;
 
@@ -70,7 +67,7 @@ internal static class Ovens
     /// <summary>The oven of this kitchen as the piece of a step meets it: its bias, a second dial, steam, a hot stone below, a lid.</summary>
     /// <param name="celsius">Inside, as <see cref="OvenDials.Inside"/> tells.</param>
     /// <param name="under">Share of the piece's surface that lies on what is under it.</param>
-    public static RadialOven For(Step step, Stage stage, double celsius, double under = UsualUnder)
+    public static RadialOven For(Step step, Stage stage, double celsius, double under)
     {
         var (kitchen, mode) = (stage.Kitchen, stage.ModeOf(step.Oven));
         var oven = Of(mode, kitchen.OvenTraits, celsius);

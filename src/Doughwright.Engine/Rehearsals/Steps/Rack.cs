@@ -28,9 +28,11 @@ internal sealed record Rack(double Celsius, double Exchange, double Emissivity, 
         var air = input.Air.MeanOver(Duration.FromMinutes(minutes)).Celsius;
         var inTin = step.Vessel?.Shape == VesselShape.Tin;
         var exchange = (step.Cover != Cover.Open || step.Where == Where.Fridge ? RackLaws.Sheltered : 1) / (inTin ? Holds(step.Vessel!, baked) : 1);
-        var emissivity = inTin ? (OvenPiece.ShutByTin * RackLaws.Tin) + ((1 - OvenPiece.ShutByTin) * RackLaws.Crust) : RackLaws.Crust;
-        var shut = step.Cover == Cover.Covered ? 1 : inTin ? OvenPiece.ShutByTin : step.Vessel?.Shape is VesselShape.Tray or VesselShape.Board ? OvenPiece.ShutByTray : 0;
-        return new(air, exchange, emissivity, shut, inTin);
+        // Of what is in a tin all but the top is shut, of what is on a tray what lies on it.
+        var lies = baked.Hot?.Piece.Under ?? UnderSide.Usual;
+        var shut = inTin ? 1 - lies : step.Vessel?.Shape is VesselShape.Tray or VesselShape.Board ? lies : 0;
+        var emissivity = inTin ? (shut * RackLaws.Tin) + ((1 - shut) * RackLaws.Crust) : RackLaws.Crust;
+        return new(air, exchange, emissivity, step.Cover == Cover.Covered ? 1 : shut, inTin);
     }
 
     /// <summary>Minutes over which the air is told where nobody says how long.</summary>

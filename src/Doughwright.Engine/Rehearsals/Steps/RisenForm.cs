@@ -17,7 +17,7 @@ internal static class RisenForm
     private const double SpringShare = 0.8;
 
     /// <summary>A dome on a tray as a cylinder of nine tenths of its radius and its volume. Source: house-bake-section.</summary>
-    private const double CylinderPerDome = 0.9;
+    public const double CylinderPerDome = 0.9;
 
     /// <summary>Null where the composition is not known well enough to say how large the dough is without gas.</summary>
     public static PieceForm? Of(Step step, Portion portion, Stage stage)

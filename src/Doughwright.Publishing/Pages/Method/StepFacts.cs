@@ -60,7 +60,7 @@ internal sealed class StepFacts(Rehearsal here, Both both)
     private string Trays(Step? written) => written?.Trays is > 1 and { } trays ? both.Say("page.trays", ("trays", trays)) : "";
 
     /// <summary>When it is done. A small piece that nobody measured comes to more by the time its crust is right; no reader needs that.</summary>
-    private string Core(RehearsedStep step) => (step.Bake?.Invoke().DoneCore ?? step.EndTemperature) is { } core ? both.Say("page.core", ("temperature", both.Degrees(core))) : "";
+    private string Core(RehearsedStep step) => (step.Bake?.Invoke()?.DoneCore ?? step.EndTemperature) is { } core ? both.Say("page.core", ("temperature", both.Degrees(core))) : "";
 
     private string Place(Step? written) => written?.Where switch
     {

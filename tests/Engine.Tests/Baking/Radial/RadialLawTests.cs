@@ -73,6 +73,30 @@ public class RadialLawTests
         iter: 60);
 
     /// <summary>
+    /// In ovens up to twenty times too strong or too weak, in steps far too long, on the grid of a rehearsal and on that on which an answer is looked
+    /// for. A lane that is lost is told to be open, so that one in some thousands is no fault; many would leave ranges without an end.
+    /// </summary>
+    [Fact]
+    public void Pieces_ComeToRest_ButForOneInAThousand()
+    {
+        var (lost, all) = (0, 0);
+        Gen.Select(AnyPiece.Array[8], Gen.Double[-3, 3].Array[8], Gen.Double[0.5, 3]).Sample(
+            (pieces, logs, hours) =>
+            {
+                var lanes = RadialPiece.Lanes([.. pieces.Zip(logs, (piece, log) => piece with { Transfer = Elementary.Exp(log) })]);
+                foreach (var (grid, steps) in new[] { (RadialBake.RoughGrid(2.3), 40), (RadialBake.WorkingGrid(3), 60), (RadialBake.WorkingGrid(1.6), 100) })
+                {
+                    var trace = RadialBake.Until(grid, new(3600 * hours, steps, steps), lanes, 3600 * hours);
+                    Interlocked.Add(ref lost, Enumerable.Range(0, lanes.Count).Count(trace.IsLost));
+                    Interlocked.Add(ref all, lanes.Count);
+                }
+            },
+            iter: 250);
+        TestContext.Current.TestOutputHelper?.WriteLine($"{lost} of {all} lanes are lost");
+        Assert.InRange(lost, 0, all / 1000);
+    }
+
+    /// <summary>
     /// Until the middle itself dries out it is no hotter than its water boils, a little above the boiling point of pure water. Known fault: about one
     /// piece in some thousands, in for an hour in a cool oven, goes up to half a kelvin beyond.
     /// </summary>
@@ -97,7 +121,7 @@ public class RadialLawTests
                 }
 
                 Assert.True(highest < boil + 2, $"{highest}, boils at {boil}: {piece}");
-                Assert.InRange(trace.Drift[0], 0, 60);
+                Assert.False(trace.IsLost(0));
                 Interlocked.Add(ref beyond, highest < boil + 1.5 ? 0 : 1);
             },
             iter: 100);
@@ -139,15 +163,17 @@ public class RadialLawTests
             }
 
             TestContext.Current.TestOutputHelper?.WriteLine(
-                $"{name}: core off by {worst:F3} K at {at:F1} min; 93 °C {working.When(working.Core, 0, 93) / 60:F3} and {fine.When(fine.Core, 0, 93) / 60:F3} min; loss {100 * working.At(working.Loss, 0, minutes * 60):F2} and {100 * fine.At(fine.Loss, 0, minutes * 60):F2} %; drift {working.Drift[0]:F1} K");
+                $"{name}: core off by {worst:F3} K at {at:F1} min; 93 °C {working.When(working.Core, 0, 93) / 60:F3} and {fine.When(fine.Core, 0, 93) / 60:F3} min; loss {100 * working.At(working.Loss, 0, minutes * 60):F2} and {100 * fine.At(fine.Loss, 0, minutes * 60):F2} %");
             Assert.InRange(worst, 0, 0.3);
         }
     }
 
+    /// <summary>On the clock of a rehearsal, gone on for as long as the slowest of these takes.</summary>
     private static double Minutes(RadialPiece piece)
     {
-        var boil = SaturatedWater.BoilingPoint(piece.Pressure).Celsius;
-        var trace = Pieces.Bake(piece, 300);
-        return trace.When(trace.Core, 0, boil - 7) / 60;
+        var lanes = RadialPiece.Lanes([piece]);
+        var core = new double[lanes.Count];
+        Array.Fill(core, SaturatedWater.BoilingPoint(piece.Pressure).Celsius - 7);
+        return RadialBake.TimesTo(RadialBake.WorkingGrid(piece.Form.Dimensions), RadialBake.ClockFor(Mass.FromGrams(200), 20), lanes, core)[0] / 60;
     }
 }
