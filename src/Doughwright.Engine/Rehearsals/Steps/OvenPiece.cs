@@ -32,12 +32,11 @@ internal sealed class OvenPiece
     private readonly RadialLanes lanes;
     private readonly RadialGrid grid;
     private readonly BakeClock clock;
-    private readonly RadialOven room;
     private readonly double authors;
 
-    private OvenPiece(RadialPiece[] pieces, RadialOven room, double minutes)
+    private OvenPiece(RadialPiece[] pieces, double minutes)
     {
-        (this.pieces, this.room, authors) = (pieces, room, minutes);
+        (this.pieces, authors) = (pieces, minutes);
         lanes = RadialPiece.Lanes(pieces);
         grid = RadialBake.WorkingGrid(pieces[0].Form.Dimensions);
         clock = RadialBake.ClockFor(pieces[0].Mass, LongestBake, minutes);
@@ -76,7 +75,7 @@ internal sealed class OvenPiece
             };
         }
 
-        return new(pieces, BakeLaws.Room(stage.Kitchen.Air.At(Duration.Zero).Celsius), minutes);
+        return new(pieces, minutes) { Under = under };
     }
 
     /// <summary>
@@ -121,11 +120,19 @@ internal sealed class OvenPiece
         return new(RadialBake.UntilDone(grid, clock, With(Padded(transfer, Elementary.Log)), Padded(core, each => each), beyond), pace, longer);
     }
 
-    /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later; null where a step does not come to rest.</summary>
-    public (double Celsius, double Minutes)? CarriesOn(double minutes, double transfer, double pace)
+    /// <summary>What each lane brings to the oven.</summary>
+    public RadialLanes Lanes => lanes;
+
+    public RadialGrid Grid => grid;
+
+    /// <summary>Share of the surface that lies on what is under it.</summary>
+    public double Under { get; private init; }
+
+    /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later, at the pace of its bake; null where a step does not come to rest.</summary>
+    public (double Celsius, double Minutes)? CarriesOn(double minutes, double transfer, double pace, double roomCelsius)
     {
         const double Watched = 1200;
-        var away = RadialPiece.Lanes([pieces[0] with { Oven = room }]);
+        var away = RadialPiece.Lanes([pieces[0] with { Oven = BakeLaws.Room(roomCelsius), Shut = 0 }]);
         var (oven, rack) = (new BakeClock(60 * minutes * pace, RadialBake.WorkingSteps, RadialBake.WorkingSteps), new BakeClock(Watched, 60, 60));
         var run = new RadialRun<Lane1>(grid, oven);
         run.Begin(RadialPiece.Lanes([pieces[0] with { Transfer = transfer }]), 0);
@@ -146,7 +153,7 @@ internal sealed class OvenPiece
                 return null;
             }
 
-            (most, at) = run.Core.Value > most ? (run.Core.Value, rack.Seconds[step] / 60) : (most, at);
+            (most, at) = run.Core.Value > most ? (run.Core.Value, rack.Seconds[step] / 60 / pace) : (most, at);
         }
 
         return (most, at);
