@@ -1,5 +1,4 @@
 using Doughwright.Engine.Fermentation;
-using Doughwright.Engine.Numerics;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 
