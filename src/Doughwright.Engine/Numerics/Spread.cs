@@ -3,6 +3,9 @@ namespace Doughwright.Engine.Numerics;
 /// <summary>The central answer and how far it may be off. An infinite <paramref name="High"/> says the range is open upwards.</summary>
 internal readonly record struct Spread(double Central, double Low, double High)
 {
+    /// <summary>Whether the 90th percentile of the draws lies at or beside one of so many that never end.</summary>
+    public static bool IsOpen(int endless, int lanes) => endless > 0 && lanes - 1 - endless <= ((9 * lanes) - 1) / 10;
+
     public bool IsOpenHigh => double.IsPositiveInfinity(High);
 
     /// <summary>

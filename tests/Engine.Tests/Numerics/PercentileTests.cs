@@ -82,6 +82,7 @@ public class PercentileTests
     {
         double[] lanes = [.. Enumerable.Range(0, 32).Select(i => i == 0 ? 16 : i < 32 - endless ? i : Never)];
         Assert.Equal(open, Spread.OfLanes(lanes).IsOpenHigh);
+        Assert.Equal(open, Spread.IsOpen(endless, lanes.Length));
         Assert.Equal(3.2, Spread.OfLanes(lanes).Low, 1e-12);
     }
 
