@@ -43,6 +43,16 @@ public sealed class PaperStore
         """,
         new { sort = Word(sort), name }));
 
+    /// <summary>What every paper of a sort says now, by its name, in the order of names.</summary>
+    public IReadOnlyList<(string Name, string Text)> Texts(PaperSort sort) => file.Use(open => open
+        .Query<(string Name, string Text)>(
+            """
+            SELECT paper.name, body.text FROM paper JOIN state ON state.id = paper.now JOIN body ON body.hash = state.hash
+            WHERE paper.sort = @sort AND paper.taken_away IS NULL ORDER BY paper.name
+            """,
+            new { sort = Word(sort) })
+        .ToArray());
+
     /// <summary>What a state says; null when there is none.</summary>
     /// <exception cref="BookException">It is damaged.</exception>
     public string? TextOf(long state) => file.Use(open => TextOf(open, state));
@@ -80,19 +90,10 @@ public sealed class PaperStore
     /// <summary>Fills a book that never held anything: all of it or nothing.</summary>
     /// <returns>Whether it was empty and is filled.</returns>
     public bool Fill(IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did) => file.Write(open =>
-    {
-        if (open.ExecuteScalar<long>("SELECT count(*) FROM paper") > 0)
-        {
-            return false;
-        }
+        open.ExecuteScalar<long>("SELECT count(*) FROM paper") == 0 && New(open, papers, did));
 
-        foreach (var (sort, name, text) in papers)
-        {
-            New(open, sort, name, text, did, null);
-        }
-
-        return true;
-    });
+    /// <summary>Lays papers into the book, all of them or none. None of the names may be taken.</summary>
+    public void LayAll(IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did) => file.Write(open => New(open, papers, did));
 
     /// <summary>Writes a paper down anew.</summary>
     /// <param name="from">The state that was changed.</param>
@@ -169,6 +170,16 @@ public sealed class PaperStore
         open.Execute("UPDATE paper SET now = @state WHERE id = @paper", new { state, paper = found.Id });
         return new WriteAnswer.Written(state, HashOf(open, state));
     });
+
+    private bool New(SqliteConnection open, IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did)
+    {
+        foreach (var (sort, name, text) in papers)
+        {
+            New(open, sort, name, text, did, null);
+        }
+
+        return true;
+    }
 
     private void New(SqliteConnection open, PaperSort sort, string name, string text, string did, long? grownFrom)
     {

@@ -1,3 +1,4 @@
+using Doughwright.App.Desk.Standing;
 using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
 
@@ -21,6 +22,9 @@ internal sealed record RowView(
     string? Begin,
     IReadOnlyList<string> Beside)
 {
+    /// <summary>How it stands, in words, and the page on which that is said.</summary>
+    public FilterLink? Standing { get; init; }
+
     public static RowView Of(ShelfEntry entry, bool drawn, ShelfAsked asked, ShelfClock clock, Voice voice)
     {
         if (entry.Row is not { } row)
@@ -42,7 +46,10 @@ internal sealed record RowView(
             entry.Strip,
             row.Total is null ? voice.Words["shelf.length-unknown"] : entry.Strip is null && drawn ? voice.Words["shelf.no-strip"] : null,
             row.Total is { } total ? ClockWords.DayAndTime(clock.Before(asked.Ready, Duration.FromMinutes(total)), voice) : null,
-            [hands, .. Ahead(row, asked, clock, voice)]);
+            [hands, .. Ahead(row, asked, clock, voice)])
+        {
+            Standing = new(Standings.Words(entry.Said, voice) ?? voice.Words["standing.link"], ShelfAddress.OfStanding(entry.Name, voice)),
+        };
     }
 
     private static string NotUnderstood(int lines, Voice voice) => lines switch

@@ -13,6 +13,9 @@ internal static class ShelfAddress
         "recipes/" + Uri.EscapeDataString(name),
         new Dictionary<string, string?> { [ShelfAsked.KitchenName] = asked.Kitchen, [Question.Measures] = MeasuresOf(voice) });
 
+    /// <summary>The page on which it is said how a recipe stands.</summary>
+    public static string OfStanding(string name, Voice voice) => InMeasures($"recipes/{Uri.EscapeDataString(name)}/standing", voice);
+
     /// <summary>The page that shows the lines of a recipe's text.</summary>
     public static string OfText(string name, Voice voice) => InMeasures(QueryHelpers.AddQueryString("open", "name", name), voice);
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Http;
 
 namespace Doughwright.App.Desk.Shelf;
 
@@ -58,6 +59,13 @@ internal sealed record ShelfAsked(DateTime Ready, string TimeTyped, string? Kitc
 
         return new(day.ToDateTime(time), timeRefused is null ? ClockWords.Time(time, voice) : typed!, kitchen, timeRefused, refused);
     }
+
+    /// <summary>What the address asks of time and kitchen, to be asked again.</summary>
+    public static Dictionary<string, string?> Given(IQueryCollection query, string? measures) => new[] { DayName, TimeName, KitchenName }
+        .Select(name => KeyValuePair.Create(name, query[name].FirstOrDefault()))
+        .Append(KeyValuePair.Create(Asking.Question.Measures, measures))
+        .Where(each => !string.IsNullOrEmpty(each.Value))
+        .ToDictionary(StringComparer.Ordinal);
 
     /// <summary>A day as it stands in an address: "2026-11-28".</summary>
     public static string AddressOf(DateOnly day) => day.ToString(DayForm, CultureInfo.InvariantCulture);

@@ -1,9 +1,14 @@
+using Doughwright.Book.Papers;
+
 namespace Doughwright.App.Desk.Shelf;
 
 /// <summary>One recipe of the shelf while it is being rehearsed.</summary>
 internal sealed class ShelfEntry(string name, byte[] bytes, string key)
 {
     public string Name => name;
+
+    /// <summary>What the author says of it beside its text; null for nothing.</summary>
+    public IReadOnlyDictionary<Saying, string>? Said { get; init; }
 
     public byte[] Bytes => bytes;
 

@@ -1,8 +1,10 @@
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Layout;
+using Doughwright.Book.Papers;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.Extensions.Logging;
 
 namespace Doughwright.App.Desk.Shelf;
@@ -41,6 +43,17 @@ public sealed partial class ShelfPage
     /// <summary>How many recipes there are.</summary>
     private string? Facts { get; set; }
 
+    private ShelfFilter Filter { get; set; } = null!;
+
+    /// <summary>What can be shown instead.</summary>
+    private IReadOnlyList<FilterLink> Links { get; set; } = [];
+
+    /// <summary>How many of all are shown.</summary>
+    private string Shown { get; set; } = "";
+
+    /// <summary>Address of the shelf with all of them.</summary>
+    private string All { get; set; } = "/";
+
     /// <summary>Set once the page has waited long enough.</summary>
     private ShelfRunning? Running { get; set; }
 
@@ -57,6 +70,7 @@ public sealed partial class ShelfPage
         var kitchens = KitchenOnShelf.All(Folder);
         var query = Context.Request.Query;
         string[] known = [.. kitchens.Where(kitchen => kitchen.Kitchen is not null).Select(kitchen => kitchen.Name)];
+        Filter = ShelfFilter.Read(name => query[name].FirstOrDefault());
         var asked = ShelfAsked.Read(name => query[name].FirstOrDefault(), Clock, known, named => KitchenAsked.FileOf(named, Folder), Voice);
         Sentence = ShelfSentence.Of(asked, Clock, kitchens, Speaker.MeasuresRefused, Voice);
         Unread = [.. kitchens.Where(kitchen => kitchen.Kitchen is null).Select(kitchen => UnreadKitchen.Of(kitchen.Name, Voice))];
@@ -65,7 +79,12 @@ public sealed partial class ShelfPage
             return;
         }
 
-        Facts = work.Entries.Count == 1 ? Voice.Words["shelf.recipe"] : Voice.Say("shelf.recipes", ("count", work.Entries.Count));
+        var all = Folder.Recipes.Count;
+        Facts = all == 1 ? Voice.Words["shelf.recipe"] : Voice.Say("shelf.recipes", ("count", all));
+        var here = QueryHelpers.AddQueryString("", ShelfAsked.Given(query, ShelfAddress.MeasuresOf(Voice)));
+        All = here.Length == 0 ? "/" : "/" + here;
+        Links = ShelfFilter.Links(Folder.Book.Said.All(PaperSort.Recipe).Values, All, Voice);
+        Shown = Filter.IsAll ? Voice.Say("shelf.all-here", ("count", all)) : Voice.Say("shelf.some-here", ("shown", work.Entries.Count), ("count", all), ("what", Filter.Words(Voice)));
         var leaving = Context.RequestAborted;
         var running = new ShelfRunning(work, Task.Run(() => work.Finish(leaving), leaving), asked);
         await running.Wait(Patience, leaving);
@@ -77,7 +96,7 @@ public sealed partial class ShelfPage
         try
         {
             var kitchen = asked.Kitchen is { } name ? ShelfKitchen.Find(Folder, name) ?? ShelfKitchen.Own : ShelfKitchen.Own;
-            return ShelfWork.Begin(Folder.RecipeTexts, kitchen, Kept, Keys, Voice, TellFault);
+            return ShelfWork.Begin(Folder, Filter, kitchen, Kept, Keys, Voice, TellFault);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

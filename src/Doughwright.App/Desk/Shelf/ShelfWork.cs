@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Doughwright.Book.Papers;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Publishing.Wording;
 
@@ -37,13 +38,15 @@ internal sealed class ShelfWork
     /// <summary>Looks into the book and takes what is kept.</summary>
     /// <param name="tellFault">Is told the name of a recipe that failed by a fault of ours, and the fault; the others go on.</param>
     /// <exception cref="IOException">The book cannot be read.</exception>
-    public static ShelfWork Begin(BookTexts texts, ShelfKitchen kitchen, KeptResults kept, RowKey keys, Voice voice, Action<string, Exception> tellFault)
+    public static ShelfWork Begin(
+        ShelfFolder shelf, ShelfFilter filter, ShelfKitchen kitchen, KeptResults kept, RowKey keys, Voice voice, Action<string, Exception> tellFault)
     {
-        var entries = texts.Papers().AsParallel().AsOrdered().Select(paper =>
+        var (texts, said) = (shelf.RecipeTexts, shelf.Book.Said.All(PaperSort.Recipe));
+        var entries = texts.Papers().Where(paper => filter.Shows(said.GetValueOrDefault(paper.Name))).AsParallel().AsOrdered().Select(paper =>
         {
             var bytes = texts.Read(paper);
             var key = keys.Of(paper.Name, bytes, kitchen.Bytes, voice);
-            return new ShelfEntry(paper.Name, bytes, key) { Row = KeptRowOf(kept, key) };
+            return new ShelfEntry(paper.Name, bytes, key) { Row = KeptRowOf(kept, key), Said = said.GetValueOrDefault(paper.Name) };
         });
         return new(kept, kitchen.Kitchen, voice, tellFault, [.. entries]);
     }

@@ -15,7 +15,7 @@ public class ShelfWorkTests
         using var scratch = Scratch.WithTheShipped();
         var bad = scratch.Folder.Recipe("potato-rolls")!;
         var told = new List<string>();
-        var work = ShelfWork.Begin(scratch.Folder.RecipeTexts, ShelfKitchen.Own, new(scratch.Data, SealKey.OfThisDesk()), new(Words.Shipped), Metric, (name, fault) => told.Add($"{name}: {fault.Message}"));
+        var work = ShelfWork.Begin(scratch.Folder, new(null, null, null), ShelfKitchen.Own, new(scratch.Data, SealKey.OfThisDesk()), new(Words.Shipped), Metric, (name, fault) => told.Add($"{name}: {fault.Message}"));
         work.Make = (bytes, kitchen, voice) => bytes.AsSpan().SequenceEqual(bad) ? throw new InvalidOperationException("on purpose") : RowMaker.Make(bytes, kitchen, voice);
 
         await work.Finish(TestContext.Current.CancellationToken);

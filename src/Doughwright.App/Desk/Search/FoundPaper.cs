@@ -1,0 +1,19 @@
+using Doughwright.Book.Papers;
+
+namespace Doughwright.App.Desk.Search;
+
+/// <summary>A paper in which all words stand.</summary>
+/// <param name="Name">What it is called in the book.</param>
+/// <param name="Title">What it calls itself.</param>
+/// <param name="Lines">The first of its lines in which a word stands.</param>
+/// <param name="InTitle">Whether all of them stand in what it calls itself.</param>
+internal sealed record FoundPaper(PaperSort Sort, string Name, string Title, IReadOnlyList<string> Lines, bool InTitle)
+{
+    /// <summary>Where it can be read.</summary>
+    public string Address => Sort switch
+    {
+        PaperSort.Recipe => "/recipes/" + Uri.EscapeDataString(Name),
+        PaperSort.Kitchen => "/open?kitchen=" + Uri.EscapeDataString(Name),
+        _ => "/notes/" + Uri.EscapeDataString(Name),
+    };
+}
