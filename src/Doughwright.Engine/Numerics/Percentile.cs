@@ -29,7 +29,7 @@ internal static class Percentile
     /// outermost of them nothing is known, and the outermost is given. +infinity as above.
     /// </summary>
     /// <param name="fraction">0 to 1.</param>
-    /// <remarks>Of 31 draws of a normal law at 1/32 to 31/32 the 90th percentile is 1.28 standard deviations, as it is of the law. Source: hyndman-fan-1996, sixth definition.</remarks>
+    /// <remarks>Of 31 draws of a normal law at 1/32 to 31/32 the 90th percentile is 1.28 standard deviations, as it is of the law. By the sixth of their definitions. Source: hyndman-fan-1996.</remarks>
     public static double OfDraws(ReadOnlySpan<double> values, double fraction)
     {
         var outermost = Math.Max(1, values.Length - 1);

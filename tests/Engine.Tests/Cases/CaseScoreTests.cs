@@ -40,8 +40,10 @@ public class CaseScoreTests
     [Fact]
     public void Range_HoldsAFigureOrAPartOfItsRange()
     {
-        var result = Run(minutes => minutes switch { 30 => Lanes(30, 20, 30), 60 => Lanes(25, 20.5, 30), _ => Lanes(30, 25, 35) });
-        Assert.Equal((21.0, 30.0), (result.Points[0].Low, result.Points[0].High));
+        var result = Run(minutes => minutes switch { 30 => Lanes(30, 20, 30), 60 => Lanes(25, 20.9, 30), _ => Lanes(30, 25, 35) });
+        // Of eleven draws from 20 to 30 the tenth in a hundred has rank 0.1 x 12 = 1.2, a fifth of the way from the first to the second.
+        Assert.Equal(20.2, result.Points[0].Low!.Value, 1e-12);
+        Assert.Equal(30, result.Points[0].High);
         Assert.Equal([true, false, false], result.Points.Select(point => point.InRange));
         Assert.Equal((3, 1), (result.PointsWithRange, result.PointsInRange));
     }
