@@ -39,6 +39,11 @@ if (args is ["demos", ..])
     return DemoSpeed.Tell(args is [_, var one] ? one : "*");
 }
 
+if (args is ["book"])
+{
+    return BookSpeed.Run();
+}
+
 if (args is ["section"])
 {
     return SectionSpeed.Tell();

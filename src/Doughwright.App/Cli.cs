@@ -92,6 +92,7 @@ internal static class Cli
             : command == options.Larder ? LarderCommand.Run(run)
             : command == options.Place ? PlaceCommand.Run(run)
             : command == options.Evidence ? EvidenceCommand.Run(run)
+            : command == options.Book ? BookCommand.Run(run)
             : command == options.Ready ? ReadyCommand.Run(run)
             : RehearseCommand.Run(run);
         return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;

@@ -1,3 +1,5 @@
+using Dapper;
+using Doughwright.Book.Exchange;
 using Doughwright.Book.Opening;
 using Doughwright.Book.Papers;
 using Doughwright.Book.Safety;
@@ -68,19 +70,42 @@ public sealed class AuthorsBook : IDisposable
     public static BroughtBack BringBack(string path, string? from, TimeProvider clock) => Restoring.Bring(path, from, Forms.Shipped, clock.GetUtcNow());
 
     /// <summary>Copies a book of any form beside whoever writes in it, and verifies the copy.</summary>
-    /// <param name="to">File to be made; null makes one among the copies beside the book, which is never let go.</param>
+    /// <param name="to">File to be made, which must not be there; null makes one among the copies beside the book, which is never let go.</param>
     /// <returns>The file.</returns>
     /// <exception cref="BookException">No sound copy could be made; what was there is still there.</exception>
     public static string BackUp(string path, string? to, TimeProvider clock)
     {
         using var file = BookFile.OpenToCopy(path, Forms.Shipped);
-        if (to is not null)
+        if (to is null)
         {
-            Copies.Make(file, to);
+            return Copies.ByHand(file, clock.GetUtcNow());
         }
 
-        return to ?? Copies.ByHand(file, clock.GetUtcNow());
+        if (System.IO.Path.Exists(to))
+        {
+            throw new BookException(BookTrouble.Taken, to, "");
+        }
+
+        Copies.Make(file, to);
+        return to;
     }
+
+    /// <summary>Writes the book out as plain files that give an equal book again.</summary>
+    /// <param name="to">A folder that is not there or empty, or a file ending in .zip that is not there.</param>
+    /// <returns>How many papers were written.</returns>
+    /// <exception cref="BookException">It cannot be read, or the files cannot be written; nothing stays of them.</exception>
+    public int Export(string to) => Exporting.Write(file, to);
+
+    /// <summary>Takes an export into the book: all of it or nothing.</summary>
+    /// <param name="from">A folder or an archive.</param>
+    /// <exception cref="BookException">The book cannot be written; nothing was changed.</exception>
+    public ImportAnswer Import(string from) => Importing.Take(file, from);
+
+    /// <summary>How much is in it.</summary>
+    public BookSize Size() => file.Read(open => open.QuerySingle<BookSize>(
+        """
+        SELECT (SELECT count(*) FROM paper) AS Papers, (SELECT count(*) FROM state) AS States, (SELECT count(*) FROM kept) AS Kept, (SELECT count(*) FROM photo) AS Photos
+        """));
 
     /// <summary>Whether everything in the file agrees with itself.</summary>
     /// <returns>What does not, line by line; nothing for a sound book.</returns>

@@ -138,6 +138,9 @@ internal sealed class Options
 
     public Command Ready { get; } = new("ready");
 
+    /// <summary>The author's book as a whole.</summary>
+    public Command Book { get; } = new("book");
+
     public RootCommand Root { get; } = [];
 
     public Options()
@@ -163,11 +166,12 @@ internal sealed class Options
         AddTo(
             Place, To, Step, Lamp, OpenWater, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, At, Pour, Bowl, Variant, Weighed, Dough, Free);
         AddTo(Ready, Start, By, Kitchen, Air, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed);
+        AddTo(Book, Folder, Out);
         AddTo(Swap, Replace);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Ready, Larder, Picture, Evidence];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Ready, Larder, Picture, Evidence, Book];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

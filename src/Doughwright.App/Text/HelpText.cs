@@ -31,7 +31,10 @@ internal static class HelpText
         page.Paragraph(voice.Words[$"help.{command.Name}.usage"]);
         page.Paragraph(voice.Words[$"help.{command.Name}"], 2);
         page.Gap();
-        page.Paragraph(voice.Words[command == options.Larder ? "help.words" : command == options.Evidence ? "help.folder" : "help.file"]);
+        page.Paragraph(voice.Words[command == options.Larder ? "help.words"
+            : command == options.Evidence ? "help.folder"
+            : command == options.Book ? "help.book-file"
+            : "help.file"]);
         page.Gap();
         foreach (var option in options.Of(command))
         {

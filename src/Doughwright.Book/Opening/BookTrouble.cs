@@ -36,6 +36,9 @@ public enum BookTrouble
     /// <summary>It is to be brought back, and none of its copies is sound.</summary>
     NoSoundCopy,
 
+    /// <summary>Something else has the name that was asked for.</summary>
+    Taken,
+
     /// <summary>The disk did not do what was asked of it.</summary>
     Disk,
 }

@@ -17,6 +17,11 @@ internal static class Restoring
     {
         var book = BookPaths.Real(path);
         using var writer = WriterLock.Take(book);
+        if (!OpenFiles.Unless(book, () => { }))
+        {
+            throw new BookException(BookTrouble.InUse, book, "");
+        }
+
         var coming = $"{book}.{Path.GetRandomFileName()}{Unfinished}";
         try
         {

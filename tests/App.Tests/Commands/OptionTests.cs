@@ -27,6 +27,7 @@ public class OptionTests
     [InlineData("swap", "replace")]
     [InlineData("page", "kitchen out")]
     [InlineData("larder", "region")]
+    [InlineData("book", "folder out")]
     public void BlankValues_AreNoValues(string command, string options)
     {
         foreach (var option in options.Split(' '))

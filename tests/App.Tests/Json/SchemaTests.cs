@@ -80,6 +80,25 @@ public class SchemaTests
     }
 
     [Fact]
+    public void Book_Fits()
+    {
+        using var book = new Book.TestBook();
+        using (var open = book.Open())
+        {
+            Book.RichBook.Fill(open);
+        }
+
+        string[] folder = ["--folder", book.Folder, "--json"];
+        foreach (var words in new string[][] { ["backup"], ["verify"], ["restore"], ["export", "--out", book.In("out")], ["import", book.In("out")] })
+        {
+            Fits("book", Run.Of(["book", .. words, .. folder]).Output);
+        }
+
+        Book.TestBook.Spoil(book.Path, 4096 * 3, [.. Enumerable.Repeat((byte)0xee, 4096)]);
+        Fits("book", Run.Of(["book", "verify", .. folder]).Output);
+    }
+
+    [Fact]
     public void Evidence_Fits() => Fits("evidence", Run.Of("evidence", House.PathTo("tests", "data", "published"), "--json").Output);
 
     [Fact]

@@ -7,7 +7,7 @@ internal static partial class KindScan
 {
     private static readonly Lazy<string> Engine = new(() => string.Join('\n', House.Sources("Doughwright.Engine").Select(File.ReadAllText)));
     private static readonly Lazy<string> Constants = new(() => string.Join('\n', House.Sources("Doughwright.Engine").Where(HoldsKinds).Select(File.ReadAllText)));
-    private static readonly Lazy<string> App = new(() => string.Join('\n', House.Sources("Doughwright.App").Concat(House.Sources("Doughwright.Publishing")).Select(File.ReadAllText)));
+    private static readonly Lazy<string> App = new(() => string.Join('\n', House.Sources("Doughwright.App").Concat(House.Sources("Doughwright.Publishing")).Concat(House.Sources("Doughwright.Book")).Select(File.ReadAllText)));
 
     /// <summary>Kinds of findings with their grades, "error" before "warning" before "hint".</summary>
     public static SortedDictionary<string, SortedSet<string>> Findings()
