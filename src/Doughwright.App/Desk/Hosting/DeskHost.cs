@@ -81,6 +81,7 @@ internal static class DeskHost
         services.AddSingleton(key);
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(shelf);
+        services.AddHostedService<DailyCopy>();
         services.AddSingleton<ShelfClock>();
         services.AddSingleton<KeptResults>();
         services.AddSingleton<RowKey>();
