@@ -16,6 +16,7 @@ public sealed class AuthorsBook : IDisposable
         Papers = new(file, clock);
         Kept = new(file, clock);
         Said = new(file, clock);
+        Corrections = new(file, clock);
     }
 
     /// <summary>Of the file.</summary>
@@ -26,6 +27,8 @@ public sealed class AuthorsBook : IDisposable
     public KeptStore Kept { get; }
 
     public SaidStore Said { get; }
+
+    public CorrectionStore Corrections { get; }
 
     /// <summary>The file, for what looks behind the stores.</summary>
     internal BookFile Opened => file;
