@@ -94,6 +94,7 @@ internal static class Cli
             : command == options.Evidence ? EvidenceCommand.Run(run)
             : command == options.Book ? BookCommand.Run(run)
             : command == options.Ready ? ReadyCommand.Run(run)
+            : command == options.Compare ? CompareCommand.Run(run)
             : RehearseCommand.Run(run);
         return faults.Any ? Refused(faults, given.Has(options.Json)) : answer;
     }

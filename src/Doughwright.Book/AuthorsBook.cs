@@ -18,6 +18,7 @@ public sealed class AuthorsBook : IDisposable
         Papers = new(file, clock);
         Kept = new(file, clock);
         Said = new(file, clock);
+        Corrections = new(file, clock);
     }
 
     /// <summary>Of the file.</summary>
@@ -28,6 +29,8 @@ public sealed class AuthorsBook : IDisposable
     public KeptStore Kept { get; }
 
     public SaidStore Said { get; }
+
+    public CorrectionStore Corrections { get; }
 
     /// <summary>The file, for what looks behind the stores.</summary>
     internal BookFile Opened => file;

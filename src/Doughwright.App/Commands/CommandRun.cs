@@ -38,6 +38,26 @@ internal sealed class CommandRun(Given given, Options options, Stream input)
         }
     }
 
+    /// <summary>The texts of just so many recipes, in the order in which they are named; null with a fault when there are fewer or more, or one is not there.</summary>
+    public IReadOnlyList<InputFile>? ReadFiles(int count)
+    {
+        var files = given.Files(options.File);
+        if (files.Count != count)
+        {
+            given.Faults.Add("files-wanted", ("count", count), ("named", files.Count), ("files", files.Count == 0 ? Voice.Words["nothing"] : Voice.List(files)));
+            return null;
+        }
+
+        if (files.Count(file => file == "-") > 1)
+        {
+            given.Faults.Add("standard-input-twice");
+            return null;
+        }
+
+        InputFile?[] read = [.. files.Select(file => InputFile.Read(file, input, given.Faults))];
+        return read.Any(file => file is null) ? null : [.. read.Select(file => file!)];
+    }
+
     public static (Reading Reading, IReadOnlyList<Finding> Findings, bool Understood) Understand(InputFile file)
     {
         var reading = RecipeText.Read(file.Text);

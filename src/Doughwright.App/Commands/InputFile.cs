@@ -61,6 +61,11 @@ internal sealed record InputFile(string Name, string Text, IReadOnlyList<Finding
                 return new(BookAddress.Of(address.Book, address.Name), text, []);
             }
 
+            if (address.Parted is { } parted && book.Papers.Find(sort, parted.Name) is not null)
+            {
+                return InState(book, parted, sort, faults);
+            }
+
             faults.AddUnknown("not-in-book", address.Name, [.. book.Papers.All(sort).Select(paper => paper.Name)], ("book", address.Book));
         }
         catch (BookException problem)
@@ -68,6 +73,19 @@ internal sealed record InputFile(string Name, string Text, IReadOnlyList<Finding
             BookFaults.Add(problem, faults);
         }
 
+        return null;
+    }
+
+    /// <summary>A state that a paper of the book was in.</summary>
+    private static InputFile? InState(AuthorsBook book, BookAddress address, PaperSort sort, Faults faults)
+    {
+        var states = book.Papers.States(sort, address.Name);
+        if (address.StateNumber is { } number && states.Any(state => state.Id == number))
+        {
+            return new(BookAddress.Of(address.Book, address.Name, number), book.Papers.TextOf(number)!, []);
+        }
+
+        faults.Add("state-not-in-book", ("given", $"@{address.State}"), ("name", address.Name), ("first", states[^1].Id), ("last", states[0].Id));
         return null;
     }
 

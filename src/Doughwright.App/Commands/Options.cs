@@ -141,6 +141,8 @@ internal sealed class Options
     /// <summary>The author's book as a whole.</summary>
     public Command Book { get; } = new("book");
 
+    public Command Compare { get; } = new("compare");
+
     public RootCommand Root { get; } = [];
 
     public Options()
@@ -167,11 +169,12 @@ internal sealed class Options
             Place, To, Step, Lamp, OpenWater, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, At, Pour, Bowl, Variant, Weighed, Dough, Free);
         AddTo(Ready, Start, By, Kitchen, Air, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed);
         AddTo(Book, Folder, Out);
+        AddTo(Compare, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof);
         AddTo(Swap, Replace);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }
 
-    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Page, Place, Ready, Larder, Picture, Evidence, Book];
+    public IReadOnlyList<Command> Commands => [Findings, Formula, Rehearse, Resize, Swap, Compare, Page, Place, Ready, Larder, Picture, Evidence, Book];
 
     /// <summary>No response files and no bundled letters: "@" and "-3C" are what people typed.</summary>
     public ParseResult Parse(string[] arguments) =>

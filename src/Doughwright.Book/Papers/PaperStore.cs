@@ -65,6 +65,10 @@ public sealed class PaperStore
         """,
         new { sort = Word(sort), hash = StateId.OfText(text) }));
 
+    /// <summary>The paper that a state is of, whether it is taken away or not; null when there is no such state.</summary>
+    public string? PaperOf(long state) => file.Use(open => open.ExecuteScalar<string?>(
+        "SELECT paper.name FROM state JOIN paper ON paper.id = state.paper WHERE state.id = @state", new { state }));
+
     /// <summary>All states that a paper has been in, the latest first, whatever was taken back.</summary>
     public IReadOnlyList<StateOfPaper> States(PaperSort sort, string name) => file.Use(open => open
         .Query<StateRow>(

@@ -23,6 +23,7 @@ public class OptionTests
     [InlineData("picture", "as ground of out width")]
     [InlineData("place", "lamp step to")]
     [InlineData("ready", "by start")]
+    [InlineData("compare", "air altitude fridge ingredients kitchen oven proof start tap")]
     [InlineData("findings", "accept do")]
     [InlineData("swap", "replace")]
     [InlineData("page", "kitchen out")]

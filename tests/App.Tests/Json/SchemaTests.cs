@@ -54,6 +54,13 @@ public class SchemaTests
     }
 
     [Fact]
+    public void Compare_Fits()
+    {
+        Fits("compare", Run.Of("compare", House.PotatoRolls, House.Demo("tin-loaf.yaml"), "--json").Output);
+        Fits("compare", Run.Of("compare", House.PotatoRolls, House.PotatoRolls, "--kitchen", "winter-cottage", "--json").Output);
+    }
+
+    [Fact]
     public void Findings_Fit() => Fits("findings", FindingsJson.Write(Stamp.Of(Samples.Recipe), Samples.Recipe, new(Samples.Findings, [(Samples.Findings[1], "seen")]), Voice));
 
     [Fact]

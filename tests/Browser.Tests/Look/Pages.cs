@@ -36,6 +36,9 @@ internal static class Pages
         "/recipes/slipped-rolls",
         "/recipes/potato-rolls/kitchens?second=mountain",
         "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
+        "/recipes/potato-rolls/states",
+        "/recipes/potato-rolls/sides?right=tin-loaf&kitchen=mountain",
+        "/recipes/pilot-ring/sides?left=99999&measures=us",
         "/recipes/potato-rolls/size?pieces=24",
         "/recipes/hearth-loaf/size?dough=501kg&measures=us",
         "/recipes/potato-rolls/swaps?replace=butter%3Dolive%20oil",
@@ -71,10 +74,10 @@ internal static class Pages
     }
 
     /// <summary>Whether a page answers to what is set on it without being loaded again.</summary>
-    public static bool HasCircuit(string path) => HasPictures(path) && !IsForReaders(path) && !path.Contains("/place?", StringComparison.Ordinal);
+    public static bool HasCircuit(string path) => HasPictures(path) && !IsForReaders(path) && !path.Contains("/place?", StringComparison.Ordinal) && !path.Contains("/sides?", StringComparison.Ordinal);
 
     /// <summary>Pages of one recipe that show no picture of their own: forms, frames, and questions that are refused.</summary>
-    private static readonly string[] WithoutStrip = ["/kitchen?", "/size?", "/swaps?", "/page?", "/ready?", "to=900C"];
+    private static readonly string[] WithoutStrip = ["/states", "/kitchen?", "/size?", "/swaps?", "/page?", "/ready?", "to=900C"];
 
     /// <summary>Whether a page must show lettering in pictures.</summary>
     public static bool HasPictures(string path) =>

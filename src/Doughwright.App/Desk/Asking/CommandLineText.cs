@@ -11,9 +11,17 @@ internal static class CommandLineText
 
     /// <param name="recipe">Name of the recipe's file.</param>
     /// <param name="command">Which of the commands is asked.</param>
-    public static string Of(string recipe, IEnumerable<Asked> asked, ShelfFolder shelf, string command = "rehearse") => string.Join(' ', asked
+    public static string Of(string recipe, IEnumerable<Asked> asked, ShelfFolder shelf, string command = "rehearse") =>
+        With($"{Program} {command} {Quoted(shelf.RecipeTexts.FileOf(recipe))}", asked, shelf);
+
+    /// <summary>Two recipes, or two states of one, side by side.</summary>
+    /// <param name="first">As the command line names it.</param>
+    public static string OfTwo(string first, string second, IEnumerable<Asked> asked, ShelfFolder shelf) =>
+        With($"{Program} compare {Quoted(first)} {Quoted(second)}", asked, shelf);
+
+    private static string With(string command, IEnumerable<Asked> asked, ShelfFolder shelf) => string.Join(' ', asked
         .Select(item => $"--{item.Name} {Quoted(item.Name == Question.Kitchen ? Kitchen(item.Value, shelf) : item.Value)}")
-        .Prepend($"{Program} {command} {Quoted(shelf.RecipeTexts.FileOf(recipe))}"));
+        .Prepend(command));
 
     /// <summary>A kitchen that is as it came with the program goes by its name, any other by its file: the command line reads its own text under the name.</summary>
     private static string Kitchen(string asked, ShelfFolder shelf)

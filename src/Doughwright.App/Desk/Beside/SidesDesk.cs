@@ -1,0 +1,102 @@
+using System.Globalization;
+using System.Text;
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Recipes.State;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.App.Desk.States;
+using Doughwright.App.Text.Sides;
+using Doughwright.Engine.Sides;
+using Doughwright.Engine.TextForm;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Desk.Beside;
+
+/// <summary>What an address asks to stand side by side, worked out, and what a form takes over.</summary>
+internal sealed class SidesDesk
+{
+    private readonly RecipeFile file;
+    private readonly RecipeStates states;
+    private readonly ComparedTexts? compared;
+    private readonly Voice voice;
+
+    public SidesDesk(RecipeFile file, RecipeStates states, SideAsked left, SideAsked right, KitchenChoice kitchen, ShelfFolder shelf, Voice voice)
+    {
+        (this.file, this.states, this.voice, Left, Right) = (file, states, voice, left, right);
+        if (left.Recipe is { } first && right.Recipe is { } second)
+        {
+            compared = ComparedTexts.Of((left.Name, first), (right.Name, second), kitchen.Kitchen, Earlier);
+            View = SidesView.Of(compared, voice);
+        }
+
+        LeftChoices = SideAsked.Choices(left, file, states, shelf, voice);
+        RightChoices = SideAsked.Choices(right, file, states, shelf, voice);
+        KitchenChoices = KitchenChoice.All(kitchen, shelf, voice);
+        CommandLine = kitchen.CommandLine(left.File, right.File, shelf);
+    }
+
+    public SideAsked Left { get; }
+
+    public SideAsked Right { get; }
+
+    /// <summary>Null when a text of the two was not understood.</summary>
+    public SidesView? View { get; }
+
+    public IReadOnlyList<SideChoice> LeftChoices { get; }
+
+    public IReadOnlyList<SideChoice> RightChoices { get; }
+
+    public IReadOnlyList<SideChoice> KitchenChoices { get; }
+
+    public string CommandLine { get; }
+
+    public string Stamp => states.Now.ToString(CultureInfo.InvariantCulture);
+
+    public string Title => voice.Words[AreStates ? "sides.page-title" : "sides.page-title-two"];
+
+    public string Facts => file.Recipe?.Title is { Length: > 0 } title ? title : file.Name;
+
+    public string ChangedNote => voice.Words[CanTake ? "sides.changed-note" : "sides.changed-note-only"];
+
+    private bool AreStates => Left.State is not null && Right.State is not null;
+
+    /// <summary>Only what is written now can get something back.</summary>
+    private bool CanTake => Right.Value == SideAsked.Now && Left.Value != SideAsked.Now && file.IsWhole;
+
+    /// <summary>Of two states, the one that was written first; of two recipes nobody knows.</summary>
+    private Tested Earlier => (Left.State, Right.State) switch
+    {
+        ({ } left, { } right) => left <= right ? Tested.First : Tested.Second,
+        _ => Tested.Each,
+    };
+
+    /// <summary>What a button sends to bring a row back; null where that cannot be done alone.</summary>
+    public string? TakeOf(SideRow row) => CanTake && Taken(row) is not null ? Key(row) : null;
+
+    /// <summary>Writes the recipe down with one thing as it stands on the left.</summary>
+    /// <param name="shown">The state that was shown.</param>
+    public bool Take(long? shown, string key, Faults faults)
+    {
+        if (!CanTake || View?.Changed.FirstOrDefault(row => Key(row) == key) is not { } row || Taken(row) is not { } taken)
+        {
+            faults.Add("side-not-taken");
+            return false;
+        }
+
+        var text = RecipeText.Change(file.Text, _ => taken).Text;
+        if (Encoding.UTF8.GetByteCount(text) > TextFolder.LargestText || RecipeText.Read(text) is not { Understood: true, Recipe: not null })
+        {
+            faults.Add("side-not-carried", ("what", row.What));
+            return false;
+        }
+
+        return states.Write(shown, text, voice.Say("sides.did", ("what", row.What), ("value", row.First.Line), ("state", Left.Name)), faults);
+    }
+
+    private Engine.Recipes.Recipe? Taken(SideRow row) => RecipeDifferences.Take(compared!.First, compared.Second, row.Difference);
+
+    private static string Key(SideRow row)
+    {
+        var difference = row.Difference;
+        return string.Join('/', difference.Aspect, difference.Part, difference.Line, difference.Step, difference.Item);
+    }
+}

@@ -1,0 +1,71 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Recipes.State;
+using Doughwright.App.Desk.States;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.WebUtilities;
+
+namespace Doughwright.App.Desk.Beside;
+
+/// <summary>Two states of a recipe, or two recipes, side by side: what differs, what that does in a kitchen, and one difference brought back.</summary>
+public sealed partial class SidesPage
+{
+    [Inject]
+    private TimeProvider Clock { get; set; } = null!;
+
+    private SidesDesk? Desk { get; set; }
+
+    private IReadOnlyList<Fault> Faults { get; set; } = [];
+
+    private string Path => $"{Home}/sides";
+
+    protected override void OnInitialized() => Lay();
+
+    private void Lay()
+    {
+        if (RecipeFile.Read(Recipe, Folder) is not { } file)
+        {
+            Navigation.NotFound();
+            return;
+        }
+
+        var asked = QueryHelpers.ParseQuery(Query);
+        var faults = new Faults(Voice);
+        var states = new RecipeStates(file, Folder, new StateDays(Clock, Voice), Voice);
+        var left = Side(asked.TryGetValue("left", out var first) ? first.ToString() : Before(states), file, states, faults);
+        var right = Side(asked.TryGetValue("right", out var second) ? second.ToString() : SideAsked.Now, file, states, faults);
+        var kitchen = KitchenChoice.Of(asked.TryGetValue("kitchen", out var named) ? named.ToString() : "", Folder, faults);
+        Desk = new(file, states, left, right, kitchen, Folder, Voice);
+        Faults = faults.All;
+    }
+
+    /// <summary>Without a word about it: the state that was kept last, other than the one it is in.</summary>
+    private static string Before(RecipeStates states) =>
+        states.Kept.FirstOrDefault(kept => kept.State != states.Now) is { } kept ? FormattableString.Invariant($"{kept.State}") : SideAsked.Now;
+
+    private SideAsked Side(string value, RecipeFile file, RecipeStates states, Faults faults)
+    {
+        if (SideAsked.Of(value, file, states, Folder) is { } side)
+        {
+            return side;
+        }
+
+        faults.Add("side-unknown", ("given", value));
+        return SideAsked.Of(SideAsked.Now, file, states, Folder)!;
+    }
+
+    private async Task Take()
+    {
+        var form = await Form();
+        var faults = new Faults(Voice);
+        if (Desk!.Take(RecipeStates.Number(form["shown"]), form["take"].ToString(), faults))
+        {
+            SeeThere(Path + Query);
+            return;
+        }
+
+        // What is shown now is what the next form starts from.
+        Lay();
+        Faults = [.. Faults, .. faults.All];
+        Refuse();
+    }
+}

@@ -1,0 +1,73 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Asking;
+using Doughwright.App.Desk.Compare;
+using Doughwright.App.Text.Sides;
+using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Rehearsals.Differences;
+using Doughwright.Publishing.Pictures.Keys;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Desk.Beside;
+
+/// <summary>Two recipes or two states side by side, in finished words and pictures.</summary>
+/// <param name="Answer">What changed most, in a sentence or two.</param>
+/// <param name="Changed">What differs.</param>
+/// <param name="Comes">What that does in the kitchen.</param>
+internal sealed record SidesView(
+    string Answer,
+    IReadOnlyList<SideRow> Changed,
+    string ComesTitle,
+    IReadOnlyList<ComesRow> Comes,
+    IReadOnlyList<string> Notes,
+    ComparePictures Pictures,
+    WarmthKey Warmth,
+    string CombKey)
+{
+    /// <summary>Changes that a sentence can hold.</summary>
+    private const int MostTold = 3;
+
+    public static SidesView Of(ComparedTexts compared, Voice voice)
+    {
+        var changed = new SideWords(compared.First, compared.Second, voice).Rows(compared.Differences);
+        var words = new ComesWords(compared.Consequences, voice);
+        var comes = words.Rows();
+        return new(
+            AnswerOf(changed, comes, voice),
+            changed,
+            voice.Say("sides.comes", ("kitchen", compared.KitchenName(voice))),
+            comes,
+            [.. words.Notes(), voice.Words["sides.cue"]],
+            new(ComparisonOf(compared), voice),
+            WarmthKey.Of(voice),
+            Publishing.Pictures.Keys.CombKey.Draw());
+    }
+
+    private static string AnswerOf(IReadOnlyList<SideRow> changed, IReadOnlyList<ComesRow> comes, Voice voice)
+    {
+        if (changed.Count == 0)
+        {
+            return voice.Words["sides.alike"];
+        }
+
+        var told = changed.Take(MostTold).Select(row => voice.Say("sides.answer.change", ("what", row.What), ("first", row.First.Text), ("second", row.Second.Text)));
+        var total = comes.FirstOrDefault(row => row.Of == "run.total");
+        var ready = total is null ? "" : voice.Say(total.IsSame ? "sides.answer.same" : "sides.answer.ready", ("second", total.Second.Text), ("by", total.By));
+        return voice.Say("sides.answer", ("changes", voice.List(told)), ("ready", ready))
+            + (changed.Count > MostTold ? " " + voice.Say("sides.answer.more", ("count", changed.Count - MostTold)) : "");
+    }
+
+    /// <summary>What the pictures of two kitchens are drawn of, for two recipes in one kitchen.</summary>
+    private static Comparison ComparisonOf(ComparedTexts compared)
+    {
+        var come = compared.Consequences;
+        Side SideOf(string name, Rehearsal rehearsal) => new(
+            "", name, new Understood(Question.Nothing, Request.Home, compared.Kitchen, null, [], [], ""), KeepState.AsWritten, rehearsal);
+        return new(
+            new("", "", Question.Nothing),
+            SideOf(compared.FirstName, come.First),
+            SideOf(compared.SecondName, come.Second),
+            null,
+            new RehearsalDifferences(come.Run),
+            []);
+    }
+}

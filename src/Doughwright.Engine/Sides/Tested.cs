@@ -1,0 +1,38 @@
+using Doughwright.Engine.Recipes;
+
+namespace Doughwright.Engine.Sides;
+
+/// <summary>Whose measurements two recipes are rehearsed by.</summary>
+public enum Tested
+{
+    /// <summary>Each by its own.</summary>
+    Each,
+
+    /// <summary>Both by those of the first: nobody has measured the second since it was changed.</summary>
+    First,
+
+    /// <summary>Both by those of the second.</summary>
+    Second,
+}
+
+/// <summary>Finds out whose measurements count.</summary>
+public static class TestedSide
+{
+    /// <summary>
+    /// A recipe that carries what was measured before it was changed has not been measured since. Its times would stand still at home whatever was
+    /// changed, so it goes by those of the earlier one: the same hands, bowls and oven, another dough.
+    /// </summary>
+    /// <param name="earlier">Which of the two was there first; <see cref="Tested.Each"/> where that is not known.</param>
+    /// <returns>The earlier one where both carry the same measurements of the same kitchen, and at least one; else each by its own.</returns>
+    public static Tested Of(Recipe first, Recipe second, Tested earlier)
+    {
+        var measured = first.Steps.Where(step => step.Measured is not null).ToList();
+        var again = second.Steps.Where(step => step.Measured is not null).ToList();
+        return measured.Count > 0
+            && first.Home with { Name = "" } == second.Home with { Name = "" }
+            && again.All(step => measured.Exists(was => was.Id == step.Id && was.Measured == step.Measured))
+            && measured.All(was => second.FindStep(was.Id) is not { } step || step.Measured == was.Measured)
+            ? earlier
+            : Tested.Each;
+    }
+}
