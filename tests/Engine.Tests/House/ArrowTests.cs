@@ -15,7 +15,7 @@ public class ArrowTests
         ["TextForm", "Formulas", "Heat"],
         ["Fermentation", "Baking"],
         ["Rehearsals"],
-        ["Remedies", "Cases"],
+        ["Remedies", "Cases", "Editing"],
     ];
 
     /// <summary>Arrows within a floor, each with its reason.</summary>

@@ -11,7 +11,8 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <param name="Size">Address at which it is brought to another size.</param>
 /// <param name="Swaps">Address at which something is swapped.</param>
 /// <param name="Page">Address of the page for readers.</param>
-public sealed record HeadView(string Title, Told Facts, string Beside, string Size, string Swaps, string Page)
+/// <param name="Write">Address at which it is written.</param>
+public sealed record HeadView(string Title, Told Facts, string Beside, string Size, string Swaps, string Page, string Write)
 {
     /// <summary>Longer titles are set smaller, so that they do not fill the page.</summary>
     private const int LongestLarge = 80;
@@ -44,6 +45,7 @@ public sealed record HeadView(string Title, Told Facts, string Beside, string Si
             $"{address}/kitchens{state.Setting.Question.Query()}",
             ShelfAddress.InMeasures($"{address}/size", voice),
             ShelfAddress.InMeasures($"{address}/swaps", voice),
-            PageAddress.Of(state.File.Name, state.Setting.Question));
+            PageAddress.Of(state.File.Name, state.Setting.Question),
+            ShelfAddress.InMeasures($"{address}/write", voice));
     }
 }
