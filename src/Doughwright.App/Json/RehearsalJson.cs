@@ -134,6 +134,7 @@ internal static class RehearsalJson
             json.WriteEndObject();
         }
 
+        CoolingJson.Write(json, step);
         if (step.Dial is { } dial)
         {
             json.WriteStartObject("dial");
@@ -146,6 +147,8 @@ internal static class RehearsalJson
 
     private static void WriteBake(Utf8JsonWriter json, BakeTelling bake)
     {
+        // Minutes may be those over a section; what comes out is not carried over to it.
+        json.WriteString("from", "radius");
         json.WriteNumber("coreCelsius", bake.Core.Likely.Celsius);
         json.WriteNumber("coreCelsiusLow", bake.Core.Low.Celsius);
         json.Number("coreCelsiusHigh", bake.Core.High?.Celsius);

@@ -30,6 +30,6 @@ internal static class BakeSentences
 
         yield return voice.Degrees(bake.CarriesTo) == voice.Degrees(bake.Core.Likely)
             ? voice.Words["bake.carries-none"]
-            : voice.Say("bake.carries", ("carried", bake.CarriesTo), ("after", bake.CarriesFor));
+            : voice.Say(bake.CarriesFor.Minutes < 1 ? "bake.carries-soon" : "bake.carries", ("carried", bake.CarriesTo), ("after", bake.CarriesFor));
     }
 }

@@ -112,7 +112,7 @@ internal sealed class RehearsalText
                 page.Paragraph(voice.Say("section.told", ("step", StepName.Of(step, voice)), ("time", time), ("radius", radius)));
             }
 
-            var told = string.Join(' ', BakeSentences.Of(step, voice));
+            var told = string.Join(' ', [.. BakeSentences.Of(step, voice), .. CoolSentences.Of(step, voice)]);
             if (told.Length > 0)
             {
                 page.Gap();

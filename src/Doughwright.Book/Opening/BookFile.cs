@@ -1,6 +1,7 @@
 using Dapper;
 using Doughwright.Book.Schema;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace Doughwright.Book.Opening;
 
@@ -13,20 +14,43 @@ internal sealed class BookFile : IDisposable
     private readonly Lock turn = new();
     private readonly WriterLock? writer;
     private readonly SqliteConnection connection;
+    private bool isClosed;
 
-    private BookFile(string path, WriterLock? writer, SqliteConnection connection) => (Path, this.writer, this.connection) = (path, writer, connection);
+    private BookFile(string path, WriterLock? writer, Forms forms, SqliteOpenMode mode, bool neverChanges = false)
+    {
+        (Path, this.writer, Forms) = (path, writer, forms);
+        OpenFiles.Add(path);
+        try
+        {
+            connection = Connect(path, mode, neverChanges);
+        }
+        catch
+        {
+            OpenFiles.Remove(path);
+            throw;
+        }
+    }
 
     public string Path { get; }
+
+    public Forms Forms { get; }
 
     /// <summary>Opens a book to write in, and makes it when there is none.</summary>
     /// <param name="beforeMigration">Is told when a book of an older form is about to be brought forward.</param>
     /// <exception cref="BookException">It cannot be opened; the file is as it was.</exception>
-    public static BookFile Open(string path, Action<BookFile, int>? beforeMigration = null)
+    public static BookFile Open(string path, Forms forms, Action<BookFile, int>? beforeMigration = null)
     {
-        var writer = WriterLock.Take(path);
+        var real = BookPaths.Real(path);
+        if (File.Exists(real) || Directory.Exists(real))
+        {
+            OpenFiles.Unless(real, () => Header.Check(real, forms));
+        }
+
+        var writer = WriterLock.Take(real);
         try
         {
-            var file = new BookFile(path, writer, Connect(path, SqliteOpenMode.ReadWriteCreate));
+            CheckLog(real);
+            var file = new BookFile(real, writer, forms, SqliteOpenMode.ReadWriteCreate);
             try
             {
                 file.Prepare(beforeMigration);
@@ -47,25 +71,15 @@ internal sealed class BookFile : IDisposable
 
     /// <summary>Opens a book to read, beside a program that writes in it.</summary>
     /// <exception cref="BookException">It cannot be opened, or is of another form.</exception>
-    public static BookFile OpenToRead(string path)
-    {
-        if (!File.Exists(path))
-        {
-            throw new BookException(BookTrouble.Missing, path, "");
-        }
+    public static BookFile OpenToRead(string path, Forms forms) => OpenAny(path, forms, forms.CheckReadable);
 
-        var file = new BookFile(path, null, Connect(path, SqliteOpenMode.ReadOnly));
-        try
-        {
-            file.Use(open => Forms.CheckReadable(open, path));
-            return file;
-        }
-        catch
-        {
-            file.Dispose();
-            throw;
-        }
-    }
+    /// <summary>Opens a book of any form to look at it or to copy it.</summary>
+    /// <exception cref="BookException">It cannot be opened, or is newer.</exception>
+    public static BookFile OpenToCopy(string path, Forms forms) => OpenAny(path, forms, forms.CheckNotEmpty);
+
+    /// <summary>Opens what is left of a book whose log has lost its end.</summary>
+    /// <exception cref="BookException">It cannot be opened, or is newer.</exception>
+    public static BookFile OpenRest(string path, Forms forms) => Checked(new(BookPaths.Real(path), null, forms, SqliteOpenMode.ReadWrite), forms.CheckNotEmpty);
 
     /// <summary>Does something with the file while nobody else does.</summary>
     public T Use<T>(Func<SqliteConnection, T> work)
@@ -92,21 +106,35 @@ internal sealed class BookFile : IDisposable
         return result;
     });
 
+    /// <summary>Reads several things as they are at one moment.</summary>
+    public T Read<T>(Func<SqliteConnection, T> work) => Use(open =>
+    {
+        using var all = open.BeginTransaction(deferred: true);
+        return work(open);
+    });
+
     public void Dispose()
     {
-        connection.Dispose();
-        writer?.Dispose();
+        if (!isClosed)
+        {
+            isClosed = true;
+            connection.Dispose();
+            OpenFiles.Remove(Path);
+            writer?.Dispose();
+        }
     }
 
     /// <summary>A connection of its own, not shared and not kept.</summary>
-    internal static SqliteConnection Connect(string path, SqliteOpenMode mode)
+    internal static SqliteConnection Connect(string path, SqliteOpenMode mode, bool neverChanges = false)
     {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false, DefaultTimeout = 5 }.ConnectionString);
+        // A name may hold anything, so as an address all but letters is escaped.
+        var source = neverChanges ? $"file:{string.Join('/', path.Split('/').Select(Uri.EscapeDataString))}?immutable=1" : path;
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = source, Mode = mode, Pooling = false, DefaultTimeout = 5 }.ConnectionString);
         try
         {
             connection.Open();
-            // WAL is said only to a file that may be written; the other two hold for this connection.
-            connection.Execute("PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL; PRAGMA trusted_schema = OFF;");
+            // WAL is said only to a file that may be written; the others hold for this connection. On macOS a flush reaches the disk only when it is a full one.
+            Script.Run(connection, "PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL; PRAGMA fullfsync = ON; PRAGMA checkpoint_fullfsync = ON; PRAGMA trusted_schema = OFF;");
             return connection;
         }
         catch (SqliteException problem) when (BookException.Of(problem, path) is { } told)
@@ -116,12 +144,69 @@ internal sealed class BookFile : IDisposable
         }
     }
 
+    private static BookFile OpenAny(string path, Forms forms, Func<SqliteConnection, string, int> check)
+    {
+        var real = BookPaths.Real(path);
+        if (!File.Exists(real))
+        {
+            throw new BookException(Directory.Exists(real) ? BookTrouble.NotABook : BookTrouble.Missing, real, "");
+        }
+
+        OpenFiles.Unless(real, () => Header.Check(real, forms));
+        // Who opens first takes the log in; whether anything was lost from it can be told only before that. Where somebody writes, he has looked.
+        var hasLog = new FileInfo(BookPaths.Log(real)) is { Exists: true, Length: > 0 } || File.Exists(BookPaths.Index(real));
+        using var first = hasLog ? WriterLock.TryTake(real) : null;
+        if (first is not null)
+        {
+            CheckLog(real);
+        }
+
+        try
+        {
+            return Checked(new(real, null, forms, SqliteOpenMode.ReadOnly), check);
+        }
+        catch (BookException problem) when (problem.Trouble == BookTrouble.ReadOnly && !hasLog)
+        {
+            // Where nothing can be made beside the book, the library reads it only when it is told that nobody writes.
+            return Checked(new(real, null, forms, SqliteOpenMode.ReadOnly, neverChanges: true), check);
+        }
+    }
+
+    private static BookFile Checked(BookFile file, Func<SqliteConnection, string, int> check)
+    {
+        try
+        {
+            file.Use(open => check(open, file.Path));
+            return file;
+        }
+        catch
+        {
+            file.Dispose();
+            throw;
+        }
+    }
+
+    /// <exception cref="BookException">Something that was told to be written is not in the log any more.</exception>
+    private static void CheckLog(string real) => OpenFiles.Unless(real, () =>
+    {
+        if (LogCheck.Loss(real) is { } lost)
+        {
+            throw new BookException(BookTrouble.LogDamaged, real, lost);
+        }
+    });
+
     private void Prepare(Action<BookFile, int>? beforeMigration) => Use(open =>
     {
         var library = Version.Parse(open.ExecuteScalar<string>("SELECT sqlite_version()")!);
         if (library < SoundLibrary)
         {
             throw new InvalidOperationException($"SQLite {library} is older than {SoundLibrary}, which books need.");
+        }
+
+        // A file that may not be written is opened all the same, to read.
+        if (raw.sqlite3_db_readonly(open.Handle, "main") == 1)
+        {
+            throw new BookException(BookTrouble.ReadOnly, Path, "");
         }
 
         var form = Forms.CheckWritable(open, Path);

@@ -21,6 +21,9 @@ public enum BookTrouble
     /// <summary>What stands in the file does not agree with itself.</summary>
     Damaged,
 
+    /// <summary>What was written last is not in the log any more; what stands before it is sound.</summary>
+    LogDamaged,
+
     /// <summary>No room is left on the disk.</summary>
     Full,
 
@@ -29,6 +32,9 @@ public enum BookTrouble
 
     /// <summary>Something held it for longer than was waited.</summary>
     Busy,
+
+    /// <summary>It is to be brought back, and none of its copies is sound.</summary>
+    NoSoundCopy,
 
     /// <summary>The disk did not do what was asked of it.</summary>
     Disk,

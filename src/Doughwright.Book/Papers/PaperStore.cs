@@ -33,14 +33,18 @@ public sealed class PaperStore
     public Paper? Find(PaperSort sort, string name) => file.Use(open => Find(open, sort, name));
 
     /// <summary>What a paper says now; null when there is none.</summary>
-    public string? Text(PaperSort sort, string name) => file.Use(open => open.ExecuteScalar<string?>(
+    /// <exception cref="BookException">It is damaged.</exception>
+    public string? Text(PaperSort sort, string name) => file.Use(open => Bodies.Read(
+        open,
+        file.Path,
         """
-        SELECT body.text FROM paper JOIN state ON state.id = paper.now JOIN body ON body.hash = state.hash
+        paper JOIN state ON state.id = paper.now JOIN body ON body.hash = state.hash
         WHERE paper.sort = @sort AND paper.name = @name AND paper.taken_away IS NULL
         """,
         new { sort = Word(sort), name }));
 
     /// <summary>What a state says; null when there is none.</summary>
+    /// <exception cref="BookException">It is damaged.</exception>
     public string? TextOf(long state) => file.Use(open => TextOf(open, state));
 
     /// <summary>The name of a paper that says exactly this; null when none that is not taken away does.</summary>
@@ -130,8 +134,8 @@ public sealed class PaperStore
 
     internal static string Word(PaperSort sort) => sort.ToString().ToLowerInvariant();
 
-    internal static string? TextOf(SqliteConnection open, long state) =>
-        open.ExecuteScalar<string?>("SELECT body.text FROM state JOIN body ON body.hash = state.hash WHERE state.id = @state", new { state });
+    private string? TextOf(SqliteConnection open, long state) =>
+        Bodies.Read(open, file.Path, "state JOIN body ON body.hash = state.hash WHERE state.id = @state", new { state });
 
     private static Paper? Find(SqliteConnection open, PaperSort sort, string name) =>
         Read(open, "WHERE paper.sort = @sort AND paper.name = @name AND paper.taken_away IS NULL", new { sort = Word(sort), name }).SingleOrDefault();
@@ -179,8 +183,7 @@ public sealed class PaperStore
 
     private long Append(SqliteConnection open, long paper, long? before, string text, string did)
     {
-        var hash = StateId.OfText(text);
-        open.Execute("INSERT INTO body (hash, text) VALUES (@hash, @text) ON CONFLICT DO NOTHING", new { hash, text });
+        var hash = Bodies.Store(open, text);
         return open.ExecuteScalar<long>(
             "INSERT INTO state (paper, before, hash, at, did) VALUES (@paper, @before, @hash, @at, @did) RETURNING id",
             new { paper, before, hash, at = Instants.Write(clock.GetUtcNow()), did });

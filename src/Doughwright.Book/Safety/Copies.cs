@@ -1,5 +1,7 @@
 using System.Globalization;
+using Dapper;
 using Doughwright.Book.Opening;
+using Doughwright.Book.Schema;
 using Microsoft.Data.Sqlite;
 
 namespace Doughwright.Book.Safety;
@@ -9,13 +11,11 @@ internal static class Copies
 {
     private const string Room = "copies";
     private const string Ending = ".db";
-    private const string Days = "yyyy-MM-dd";
+    private const string Unfinished = ".unfinished";
+    private const string Moments = "yyyyMMdd'T'HHmmss";
 
-    /// <summary>So many of the last days that have a copy keep it.</summary>
-    private const int DaysKept = 7;
-
-    /// <summary>So many of the last weeks that have a copy keep their latest.</summary>
-    private const int WeeksKept = 4;
+    /// <summary>What was begun longer ago is not being written any more.</summary>
+    private static readonly TimeSpan Abandoned = TimeSpan.FromDays(1);
 
     /// <summary>Where copies of a book lie: beside it.</summary>
     public static string RoomOf(string book) => Path.Join(Path.GetDirectoryName(Path.GetFullPath(book)), Room);
@@ -24,10 +24,13 @@ internal static class Copies
     /// <exception cref="BookException">No sound copy could be made; what was there is still there.</exception>
     public static void Make(BookFile file, string to)
     {
-        var beside = $"{to}.{Path.GetRandomFileName()}.unfinished";
+        var whole = BookPaths.Real(to);
+        var beside = $"{whole}.{Path.GetRandomFileName()}{Unfinished}";
         try
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(to))!);
+            CheckFree(file, whole);
+            var folder = Path.GetDirectoryName(whole)!;
+            Directory.CreateDirectory(folder);
             using (var copy = BookFile.Connect(beside, SqliteOpenMode.ReadWriteCreate))
             {
                 file.Use(open =>
@@ -35,76 +38,144 @@ internal static class Copies
                     open.BackupDatabase(copy);
                     return 0;
                 });
-                if (Verifier.Verify(copy) is { Count: > 0 } wrong)
+                // One file that needs nothing beside it, also where nothing can be written.
+                copy.Execute("PRAGMA journal_mode = DELETE");
+                if (Verifier.Verify(copy, file.Forms) is { Count: > 0 } wrong)
                 {
                     throw new BookException(BookTrouble.Damaged, file.Path, string.Join("; ", wrong));
                 }
             }
 
-            using (var written = new FileStream(beside, FileMode.Open, FileAccess.ReadWrite))
-            {
-                written.Flush(flushToDisk: true);
-            }
-
-            File.Move(beside, to, overwrite: true);
+            Put(beside, whole, overwrite: true);
         }
-        catch (SqliteException problem) when (BookException.Of(problem, to) is { } told)
+        catch (Exception problem) when (BookException.Of(problem, whole) is { } told)
         {
             throw told;
-        }
-        catch (UnauthorizedAccessException problem)
-        {
-            throw new BookException(BookTrouble.ReadOnly, to, problem.Message, problem);
-        }
-        catch (IOException problem)
-        {
-            throw new BookException(BookTrouble.Disk, to, problem.Message, problem);
         }
         finally
         {
             foreach (var rest in new[] { "", "-wal", "-shm", "-journal" })
             {
-                File.Delete(beside + rest);
+                DeleteQuietly(beside + rest);
             }
         }
     }
 
-    public static string BeforeMigration(BookFile file, int form, DateTimeOffset now)
-    {
-        var to = Path.Join(RoomOf(file.Path), string.Create(CultureInfo.InvariantCulture, $"before-form-{form + 1}-{now.UtcDateTime:yyyyMMdd'T'HHmmss}{Ending}"));
-        Make(file, to);
-        return to;
-    }
+    public static string BeforeMigration(BookFile file, int form, DateTimeOffset now) =>
+        MakeNew(file, string.Create(CultureInfo.InvariantCulture, $"before-form-{form + 1}-{now.UtcDateTime.ToString(Moments, CultureInfo.InvariantCulture)}"));
+
+    /// <summary>A copy that somebody asked for. It is never let go.</summary>
+    public static string ByHand(BookFile file, DateTimeOffset now) => MakeNew(file, "by-hand-" + now.UtcDateTime.ToString(Moments, CultureInfo.InvariantCulture));
 
     public static string? OfTheDay(BookFile file, DateTimeOffset now)
     {
-        var to = Path.Join(RoomOf(file.Path), now.UtcDateTime.ToString(Days, CultureInfo.InvariantCulture) + Ending);
+        var room = RoomOf(file.Path);
+        var to = Path.Join(room, Rotation.NameOf(now) + Ending);
         if (File.Exists(to))
         {
             return null;
         }
 
         Make(file, to);
-        foreach (var old in TooOld(Directory.EnumerateFiles(RoomOf(file.Path), "*" + Ending)))
+        // Only now, when a sound copy of today is there, may older ones go.
+        foreach (var old in Rotation.TooOld(Directory.EnumerateFiles(room, "*" + Ending), now).Concat(Left(room, now)))
         {
-            File.Delete(old);
+            DeleteQuietly(old);
         }
 
         return to;
     }
 
-    /// <summary>Of files named by their day, those that are neither among the last days nor the latest of one of the last weeks. Others are never let go.</summary>
-    internal static IEnumerable<string> TooOld(IEnumerable<string> files)
+    /// <summary>Copies that lie beside a book, the latest first.</summary>
+    public static IReadOnlyList<BookCopy> Of(string book)
     {
-        var dated = files
-            .Select(file => (File: file, IsDay: DateOnly.TryParseExact(Path.GetFileNameWithoutExtension(file), Days, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day), Day: day))
-            .Where(file => file.IsDay)
-            .OrderByDescending(file => file.Day)
-            .ToArray();
-        var weeks = dated
-            .GroupBy(file => (ISOWeek.GetYear(file.Day.ToDateTime(default)), ISOWeek.GetWeekOfYear(file.Day.ToDateTime(default))))
-            .Take(WeeksKept)
-            .Select(week => week.First().File);
-        return dated.Select(file => file.File).Except(dated.Take(DaysKept).Select(file => file.File).Concat(weeks));
+        var room = RoomOf(BookPaths.Real(book));
+        try
+        {
+            return !Directory.Exists(room)
+                ? []
+                : [
+                    .. Directory.EnumerateFiles(room, "*" + Ending)
+                        .Select(file => new BookCopy(file, new DateTimeOffset(File.GetLastWriteTimeUtc(file), TimeSpan.Zero)))
+                        .OrderByDescending(copy => copy.At)
+                        .ThenByDescending(copy => copy.Path, StringComparer.Ordinal),
+                ];
+        }
+        catch (Exception problem) when (BookException.Of(problem, room) is { } told)
+        {
+            throw told;
+        }
     }
+
+    /// <summary>The latest copy that agrees with itself; null when there is none.</summary>
+    public static BookCopy? LatestSound(string book, Forms forms) => Of(book).FirstOrDefault(copy => IsSound(copy.Path, forms));
+
+    /// <summary>Gives a file that is whole its name, and brings both to the disk.</summary>
+    public static void Put(string beside, string to, bool overwrite)
+    {
+        using (var written = new FileStream(beside, FileMode.Open, FileAccess.ReadWrite))
+        {
+            written.Flush(flushToDisk: true);
+        }
+
+        File.Move(beside, to, overwrite);
+        FolderSync.Flush(Path.GetDirectoryName(to)!);
+    }
+
+    public static void DeleteQuietly(string file)
+    {
+        try
+        {
+            File.Delete(file);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            // What cannot be let go stays; it is in nobody's way.
+            return;
+        }
+    }
+
+    private static bool IsSound(string path, Forms forms)
+    {
+        try
+        {
+            using var copy = BookFile.OpenToCopy(path, forms);
+            return Verifier.Verify(copy).Count == 0;
+        }
+        catch (BookException)
+        {
+            return false;
+        }
+    }
+
+    /// <summary>A name that nobody has yet: two copies within a second are two.</summary>
+    private static string MakeNew(BookFile file, string name)
+    {
+        var room = RoomOf(file.Path);
+        var to = Enumerable.Range(1, int.MaxValue)
+            .Select(number => Path.Join(room, number == 1 ? name + Ending : string.Create(CultureInfo.InvariantCulture, $"{name}-{number}{Ending}")))
+            .First(free => !File.Exists(free));
+        Make(file, to);
+        return to;
+    }
+
+    /// <summary>A copy replaces a copy, and nothing else: not the book itself, not one that somebody has open, not a file that is no book.</summary>
+    private static void CheckFree(BookFile file, string to)
+    {
+        if (to == file.Path || new FileInfo(BookPaths.Log(to)) is { Exists: true, Length: > 0 })
+        {
+            throw new BookException(BookTrouble.InUse, to, "");
+        }
+
+        if (File.Exists(to) || Directory.Exists(to))
+        {
+            OpenFiles.Unless(to, () => Header.Check(to, file.Forms));
+        }
+    }
+
+    /// <summary>What programs that ended in the middle have left.</summary>
+    private static IEnumerable<string> Left(string room, DateTimeOffset now) => Directory
+        .EnumerateFiles(room, $"*{Unfinished}*")
+        .Where(file => now.UtcDateTime - File.GetLastWriteTimeUtc(file) > Abandoned)
+        .ToArray();
 }

@@ -31,6 +31,9 @@ internal static class Rise
         Require.Within(minutes.Max(), 0, home.Length.Minutes * (1 + 1e-12), "Measured minutes");
         Require.Within(growth, 1.001, 100, "Measured growth");
 
+        // Every try goes along the same temperatures.
+        var book = new RiseState(dough, parameters, [.. Enumerable.Repeat(1.0, dough.Lanes)], pascals, past?.StartCelsius ?? home.StartCelsius);
+        (home, past) = (book.WithRates(home), past?.WithRates(book));
         var stage = RiseStage.ForMinutes(minutes, folds);
         void Misses(double[] logScale, double[] miss)
         {

@@ -13,7 +13,10 @@ internal sealed record RiseHistory(double[] StartCelsius, double[] Celsius, Dura
     /// <summary>Share of the volume of each shell.</summary>
     public double[] Shares { get; init; } = [];
 
-    public RiseWarmth Warmth => new(Celsius, Shells, Shares, Lanes);
+    /// <summary>Relative rate at the end of each step, which follows from the temperatures alone; empty where nobody worked it out.</summary>
+    public double[] Rates { get; init; } = [];
+
+    public RiseWarmth Warmth => new(Celsius, Shells, Shares, Lanes, Rates);
 
     public int Lanes => StartCelsius.Length;
 

@@ -30,6 +30,33 @@ internal static class RiseKernel
             AdvanceOne<Lane1>(state, stage, clock, minutesPerStep, warmth, growth, lane);
     }
 
+    /// <summary>Relative rates along temperatures, for runs that go along the same ones many times.</summary>
+    /// <param name="rates">Gets the rate at the end of each step, laid out as the temperatures.</param>
+    public static void Rates<T>(RiseState state, in RiseWarmth warmth, Span<double> rates) where T : struct, ILane<T>
+    {
+        var lane = 0;
+        for (; lane + T.Width <= state.Lanes; lane += T.Width)
+            RatesOf<T>(state, warmth, rates, lane);
+        for (; lane < state.Lanes; lane++)
+            RatesOf<Lane1>(state, warmth, rates, lane);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void RatesOf<T>(RiseState state, in RiseWarmth warmth, Span<double> rates, int lane) where T : struct, ILane<T>
+    {
+        var pack = new RisePack<T>(state.Coefficients, state.AirMoles, lane);
+        var point = new RisePoint<T>();
+        for (var row = 0; row < warmth.Celsius.Length; row += state.Lanes)
+        {
+            point.Celsius = T.Load(warmth.Celsius, row + lane);
+            if (warmth.Shells.IsEmpty)
+                point.Warm(pack);
+            else
+                point.WarmShells(warmth.Shells, warmth.Shares, row * warmth.Shares.Length + lane, warmth.Lanes, pack);
+            point.Rate.Store(rates, row + lane);
+        }
+    }
+
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void AdvanceOne<T>(
         RiseState state, RiseStage stage, double clock, double minutesPerStep, in RiseWarmth warmth, Span<double> growth, int lane)

@@ -19,6 +19,9 @@ internal sealed record RisePast(ImmutableArray<RisePast.Spell> Spells)
 
     public static RisePast Of(RisePast? before, Spell next) => new(before is null ? [next] : before.Spells.Add(next));
 
+    /// <summary>The same with the rates of a dough along it, for one that goes through it many times.</summary>
+    public RisePast WithRates(RiseState dough) => new([.. Spells.Select(spell => spell with { History = dough.WithRates(spell.History) })]);
+
     /// <summary>Takes a dough fresh from the mix through all of it.</summary>
     public void Take(RiseState state)
     {

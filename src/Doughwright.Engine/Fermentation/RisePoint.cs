@@ -86,6 +86,14 @@ internal struct RisePoint<T> where T : struct, ILane<T>
         Held = pack.Held(Celsius);
     }
 
+    /// <summary>The same but for the rate.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public void WarmGas(in RisePack<T> pack)
+    {
+        PerMole = pack.PerMole(Celsius);
+        Held = pack.Held(Celsius);
+    }
+
     /// <summary>The rate of a dough that is not one temperature: each shell at its own, by its share of the volume.</summary>
     /// <param name="shells">Temperature of each shell in every lane, [shell * lanes + lane].</param>
     /// <param name="at">The pack's first entry of the first shell.</param>

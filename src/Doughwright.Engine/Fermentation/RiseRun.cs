@@ -29,9 +29,20 @@ internal struct RiseRun<T> where T : struct, ILane<T>
     public void Warm(in RiseWarmth warmth, int row)
     {
         line.After.Celsius = T.Load(warmth.Celsius, row + lane);
-        line.After.Warm(pack);
-        if (!warmth.Shells.IsEmpty)
+        if (!warmth.Rates.IsEmpty)
+        {
+            line.After.Rate = T.Load(warmth.Rates, row + lane);
+            line.After.WarmGas(pack);
+        }
+        else if (warmth.Shells.IsEmpty)
+        {
+            line.After.Warm(pack);
+        }
+        else
+        {
             line.After.WarmShells(warmth.Shells, warmth.Shares, row * warmth.Shares.Length + lane, warmth.Lanes, pack);
+            line.After.WarmGas(pack);
+        }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

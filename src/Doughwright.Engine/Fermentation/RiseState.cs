@@ -155,6 +155,27 @@ internal sealed class RiseState
     /// <summary>The same along a whole history.</summary>
     public void Advance(RiseHistory history) => Advance(history.Warmth, history.Step);
 
+    /// <summary>A history with the rates of this dough along it: they hang on its temperatures, and on nothing that a run changes.</summary>
+    public RiseHistory WithRates(RiseHistory history)
+    {
+        var rates = new double[history.Celsius.Length];
+        var warmth = history.Warmth;
+        switch (Math.Min(Numerics.Lanes.Widest, QuickestWidth))
+        {
+            case 1:
+                RiseKernel.Rates<Lane1>(this, warmth, rates);
+                break;
+            case 2:
+                RiseKernel.Rates<Lane2>(this, warmth, rates);
+                break;
+            default:
+                RiseKernel.Rates<Lane4>(this, warmth, rates);
+                break;
+        }
+
+        return history with { Rates = rates };
+    }
+
     internal void Advance(in RiseWarmth warmth, Duration step, Span<double> growth, int width)
     {
         var minutes = Require.Within(step.Minutes, 1e-6, 60, "Step of the rise");

@@ -16,6 +16,24 @@ internal static class LaneRoots
         Action<double[], double[]> evaluate, double[] guess, double stride, bool rising, RootTolerance tolerance) =>
         Solve(evaluate, [.. guess.Select(g => RootSearch.From(g, stride, rising, tolerance))]);
 
+    /// <summary>The same for a function that is dear: it is asked only for the lanes whose search goes on.</summary>
+    /// <param name="evaluate">Gives f (result) for x (second) of lanes (first).</param>
+    public static Root[] FromOpen(Func<int[], double[], double[]> evaluate, double[] guess, double stride, bool rising, RootTolerance tolerance)
+    {
+        RootSearch[] searches = [.. guess.Select(g => RootSearch.From(g, stride, rising, tolerance))];
+        while (searches.Any(search => !search.IsOver))
+        {
+            int[] open = [.. Enumerable.Range(0, searches.Length).Where(lane => !searches[lane].IsOver)];
+            var f = evaluate(open, [.. open.Select(lane => searches[lane].Next)]);
+            for (var at = 0; at < open.Length; at++)
+            {
+                searches[open[at]].Take(f[at]);
+            }
+        }
+
+        return [.. searches.Select(search => search.Result)];
+    }
+
     private static Root[] Solve(Action<double[], double[]> evaluate, RootSearch[] searches)
     {
         var x = new double[searches.Length];

@@ -21,7 +21,23 @@ internal static class Percentile
 
         var sorted = values.ToArray();
         Array.Sort(sorted);
-        var rank = fraction * (sorted.Length - 1);
+        return At(sorted, fraction * (sorted.Length - 1));
+    }
+
+    /// <summary>
+    /// Of draws at points that part their range evenly: the k-th smallest of n stands for k / (n + 1) of what they are drawn from. Beyond the
+    /// outermost of them nothing is known, and the outermost is given. +infinity as above.
+    /// </summary>
+    /// <param name="fraction">0 to 1.</param>
+    /// <remarks>Of 31 draws of a normal law at 1/32 to 31/32 the 90th percentile is 1.28 standard deviations, as it is of the law. Source: hyndman-fan-1996, sixth definition.</remarks>
+    public static double OfDraws(ReadOnlySpan<double> values, double fraction)
+    {
+        var outermost = Math.Max(1, values.Length - 1);
+        return Of(values, Math.Clamp(((fraction * (values.Length + 1)) - 1) / outermost, 0, 1));
+    }
+
+    private static double At(double[] sorted, double rank)
+    {
         // 0.1 and 0.9 are not exact doubles: a rank that should be whole is taken as whole, or an infinite neighbour would leak in.
         if (Math.Abs(rank - Math.Round(rank)) < 1e-9)
             return sorted[(int)Math.Round(rank)];

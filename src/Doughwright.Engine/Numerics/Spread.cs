@@ -3,14 +3,14 @@ namespace Doughwright.Engine.Numerics;
 /// <summary>The central answer and how far it may be off. An infinite <paramref name="High"/> says the range is open upwards.</summary>
 internal readonly record struct Spread(double Central, double Low, double High)
 {
-    /// <summary>The range is open when more than one lane in so many never ends.</summary>
-    public const int MostEndless = 10;
+    /// <summary>Whether the 90th percentile of the draws lies at or beside one of so many that never end.</summary>
+    public static bool IsOpen(int endless, int lanes) => endless > 0 && lanes - 1 - endless <= ((9 * lanes) - 1) / 10;
 
     public bool IsOpenHigh => double.IsPositiveInfinity(High);
 
     /// <summary>
     /// From lanes: lane 0 is central, the others are draws. Low and high are the 10th and 90th percentile of the draws, widened to contain
-    /// lane 0. A lane that never ends holds +infinity; when more than a tenth of all lanes do, the range is open.
+    /// lane 0. A lane that never ends holds +infinity; when the 90th percentile lies at or beside one that does, the range is open.
     /// </summary>
     public static Spread OfLanes(ReadOnlySpan<double> lanes)
     {
@@ -20,9 +20,8 @@ internal readonly record struct Spread(double Central, double Low, double High)
         if (lanes.Length == 1)
             return new(central, central, central);
 
-        var endless = lanes.Count(double.PositiveInfinity);
-        var low = Percentile.Of(lanes[1..], 0.1);
-        var high = endless * MostEndless > lanes.Length ? double.PositiveInfinity : Percentile.Of(lanes[1..], 0.9);
+        var low = Percentile.OfDraws(lanes[1..], 0.1);
+        var high = Percentile.OfDraws(lanes[1..], 0.9);
         return new(central, Math.Min(low, central), Math.Max(high, central));
     }
 }

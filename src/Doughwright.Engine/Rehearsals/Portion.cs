@@ -56,6 +56,12 @@ internal sealed record Portion
     /// <summary>Whether its pieces lie so close on their tray that their sides touch from the shaping on.</summary>
     public bool PiecesTouch { get; init; }
 
+    /// <summary>Whether it was baked.</summary>
+    public bool IsBaked { get; init; }
+
+    /// <summary>How it came out of the oven, and where it has stood since; null before, and where that is not computed.</summary>
+    public Steps.HotLoaf? Hot { get; init; }
+
     /// <summary>Pieces it has been divided into; 1 before.</summary>
     public int Pieces { get; init; } = 1;
 }

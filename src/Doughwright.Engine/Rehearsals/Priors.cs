@@ -34,6 +34,7 @@ internal sealed class Priors
         Effectiveness = Draw(BakeLaws.Effectiveness, 22, lanes);
         Skin = Draw(BakeLaws.Skin, 26, lanes);
         BakeLag = Draw(BakeLaws.Lag, 27, lanes);
+        RackExchange = Outer.Map(RackLaws.Exchange.At);
         Preheat = Draw(new("preheating, against its default", "1", 1, 0.20, PriorLaw.LogNormal, "oven-preheat"), 23, lanes);
         var rows = RiseDimensions.Select(dimension => Draws.Normal(dimension, lanes)).ToArray();
         Rise = RiseParameters.Draw(rise, lanes, dimension => rows[dimension]);
@@ -81,6 +82,9 @@ internal sealed class Priors
 
     /// <summary>Standard normal draws for the core that the author's bake reached.</summary>
     public PerLane Core { get; }
+
+    /// <summary>What a room takes from a piece out of the oven, against its default.</summary>
+    public PerLane RackExchange { get; }
 
     public PerLane Preheat { get; }
 

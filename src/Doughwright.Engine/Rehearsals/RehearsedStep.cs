@@ -84,6 +84,9 @@ public sealed record RehearsedStep
     /// <summary>What the oven makes of a piece, on request; null where nothing bakes or that cannot be computed.</summary>
     public Func<BakeTelling?>? Bake { get; init; }
 
+    /// <summary>What a loaf that cools after the oven comes to, on request; null where none does or that cannot be computed.</summary>
+    public Func<CoolTelling>? Cooling { get; init; }
+
     /// <summary>How long the oven is steamed, as written; null for not at all, or where this kitchen cannot.</summary>
     public Duration? Steam { get; init; }
 

@@ -63,6 +63,13 @@ internal static class Report
         return new(Temperature.FromCelsius(spread.Central), Temperature.FromCelsius(spread.Low), Temperature.FromCelsius(spread.High));
     }
 
+    /// <param name="share">0 to 1.</param>
+    public static Estimate<Percent> PercentOf(PerLane share)
+    {
+        var spread = Spread.OfLanes(share.Values);
+        return new(Percent.FromFraction(spread.Central), Percent.FromFraction(spread.Low), Percent.FromFraction(spread.High));
+    }
+
     public static Estimate<Mass> MassOf(PerLane grams)
     {
         var spread = Spread.OfLanes(grams.Values);
@@ -97,6 +104,7 @@ internal static class Report
             Words = step.Words,
             Dial = outcome.Dial,
             Bake = outcome.Bake is { } bake ? bake.Tell : null,
+            Cooling = outcome.Cooling,
             Steam = here.Stage.Kitchen.OvenTraits.Steam == Kitchens.OvenSteam.None ? null : step.Steam,
             On = step.On == BakedOn.Stone && Ovens.HearthOf(here.Stage.Kitchen) is null ? BakedOn.Tray : step.On,
             LidOff = step.LidOff,

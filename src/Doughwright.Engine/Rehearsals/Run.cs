@@ -17,17 +17,37 @@ internal static class Run
     public static RunResult Of(Stage stage, IReadOnlyDictionary<string, Anchor> anchors)
     {
         var graph = StepGraph.Of(stage.Recipe, stage.Kitchen);
-        var starts = new double?[graph.Steps.Count];
-        for (var pass = 1; ; pass++)
+        var (starts, waits) = (new double?[graph.Steps.Count], new double[graph.Steps.Count]);
+        var passes = 0;
+        for (RunResult? before = null; ;)
         {
-            var result = Once(stage, graph, anchors, starts);
-            if (stage.Kitchen.Air.IsConstant || pass == MostPasses || Same(starts, result.Times.Starts))
+            var result = Once(stage, graph, anchors, starts, waits, before);
+            var waited = HotWaits(result);
+            var still = (stage.Kitchen.Air.IsConstant || Same(starts, result.Times.Starts)) && waits.Zip(waited).All(pair => Math.Abs(pair.First - pair.Second) < Settled.Minutes);
+            if (still || ++passes == MostPasses)
             {
                 return result;
             }
 
-            starts = [.. result.Times.Starts];
+            (starts, waits) = ([.. result.Times.Starts], waited);
+            before = stage.Kitchen.Air.IsConstant ? result : null;
         }
+    }
+
+    /// <summary>Minutes that a loaf out of the oven stands about before each step: it cools meanwhile.</summary>
+    private static double[] HotWaits(RunResult run)
+    {
+        var waits = new double[run.Outcomes.Count];
+        for (var index = 0; index < waits.Length; index++)
+        {
+            if (run.IndexBefore(index) is { } earlier && run.Outcomes[earlier] is { After.Hot: not null, Minutes: { } minutes }
+                && run.Times.Starts[index] - run.Times.Starts[earlier] - minutes.Central is > 0 and var waited)
+            {
+                waits[index] = waited;
+            }
+        }
+
+        return waits;
     }
 
     /// <summary>What lies in the bowl of a mix when its turn comes, each part as warm as its own steps leave it.</summary>
@@ -40,40 +60,56 @@ internal static class Run
         {
             if (!StepGraph.IsBeside(graph.Steps[index]))
             {
-                Take(stage, graph, anchors, starts, index, portions);
+                Take(stage, graph, anchors, starts, 0, index, portions);
             }
         }
 
         return Bowl.Of(mix, stage.Component(mix.Component), portions, stage);
     }
 
-    private static RunResult Once(Stage stage, StepGraph graph, IReadOnlyDictionary<string, Anchor> anchors, double?[] starts)
+    /// <param name="before">The pass before in air that stays as it is: what no hot loaf goes into stays as well.</param>
+    private static RunResult Once(Stage stage, StepGraph graph, IReadOnlyDictionary<string, Anchor> anchors, double?[] starts, double[] waits, RunResult? before)
     {
         var portions = new Dictionary<string, Portion>();
         var outcomes = new StepOutcome[graph.Steps.Count];
         for (var index = 0; index < outcomes.Length; index++)
         {
-            outcomes[index] = Take(stage, graph, anchors, starts, index, portions);
+            outcomes[index] = before is not null && portions.GetValueOrDefault(graph.WorksOn[index])?.Hot is null
+                ? Put(graph, index, before.Outcomes[index], portions)
+                : Take(stage, graph, anchors, starts, waits[index], index, portions);
         }
 
-        return new(stage, graph, outcomes, RunTimes.Of(graph, outcomes, stage.Lanes)) { Anchors = anchors };
+        return new(stage, graph, outcomes, RunTimes.Of(graph, outcomes, stage.Lanes)) { Anchors = anchors, Waits = waits };
     }
 
     /// <summary>Takes one step and puts its portion in the place of the one before.</summary>
     private static StepOutcome Take(
-        Stage stage, StepGraph graph, IReadOnlyDictionary<string, Anchor> anchors, double?[] starts, int index, Dictionary<string, Portion> portions)
+        Stage stage, StepGraph graph, IReadOnlyDictionary<string, Anchor> anchors, double?[] starts, double waited, int index, Dictionary<string, Portion> portions)
     {
         var step = graph.Steps[index];
         var start = Duration.FromMinutes(starts[index] ?? 0);
         var before = portions.GetValueOrDefault(graph.WorksOn[index]);
-        var anchor = stage.Meets(step) ? null : anchors.GetValueOrDefault(step.Id);
-        var input = new StepInput(step, before, portions, stage.AirOf(step, start), anchor, stage) { Fillings = graph.FillingsAt(index) };
-        var outcome = SectionMove.Of(input, InItsRoom(input, start));
-        if (!StepGraph.IsBeside(step))
+        if (before?.Hot is { } loaf && waited > 0)
         {
-            portions[graph.WorksOn[index]] = outcome.After with { Vessel = step.Vessel ?? outcome.After.Vessel };
+            before = before with { Hot = AfterOven.Waits(loaf, waited, start - Duration.FromMinutes(waited), stage, stage.Meets(step)) };
         }
 
+        var anchor = stage.Meets(step) ? null : anchors.GetValueOrDefault(step.Id);
+        var input = new StepInput(step, before, portions, stage.AirOf(step, start), anchor, stage) { Fillings = graph.FillingsAt(index) };
+        return Put(graph, index, AfterOven.Of(input, SectionMove.Of(input, InItsRoom(input, start))), portions);
+    }
+
+    private static StepOutcome Put(StepGraph graph, int index, StepOutcome outcome, Dictionary<string, Portion> portions)
+    {
+        var step = graph.Steps[index];
+        if (StepGraph.IsBeside(step))
+        {
+            return outcome;
+        }
+
+        // Kept in the outcome too: what is told of a step later on lies in what it lay in here.
+        outcome = outcome with { After = outcome.After with { Vessel = step.Vessel ?? outcome.After.Vessel } };
+        portions[graph.WorksOn[index]] = outcome.After;
         return outcome;
     }
 

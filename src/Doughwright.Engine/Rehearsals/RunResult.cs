@@ -17,6 +17,9 @@ internal sealed class RunResult(Stage stage, StepGraph graph, StepOutcome[] outc
     /// <summary>What was carried here from the author's measurements, by step; empty at home.</summary>
     public IReadOnlyDictionary<string, Anchor> Anchors { get; init; } = new Dictionary<string, Anchor>();
 
+    /// <summary>Minutes that a hot loaf was taken to wait before each step.</summary>
+    public IReadOnlyList<double> Waits { get; init; } = [];
+
     /// <summary>What lay in the bowl of a mix, with the parts as warm as they went in; null when the step does not mix.</summary>
     public Bowl? BowlOf(Step step)
     {
@@ -43,13 +46,18 @@ internal sealed class RunResult(Stage stage, StepGraph graph, StepOutcome[] outc
     public Portion? Before(int index) => LastBefore(index, Graph.WorksOn[index])?.After;
 
     /// <summary>The last step before another that left the portion of a part; heating an oven or softening butter leaves none.</summary>
-    private StepOutcome? LastBefore(int index, string part)
+    private StepOutcome? LastBefore(int index, string part) => IndexBefore(index, part) is { } earlier ? Outcomes[earlier] : null;
+
+    /// <summary>The step that left what another works on.</summary>
+    public int? IndexBefore(int index) => IndexBefore(index, Graph.WorksOn[index]);
+
+    private int? IndexBefore(int index, string part)
     {
         for (var earlier = index - 1; earlier >= 0; earlier--)
         {
             if (Graph.WorksOn[earlier] == part && !StepGraph.IsBeside(Graph.Steps[earlier]))
             {
-                return Outcomes[earlier];
+                return earlier;
             }
         }
 

@@ -54,6 +54,9 @@ internal sealed record StepOutcome
     /// <summary>What the oven makes of it; null where nothing bakes or that is not computed.</summary>
     public BakeWay? Bake { get; init; }
 
+    /// <summary>What a loaf that cools after the oven comes to, on request; null where none does or that is not computed.</summary>
+    public Func<CoolTelling>? Cooling { get; init; }
+
     /// <summary>Follows the dough through a step in which it rises, on request; null where it does not rise or that is not computed.</summary>
     public RiseWay? Rise { get; init; }
 }

@@ -59,6 +59,7 @@ public class MutationTests(ITestOutputHelper output)
 
     /// <summary>Texts of the million that once broke something: sourdough in next to no flour, a bake beyond all bakes.</summary>
     [Theory]
+    [InlineData(1521)]
     [InlineData(14547)]
     [InlineData(603729)]
     [InlineData(813246)]

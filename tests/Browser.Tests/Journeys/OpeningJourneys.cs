@@ -14,12 +14,12 @@ public class OpeningJourneys(House house)
     public async Task PastedRecipe_LiesOnTheShelf_AndWhatItSaysIsHarmless()
     {
         await using var desk = await RunningDesk.Open();
-        var text = await File.ReadAllTextAsync(Path.Join(desk.Folder, "recipes", "potato-rolls.yaml"), TestContext.Current.CancellationToken);
-        int Recipes() => Directory.GetFiles(Path.Join(desk.Folder, "recipes"), "*.yaml").Length;
-        var before = Recipes();
+        var text = await File.ReadAllTextAsync(ReaderPages.TextOf("potato-rolls"), TestContext.Current.CancellationToken);
         var hostile = Regex.Replace(text, "(?m)^title: .*$", $"title: \"{Hostile.Replace("\"", "\\\"", StringComparison.Ordinal)}\"");
         Assert.NotEqual(text, hostile);
-        await using var visit = await house.Visit("/open", address: desk.Address);
+        await using var visit = await house.Visit("/", address: desk.Address);
+        var before = await visit.Page.Locator("ol.rows > li").CountAsync();
+        await visit.Go("/open");
         await visit.Page.Locator("textarea").FillAsync(hostile);
         await visit.Page.Locator("form button[type=submit]").ClickAsync();
         await visit.Page.WaitForURLAsync(new Regex("/recipes/"));
@@ -29,7 +29,7 @@ public class OpeningJourneys(House house)
         await Assertions.Expect(visit.Page.GetByText(Hostile).First).ToBeVisibleAsync();
         Assert.False(await visit.Page.EvaluateAsync<bool>("() => 'ran' in window"));
         Assert.Empty(visit.Troubles);
-        Assert.Equal(before + 1, Recipes());
+        await Assertions.Expect(visit.Page.Locator("ol.rows > li")).ToHaveCountAsync(before + 1);
     }
 
     [Fact(Timeout = Visit.Patience)]

@@ -7,6 +7,7 @@ namespace Doughwright.Browser.Tests.Running;
 /// <summary>One desk and one browser for the whole run.</summary>
 public sealed class House : IAsyncLifetime
 {
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("desk-");
     private IPlaywright? _driver;
     private IBrowser? _browser;
     private RunningDesk? _desk;
@@ -19,8 +20,14 @@ public sealed class House : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         var chromium = Chromium.Path;
-        _desk = await RunningDesk.Open();
-        File.Copy(ReaderPages.TextOf("slipped-rolls"), Path.Join(_desk.Folder, "recipes", "slipped-rolls.yaml"));
+        // A new book takes in what lies in the folder: the demo recipes, and one with something to mend.
+        var recipes = Directory.CreateDirectory(Path.Join(_folder.FullName, "recipes"));
+        foreach (var text in ReaderPages.DemoTexts.Append(ReaderPages.TextOf("slipped-rolls")))
+        {
+            File.Copy(text, Path.Join(recipes.FullName, Path.GetFileName(text)));
+        }
+
+        _desk = await RunningDesk.Open(folder: _folder.FullName);
         using (var client = new HttpClient())
         {
             // The shelf of a new folder shows its rows one after the other; from now on they are kept.
@@ -48,6 +55,8 @@ public sealed class House : IAsyncLifetime
         {
             await _desk.DisposeAsync();
         }
+
+        _folder.Delete(recursive: true);
     }
 
     /// <summary>A window of its own, with nothing of others in it.</summary>

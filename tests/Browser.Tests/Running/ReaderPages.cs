@@ -29,14 +29,25 @@ internal sealed class ReaderPages : IDisposable
     /// <summary>File of a text of the demo or of the tests.</summary>
     public static string TextOf(string name)
     {
-        var root = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Join(root.FullName, "Doughwright.slnx")))
-        {
-            root = root.Parent ?? throw new DirectoryNotFoundException("The tests run outside the house.");
-        }
-
-        string[] places = [Path.Join(root.FullName, "demo", "recipes", name + ".yaml"), Path.Join(root.FullName, "tests", "data", "pages", name + ".yaml")];
+        string[] places = [Path.Join(Root, "demo", "recipes", name + ".yaml"), Path.Join(Root, "tests", "data", "pages", name + ".yaml")];
         return places.First(File.Exists);
+    }
+
+    /// <summary>Files of all texts of the demo.</summary>
+    public static IReadOnlyList<string> DemoTexts => Directory.GetFiles(Path.Join(Root, "demo", "recipes"), "*.yaml");
+
+    private static string Root
+    {
+        get
+        {
+            var root = new DirectoryInfo(AppContext.BaseDirectory);
+            while (!File.Exists(Path.Join(root.FullName, "Doughwright.slnx")))
+            {
+                root = root.Parent ?? throw new DirectoryNotFoundException("The tests run outside the house.");
+            }
+
+            return root.FullName;
+        }
     }
 
     private static void Make(string[] words, string folder)

@@ -45,6 +45,33 @@ public class ShellTests
         Assert.True(Gas(0.2 * 4 + 0.3 * 12 + 0.5 * 22) < 0.97 * expected);
     }
 
+    /// <summary>A run along rates that were worked out before has the digits of one that works them out, at every width and for either kind of yeast.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    public void RatesWorkedOutBefore_ChangeNoDigit(int width) => Engine.Numerics.Lanes.AtWidth(width, () =>
+    {
+        var dough = new RiseCase();
+        double[] shells = [.. Enumerable.Range(0, Steps * Thirds.Length).Select(at => 5 + (at % 31))];
+        double[] celsius = [.. Enumerable.Range(0, Steps).Select(step => Thirds.Select((share, shell) => share * shells[(step * Thirds.Length) + shell]).Sum())];
+        foreach (var history in new[] { new RiseHistory([20], celsius, Duration.FromMinutes(2)), new RiseHistory([20], celsius, Duration.FromMinutes(2)) { Shells = shells, Shares = Thirds } })
+        {
+            RiseState After(RiseHistory along)
+            {
+                var state = dough.Start;
+                state.Begin(RiseStage.ForMinutes([300]));
+                state.Advance(along);
+                return state;
+            }
+
+            var (once, before) = (After(history), After(dough.Start.WithRates(history)));
+            Assert.Equal((once.Growth[0], once.Moles[0], once.Aged[0], once.Rate[0]), (before.Growth[0], before.Moles[0], before.Aged[0], before.Rate[0]));
+            Assert.True(once.Growth[0] > 1.05);
+        }
+
+        return true;
+    });
+
     [Fact]
     public void ShellsOfAGrid_HoldAllOfItsVolumeEvenly()
     {

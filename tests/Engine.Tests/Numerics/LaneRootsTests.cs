@@ -27,6 +27,33 @@ public class LaneRootsTests
     }
 
     [Fact]
+    public void FromOpen_AsksOnlyForLanesThatGoOn_AndHasTheSameDigits()
+    {
+        double[] answers = [.. Enumerable.Range(0, 32).Select(i => -1.5 + i * 0.1)];
+        var asked = new int[answers.Length];
+        var calls = 0;
+        double F(double x, int lane) => Math.Exp(2 * x) - Math.Exp(2 * answers[lane]);
+        var open = LaneRoots.FromOpen(
+            (lanes, x) =>
+            {
+                calls++;
+                Assert.All(lanes, lane => asked[lane]++);
+                return [.. lanes.Select((lane, at) => F(x[at], lane))];
+            },
+            new double[answers.Length], 0.2, true, Fine);
+        var all = LaneRoots.From(
+            (x, f) =>
+            {
+                for (var lane = 0; lane < x.Length; lane++)
+                    f[lane] = F(x[lane], lane);
+            },
+            new double[answers.Length], 0.2, true, Fine);
+        Assert.Equal(all, open);
+        Assert.Equal(open.Select(root => root.Evaluations), asked);
+        Assert.True(asked.Sum() < calls * answers.Length);
+    }
+
+    [Fact]
     public void ALaneWithoutARoot_SaysSoAndHoldsNobodyBack()
     {
         var calls = 0;

@@ -27,6 +27,25 @@ public class PercentileTests
         Assert.Equal(28, Percentile.Of(values, 0.9));
     }
 
+    /// <summary>Hyndman and Fan 1996, definition 6: the k-th of n stands for k/(n + 1), here 3.2 and 28.8 of 32.</summary>
+    [Fact]
+    public void OfDraws_ThirtyOneOfThem_StandForThirtySeconds()
+    {
+        double[] values = [.. Enumerable.Range(1, 31).Select(i => (double)i)];
+        Assert.Equal(3.2, Percentile.OfDraws(values, 0.1), 1e-12);
+        Assert.Equal(28.8, Percentile.OfDraws(values, 0.9), 1e-12);
+        Assert.Equal(16, Percentile.OfDraws(values, 0.5));
+        Assert.Equal(1, Percentile.OfDraws(values, 0.01));
+        Assert.Equal(5, Percentile.OfDraws([5], 0.9));
+    }
+
+    /// <summary>The 90th percentile of a normal law is 1.2816 standard deviations (any table of it).</summary>
+    [Theory]
+    [InlineData(32, 0.012)]
+    [InlineData(1024, 0.001)]
+    public void OfDraws_OfANormalLaw_IsThatOfTheLaw(int lanes, double within) =>
+        Assert.Equal(1.2816, Percentile.OfDraws(Draws.Normal(0, lanes).AsSpan(1), 0.9), within);
+
     [Fact]
     public void Of_AnyValues_LiesAmongThemAndIgnoresTheirOrder() =>
         Gen.Select(Gen.Double[-1e6, 1e6].Array[1, 50], Gen.Double[0, 1]).Sample((values, fraction) =>
@@ -49,27 +68,32 @@ public class PercentileTests
     public void OfLanes_LaneZeroOutsideItsDraws_WidensTheRange()
     {
         double[] draws = [.. Enumerable.Range(1, 31).Select(i => (double)i)];
-        Assert.Equal(new Spread(16, 4, 28), Spread.OfLanes([16, .. draws]));
-        Assert.Equal(new Spread(2, 2, 28), Spread.OfLanes([2, .. draws]));
-        Assert.Equal(new Spread(30, 4, 30), Spread.OfLanes([30, .. draws]));
-        Assert.Equal(new Spread(7, 7, 7), Spread.OfLanes([7]));
+        AssertSpread(16, 3.2, 28.8, [16, .. draws]);
+        AssertSpread(2, 2, 28.8, [2, .. draws]);
+        AssertSpread(30, 3.2, 30, [30, .. draws]);
+        AssertSpread(7, 7, 7, [7]);
     }
 
-    /// <summary>A tenth of 32 lanes is 3.2: three endless lanes leave the range closed, four open it.</summary>
+    /// <summary>The 90th percentile lies between the 28th and the 29th of 31 draws: two endless ones leave the range closed, three open it.</summary>
     [Theory]
-    [InlineData(3, false)]
-    [InlineData(4, true)]
-    public void OfLanes_MoreThanATenthEndless_IsOpen(int endless, bool open)
+    [InlineData(2, false)]
+    [InlineData(3, true)]
+    public void OfLanes_EndlessAtTheNinetieth_IsOpen(int endless, bool open)
     {
         double[] lanes = [.. Enumerable.Range(0, 32).Select(i => i == 0 ? 16 : i < 32 - endless ? i : Never)];
         Assert.Equal(open, Spread.OfLanes(lanes).IsOpenHigh);
-        Assert.Equal(4, Spread.OfLanes(lanes).Low);
+        Assert.Equal(open, Spread.IsOpen(endless, lanes.Length));
+        Assert.Equal(3.2, Spread.OfLanes(lanes).Low, 1e-12);
     }
 
     [Fact]
-    public void OfLanes_LaneZeroEndless_IsOpenAndKeepsItsLow()
+    public void OfLanes_LaneZeroEndless_IsOpenAndKeepsItsLow() => AssertSpread(Never, 3.2, Never, [Never, .. Enumerable.Range(1, 31).Select(i => (double)i)]);
+
+    private static void AssertSpread(double central, double low, double high, double[] lanes)
     {
-        var spread = Spread.OfLanes([Never, .. Enumerable.Range(1, 31).Select(i => (double)i)]);
-        Assert.Equal(new Spread(Never, 4, Never), spread);
+        var spread = Spread.OfLanes(lanes);
+        Assert.Equal(central, spread.Central);
+        Assert.Equal(low, spread.Low, 1e-12);
+        Assert.Equal(high, spread.High, 1e-12);
     }
 }

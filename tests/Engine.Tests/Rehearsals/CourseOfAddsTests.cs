@@ -148,9 +148,9 @@ public class CourseOfAddsTests
     {
         var after = Of("dough").Stretches.SkipWhile(stretch => stretch.Step != "bake").ToList();
         Assert.True(after.Count >= 3);
-        Assert.All(after.Skip(1), stretch => Assert.True(stretch.IsOnlyDrawn));
+        Assert.All(after.Skip(1), stretch => Assert.Equal(stretch.Step is null || Rehearsal.FindStep(stretch.Step)!.Kind != StepKind.Cool, stretch.IsOnlyDrawn));
         Assert.All(after.Zip(after.Skip(1)), pair =>
-            Assert.Equal(pair.First.Points[^1].Temperature!.Value.Celsius, pair.Second.Points[0].Temperature!.Value.Celsius, 1e-9));
+            Assert.Equal(pair.First.Points[^1].Temperature!.Value.Celsius, pair.Second.Points[0].Temperature!.Value.Celsius, 0.05));
     }
 
     [Fact]

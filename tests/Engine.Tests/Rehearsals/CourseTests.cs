@@ -90,9 +90,9 @@ public class CourseTests
     [Fact]
     public void AfterTheBake_ThePieceCoolsTowardsTheRoom()
     {
-        Assert.Equal(["cool"], Rolls.FindStrand("dough")!.Stretches.Where(stretch => stretch.IsOnlyDrawn).Select(stretch => stretch.Step));
+        Assert.DoesNotContain(Rolls.FindStrand("dough")!.Stretches, stretch => stretch.IsOnlyDrawn);
         var cool = Rolls.FindStrand("dough")!.Stretches.Single(stretch => stretch.Step == "cool").Points;
-        Assert.Null(DemoRuns.PotatoRolls.FindStep("cool")!.EndTemperature);
+        Assert.InRange((DemoRuns.PotatoRolls.FindStep("cool")!.EndTemperature!.Value - cool[^1].Temperature!.Value).Kelvins, 0, 10);
         Assert.All(cool.Zip(cool.Skip(1)), pair => Assert.True(pair.First.Temperature > pair.Second.Temperature));
 
         // Rolls of 80 g are hand-warm to warm after twenty minutes on the rack; expected from the model, not measured.

@@ -83,6 +83,7 @@ internal static class DeskHost
         services.AddSingleton(key);
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(shelf);
+        services.AddHostedService<DailyCopy>();
         services.AddSingleton<ShelfClock>();
         services.AddSingleton<KeptResults>();
         services.AddSingleton<RowKey>();

@@ -1,3 +1,5 @@
+using Doughwright.Engine.Numerics;
+
 namespace Doughwright.Engine.Baking.Radial;
 
 /// <summary>What a bake was like in every lane, at [step x lanes + lane] for the steps of its clock, the moment of going in first.</summary>
@@ -66,6 +68,23 @@ internal sealed class BakeTrace
         }
     }
 
+    /// <summary>Writes down where a pack stands after a step.</summary>
+    /// <param name="lane">The first of the pack.</param>
+    public void Note<T>(RadialRun<T> run, int step, int lane) where T : struct, ILane<T>
+    {
+        var at = (step * Lanes) + lane;
+        run.Core.Store(Core, at);
+        if (CoreOnly)
+        {
+            return;
+        }
+
+        run.Surface.Store(Surface, at);
+        run.Mean.Store(Mean, at);
+        run.Loss.Store(Loss, at);
+        run.Browning.Store(Browning, at);
+    }
+
     /// <summary>A column at a moment, drawn straight between two steps. Not a number before the start and beyond what was run.</summary>
     public double At(double[] column, int lane, double seconds)
     {
@@ -96,6 +115,28 @@ internal sealed class BakeTrace
             if (now >= passes)
             {
                 return before >= passes ? Clock.Seconds[step - 1] : Clock.Seconds[step - 1] + (Clock.Length(step) * (passes - before) / (now - before));
+            }
+        }
+
+        return double.PositiveInfinity;
+    }
+
+    /// <summary>The first moment from one on at which a column is no higher than a value, in s; infinite when it is not while it was run.</summary>
+    public double Falls(double[] column, int lane, double to, double from = 0)
+    {
+        if (At(column, lane, from) <= to)
+        {
+            return from;
+        }
+
+        for (var step = 1; step <= Clock.Count; step++)
+        {
+            var now = column[(step * Lanes) + lane];
+            if (Clock.Seconds[step] > from && now <= to)
+            {
+                var start = Math.Max(from, Clock.Seconds[step - 1]);
+                var before = At(column, lane, start);
+                return start + ((Clock.Seconds[step] - start) * (before - to) / (before - now));
             }
         }
 

@@ -23,13 +23,19 @@ internal struct DryingFront<T> where T : struct, ILane<T>
     public readonly T Film => T.Max(T.Of(0), T.Of(0) - depth);
 
     /// <summary>Where the crumb begins to be wholly wet.</summary>
-    public readonly T End
+    public readonly T End => EndAt(depth);
+
+    /// <summary>How deep it has dried.</summary>
+    public readonly T Depth => depth;
+
+    /// <summary>By how much it moved in the last step.</summary>
+    public T Moved { get; private set; }
+
+    /// <summary>Where the crumb begins to be wholly wet when it has dried so deep.</summary>
+    public static T EndAt(T depth)
     {
-        get
-        {
-            var dry = T.Max(T.Of(0), depth);
-            return T.WhereLess(dry, T.Of(Band / 2), T.Sqrt(T.Of(2 * Band) * dry), dry + T.Of(Band / 2));
-        }
+        var dry = T.Max(T.Of(0), depth);
+        return T.WhereLess(dry, T.Of(Band / 2), T.Sqrt(T.Of(2 * Band) * dry), dry + T.Of(Band / 2));
     }
 
     public void Begin() => (depth, flow, flowBefore) = (T.Of(0), T.Of(0), T.Of(0));
@@ -37,13 +43,18 @@ internal struct DryingFront<T> where T : struct, ILane<T>
     /// <summary>A new clock: nothing is known of the flow before.</summary>
     public void Pause() => flowBefore = flow;
 
+    /// <summary>On to where the crumb begins to be wet by something else. A film on the surface goes first.</summary>
+    public void CatchUp(T deeper) => depth = T.WhereLess(T.Of(0), depth, T.Max(depth, deeper), depth);
+
     /// <summary>Moves on by what evaporates in a step, told from the flow before it. Gives what left the film.</summary>
     /// <param name="ratio">Length of the step over that of the one before; 0 at first.</param>
-    public T Advance(T length, T ratio)
+    /// <param name="owed">What evaporated before and no crumb has given yet, as depth.</param>
+    public T Advance(T length, T ratio, T owed)
     {
         var goes = length * T.Max(T.Of(0), flow + (T.Of(0.5) * ratio * (flow - flowBefore)));
         var fromFilm = T.Min(Film, goes);
-        depth += goes;
+        Moved = goes + owed;
+        depth += Moved;
         return fromFilm;
     }
 

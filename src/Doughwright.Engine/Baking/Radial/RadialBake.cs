@@ -121,11 +121,11 @@ internal static class RadialBake
         private void Bake<T>(RadialRun<T> run, int lane) where T : struct, ILane<T>
         {
             run.Begin(RadialLanes, lane);
-            Note(run, Trace, 0, lane);
+            Trace.Note(run, 0, lane);
             for (var step = 1; step <= Clock.Count; step++)
             {
                 var settled = run.Advance(step);
-                Note(run, Trace, step, lane);
+                Trace.Note(run, step, lane);
                 if (!settled)
                 {
                     Lose(run, step, lane);
@@ -149,21 +149,6 @@ internal static class RadialBake
                     Trace.Lose(lane + each, step);
                 }
             }
-        }
-
-        private static void Note<T>(RadialRun<T> run, BakeTrace trace, int step, int lane) where T : struct, ILane<T>
-        {
-            var at = (step * trace.Lanes) + lane;
-            run.Core.Store(trace.Core, at);
-            if (trace.CoreOnly)
-            {
-                return;
-            }
-
-            run.Surface.Store(trace.Surface, at);
-            run.Mean.Store(trace.Mean, at);
-            run.Loss.Store(trace.Loss, at);
-            run.Browning.Store(trace.Browning, at);
         }
     }
 }

@@ -76,4 +76,43 @@ internal sealed record RadialLanes
     public double LidSeconds { get; init; }
 
     public int Count => Start.Length;
+
+    /// <summary>Some of them, filled up with the last one to whole packs.</summary>
+    public RadialLanes Only(int[] lanes)
+    {
+        var count = Numerics.Lanes.Padded(lanes.Length);
+        double[] Of(double[] all)
+        {
+            var some = new double[count];
+            for (var at = 0; at < count; at++)
+            {
+                some[at] = all[lanes[Math.Min(at, lanes.Length - 1)]];
+            }
+
+            return some;
+        }
+
+        return this with
+        {
+            Start = Of(Start),
+            Solids = Of(Solids),
+            Reach = Of(Reach),
+            Water = Of(Water),
+            Heat = Of(Heat),
+            HeatSlope = Of(HeatSlope),
+            Conductivity = Of(Conductivity),
+            Gas = Of(Gas),
+            Boil = Of(Boil),
+            Pressure = Of(Pressure),
+            Effectiveness = Of(Effectiveness),
+            Skin = Of(Skin),
+            Open = Of(Open),
+            Convective = Of(Convective),
+            Radiative = Of(Radiative),
+            Oven = Of(Oven),
+            DoorDrop = Of(DoorDrop),
+            Steam = Of(Steam),
+            Transfer = Of(Transfer),
+        };
+    }
 }

@@ -8,7 +8,7 @@ namespace Doughwright.Engine.Baking.Radial;
 /// Kept is e + h_v (what dried), so what the oven gave is there to the last digits whatever the steps. Backward differences of second order; each step
 /// is guessed by drawing on from the two states before and found by <see cref="RadialNewton{T}"/>. Source: house-bake-lanes.
 /// </remarks>
-internal sealed class RadialRun<T> where T : struct, ILane<T>
+internal sealed partial class RadialRun<T> where T : struct, ILane<T>
 {
     private readonly RadialGrid grid;
     private readonly RadialShells<T> shells;
@@ -52,15 +52,8 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
         shells.Begin(in size, enters, holds);
         surface.Begin(lanes, lane, enters);
         front.Begin();
+        (owed, isOut) = (T.Of(0), false);
         (given, givenBefore, fromFilm, browningRate, Browning) = (holds, holds, T.Of(0), T.Of(0), T.Of(0));
-    }
-
-    /// <summary>Out of one oven into another, or into the room: the steps begin anew.</summary>
-    public void MoveTo(RadialLanes lanes, int lane, BakeClock anew)
-    {
-        clock = anew;
-        surface.MoveTo(lanes, lane);
-        front.Pause();
     }
 
     /// <param name="step">From 1 on, one after the other.</param>
@@ -68,6 +61,7 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     public bool Advance(int step)
     {
         Dry(T.Of(clock.Length(step)), T.Of(clock.Ratio[step]));
+        owed = isOut ? Owes() : owed;
         var settled = newton.Take(in crumb, in size, clock, step, fromFilm);
         Settle(step);
         return settled;
@@ -84,7 +78,7 @@ internal sealed class RadialRun<T> where T : struct, ILane<T>
     {
         var all = shells.All;
         var whole = size.Water;
-        fromFilm += front.Advance(length, ratio) * whole * all[^1].PerThick;
+        fromFilm += front.Advance(length, ratio, owed) * whole * all[^1].PerThick;
         var end = front.End;
         for (var cell = 0; cell < all.Length; cell++)
         {

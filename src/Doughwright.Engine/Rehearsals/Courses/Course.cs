@@ -34,7 +34,7 @@ public sealed record Strand(string Component, ComponentKind Kind, string? Joins,
 /// <param name="Points">At least two, in order of time, dense enough to be joined by straight lines. Two at the same time are a jump.</param>
 public sealed record Stretch(string? Step, Duration Start, Duration End, IReadOnlyList<CoursePoint> Points)
 {
-    /// <summary>Whether the temperatures are computed for the picture and told nowhere: a baked piece that cools in the room.</summary>
+    /// <summary>Whether the temperatures are told nowhere else: a baked piece that is turned out or glazed, or waits, and cools on.</summary>
     public bool IsOnlyDrawn { get; init; }
 }
 

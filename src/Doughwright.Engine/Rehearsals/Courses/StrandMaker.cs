@@ -1,12 +1,14 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Findings;
+using Doughwright.Engine.Rehearsals.Steps;
 
 namespace Doughwright.Engine.Rehearsals.Courses;
 
 /// <summary>
 /// Lays the stretches of one part along time. In a wait the part keeps the temperature and the volume it had: the rehearsal takes it into the
-/// next step like that, and picture and figures must not differ. Only what has been baked cools on.
+/// next step like that, and picture and figures must not differ. Only what has been baked cools on, in the
+/// rehearsal as in the picture.
 /// </summary>
 internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, FollowedRise?[] rises, Component part)
 {
@@ -19,8 +21,7 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
     private double laidOn;
     private double? celsius;
     private double? volume = 1;
-    private DoughState? risen;
-    private HotPiece? baked;
+    private HotLoaf? hot;
 
     public static IEnumerable<int> StepsOf(RunResult run, string part) =>
         Enumerable.Range(0, run.Graph.Steps.Count).Where(index => run.Graph.WorksOn[index] == part && !StepGraph.IsBeside(run.Graph.Steps[index]));
@@ -33,7 +34,7 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
         {
             if (run.Times.Starts[joint.Step] is { } start)
             {
-                Wait(start);
+                Wait(start, null);
             }
 
             Leave(joint.Grams);
@@ -51,24 +52,19 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
             return false;
         }
 
-        Wait(start);
+        Wait(start, index);
         at = double.IsNaN(at) ? start : at;
         var way = WayOf(index, minutes.Central);
         var (from, to) = GramsOf(index);
         var held = volume = VolumeFrom(index, way[0].Growth);
         var length = minutes.Central;
-        Add(step.Id, length, IsLeftToCool(outcome), way.Select(point => Point(
+        Add(step.Id, length, outcome.After.Hot is not null && outcome.EndCelsius is null, way.Select(point => Point(
             point.Minutes,
             length > 0 ? from + ((to - from) * (point.Minutes / length)) : point.Equals(way[^1]) ? to : from,
             point.Celsius,
             point.Growth ?? held)));
         (grams, volume) = (to, way[^1].Growth ?? held);
-        risen = outcome.After.Dough ?? risen;
-        if (step.Kind == StepKind.Bake)
-        {
-            baked = HotPiece.Of(outcome.After, risen);
-        }
-
+        hot = outcome.After.Hot;
         celsius = outcome.After.Celsius?.Central ?? way[^1].Celsius;
         return true;
     }
@@ -94,14 +90,8 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
         }
 
         var (start, end) = (outcome.StartCelsius?.Central, outcome.EndCelsius?.Central);
-        return IsLeftToCool(outcome) && baked is { } piece && celsius is { } warm
-            ? piece.Cool(warm, run.Stage.AirOf(step, Duration.FromMinutes(at)), step.Where, minutes)
-            : [new(0, start, null), new(minutes, end, null)];
+        return [new(0, start, null), new(minutes, end, null)];
     }
-
-    /// <summary>Whether nothing tells how warm it is in a step after the bake.</summary>
-    private bool IsLeftToCool(StepOutcome outcome) =>
-        baked is not null && celsius is not null && outcome is { Way: null, StartCelsius: null, EndCelsius: null };
 
     private double? VolumeFrom(int index, double? growth)
     {
@@ -122,7 +112,8 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
         return ((own * from) + before, (own * to) + laidOn);
     }
 
-    private void Wait(double until)
+    /// <param name="next">Index of its own step that it waits for; null for a step of another part.</param>
+    private void Wait(double until, int? next)
     {
         if (stretches.Count == 0 || until <= at + Hair)
         {
@@ -130,10 +121,11 @@ internal sealed class StrandMaker(RunResult run, IReadOnlyList<Joint> joints, Fo
         }
 
         var minutes = until - at;
-        var way = baked is { } piece && celsius is { } warm
-            ? piece.Cool(warm, run.Stage.Kitchen.Air.StartingAt(Duration.FromMinutes(at)), Where.Room, minutes)
+        var cools = hot is not null && (next is not { } own || run.Waits[own] > 0);
+        var way = cools
+            ? AfterOven.WayOfWait(hot!, minutes, Duration.FromMinutes(at), run.Stage, next is { } step ? run.Stage.Meets(run.Graph.Steps[step]) : run.Stage.IsHome)
             : [new(0, celsius, null), new(minutes, celsius, null)];
-        Add(null, minutes, baked is not null && celsius is not null, way.Select(point => Point(point.Minutes, grams, point.Celsius, volume)));
+        Add(null, minutes, cools, way.Select(point => Point(point.Minutes, grams, point.Celsius, volume)));
         celsius = way[^1].Celsius;
     }
 

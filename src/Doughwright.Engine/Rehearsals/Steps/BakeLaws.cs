@@ -34,5 +34,5 @@ internal static class BakeLaws
     public static RadialOven Oven(OvenMode mode, double celsius) => Ovens.Of(mode, celsius);
 
     /// <summary>A piece out of the oven on a rack: what still air and a room give. Source: hot-surfaces.</summary>
-    public static RadialOven Room(double celsius) => new(celsius, 5, 0.9);
+    public static RadialOven Room(double celsius) => new(celsius, RackLaws.StillAir, RackLaws.Crust);
 }

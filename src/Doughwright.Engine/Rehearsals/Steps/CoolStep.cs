@@ -14,6 +14,11 @@ internal static class CoolStep
     public static StepOutcome Run(StepInput input)
     {
         var before = input.Before ?? Matter.Raw(input.Step.Component, input.Stage);
+        if (input.Step.Kind == StepKind.Cool && before.IsBaked)
+        {
+            return before.Hot is { } loaf ? LoafStep.Run(input, before, loaf) : LoafStep.Untold(input, before, "loaf-not-told");
+        }
+
         return From(input, before, before.Celsius is { } celsius ? InTheVessel(input, before, celsius) : null);
     }
 

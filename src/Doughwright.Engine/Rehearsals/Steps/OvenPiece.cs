@@ -32,12 +32,11 @@ internal sealed class OvenPiece
     private readonly RadialLanes lanes;
     private readonly RadialGrid grid;
     private readonly BakeClock clock;
-    private readonly RadialOven room;
     private readonly double authors;
 
-    private OvenPiece(RadialPiece[] pieces, RadialOven room, double minutes)
+    private OvenPiece(RadialPiece[] pieces, double minutes)
     {
-        (this.pieces, this.room, authors) = (pieces, room, minutes);
+        (this.pieces, authors) = (pieces, minutes);
         lanes = RadialPiece.Lanes(pieces);
         grid = RadialBake.WorkingGrid(pieces[0].Form.Dimensions);
         clock = RadialBake.ClockFor(pieces[0].Mass, LongestBake, minutes);
@@ -76,7 +75,7 @@ internal sealed class OvenPiece
             };
         }
 
-        return new(pieces, BakeLaws.Room(stage.Kitchen.Air.At(Duration.Zero).Celsius), minutes);
+        return new(pieces, minutes) { Under = under };
     }
 
     /// <summary>
@@ -91,16 +90,13 @@ internal sealed class OvenPiece
     {
         var (seconds, target, before) = (Padded(minutes, each => each * 60), Padded(core, each => each), Padded(likely, Elementary.Log));
         var (rough, moments) = (RadialBake.RoughGrid(grid.Dimensions), RadialBake.RoughClockFor(pieces[0].Mass, LongestBake, authors));
-        var found = LaneRoots.From(
-            (logs, off) =>
+        var found = LaneRoots.FromOpen(
+            (open, logs) =>
             {
-                var times = RadialBake.TimesTo(rough, moments, With(logs), target);
-                for (var lane = 0; lane < off.Length; lane++)
-                {
-                    // A core that is not there by the end of the clock counts by its sign; a lane that is lost ends its search.
-                    var late = double.IsFinite(times[lane]) ? Elementary.Log(seconds[lane] / times[lane]) : double.IsNaN(times[lane]) ? double.NaN : double.NegativeInfinity;
-                    off[lane] = late + (OvensShare * (logs[lane] - before[lane]));
-                }
+                var some = lanes.Only(open);
+                double[] OfSome(Func<int, double> value) => [.. Enumerable.Range(0, some.Count).Select(at => value(Math.Min(at, open.Length - 1)))];
+                var times = RadialBake.TimesTo(rough, moments, some with { Transfer = OfSome(at => Elementary.Exp(logs[at])) }, OfSome(at => target[open[at]]));
+                return [.. open.Select((lane, at) => LateBy(seconds[lane], times[at]) + (OvensShare * (logs[at] - before[lane])))];
             },
             before,
             Stride * BakeLaws.Transfer.Spread,
@@ -124,11 +120,19 @@ internal sealed class OvenPiece
         return new(RadialBake.UntilDone(grid, clock, With(Padded(transfer, Elementary.Log)), Padded(core, each => each), beyond), pace, longer);
     }
 
-    /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later; null where a step does not come to rest.</summary>
-    public (double Celsius, double Minutes)? CarriesOn(double minutes, double transfer, double pace)
+    /// <summary>What each lane brings to the oven.</summary>
+    public RadialLanes Lanes => lanes;
+
+    public RadialGrid Grid => grid;
+
+    /// <summary>Share of the surface that lies on what is under it.</summary>
+    public double Under { get; private init; }
+
+    /// <summary>The core of the likely piece goes on to so much after the oven, and so many minutes later, at the pace of its bake; null where a step does not come to rest.</summary>
+    public (double Celsius, double Minutes)? CarriesOn(double minutes, double transfer, double pace, double roomCelsius)
     {
         const double Watched = 1200;
-        var away = RadialPiece.Lanes([pieces[0] with { Oven = room }]);
+        var away = RadialPiece.Lanes([pieces[0] with { Oven = BakeLaws.Room(roomCelsius), Shut = 0 }]);
         var (oven, rack) = (new BakeClock(60 * minutes * pace, RadialBake.WorkingSteps, RadialBake.WorkingSteps), new BakeClock(Watched, 60, 60));
         var run = new RadialRun<Lane1>(grid, oven);
         run.Begin(RadialPiece.Lanes([pieces[0] with { Transfer = transfer }]), 0);
@@ -149,11 +153,15 @@ internal sealed class OvenPiece
                 return null;
             }
 
-            (most, at) = run.Core.Value > most ? (run.Core.Value, rack.Seconds[step] / 60) : (most, at);
+            (most, at) = run.Core.Value > most ? (run.Core.Value, rack.Seconds[step] / 60 / pace) : (most, at);
         }
 
         return (most, at);
     }
+
+    /// <summary>ln of wanted over found. A core that is not there by the end of the clock counts by its sign; a lane that is lost ends its search.</summary>
+    private static double LateBy(double wanted, double found) =>
+        double.IsNaN(found) ? double.NaN : double.IsInfinity(found) ? double.NegativeInfinity : Elementary.Log(wanted / found);
 
     private RadialLanes With(double[] logTransfer) => lanes with { Transfer = Array.ConvertAll(logTransfer, Elementary.Exp) };
 

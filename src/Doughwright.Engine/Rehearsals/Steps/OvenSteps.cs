@@ -41,7 +41,7 @@ internal static class OvenSteps
     public static StepOutcome Bake(StepInput input)
     {
         var (step, stage) = (input.Step, input.Stage);
-        var before = (input.Before ?? Matter.Raw(step.Component, stage)).Divided(stage, step.Component);
+        var before = (input.Before ?? Matter.Raw(step.Component, stage)).Divided(stage, step.Component) with { IsBaked = true, Hot = null };
         var dial = DialOf(step, stage);
         if (step.Oven is null || before.Celsius is not { } start || start.Values.Any(celsius => !(celsius < stage.Boils.Celsius)))
         {
@@ -85,10 +85,10 @@ internal static class OvenSteps
                 return Without(input, after, dial, start, TooCool(input, start, target), target);
             }
 
-            return Outcome(input, after, dial, start, baked, target, read, AuthorsBasis(step), new(transfer, [target.Share, baked.Pace, baked.Longer, baked.Browning(read)], null)) with
+            return Outcome(input, Hot(after, piece, baked, read, transfer), dial, start, baked, target, read, AuthorsBasis(step), new(transfer, [target.Share, baked.Pace, baked.Longer, baked.Browning(read)], null)) with
             {
                 Way = () => baked.Way(read.Central),
-                Bake = new(baked, piece, core, read, transfer, read),
+                Bake = new(baked, piece, core, read, transfer, read, Room(input, read)),
                 Findings = [.. PaceFindings(step, transfer.Central, baked, stage.Recipe), .. CoreTarget.Unusual(step, stage), .. UntoldBakes.Partly(step, baked, read)],
             };
         }
@@ -105,13 +105,18 @@ internal static class OvenSteps
 
         // Nobody timed the bake, but the author's kitchen says how far its core comes on the way to boiling.
         var colour = input.Anchor is { Growth: [_, _, _, var brown] } ? here.MinutesToBrowning(brown, time) : (PerLane?)null;
-        return Outcome(input, after, dial, start, here, target, time, Basis.Computed, input.IsHome ? new(null, [target.Share], null) : null) with
+        return Outcome(input, Hot(after, piece, here, time, carried), dial, start, here, target, time, Basis.Computed, input.IsHome ? new(null, [target.Share], null) : null) with
         {
             Way = () => here.Way(time.Central),
-            Bake = new(here, piece, core, time, carried, colour),
+            Bake = new(here, piece, core, time, carried, colour, Room(input, time)),
             Findings = [.. CoreTarget.Raw(step, stage, Temperature.FromCelsius(core.Central)) is { } raw ? [raw] : Array.Empty<Finding>(), .. CrustFindings.Of(step, time, colour), .. UntoldBakes.Partly(step, here, time)],
         };
     }
+
+    private static double Room(StepInput input, PerLane minutes) => input.Air.At(Duration.FromMinutes(minutes.Central)).Celsius;
+
+    private static Portion Hot(Portion after, OvenPiece piece, BakedPiece baked, PerLane minutes, PerLane transfer) =>
+        after with { Hot = new(piece, minutes, transfer, baked.Pace, baked.Core(minutes)) };
 
     /// <summary>An oven in which the core never gets there.</summary>
     private static Finding TooCool(StepInput input, PerLane start, CoreTarget target)

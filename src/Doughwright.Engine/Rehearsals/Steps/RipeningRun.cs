@@ -15,6 +15,7 @@ internal sealed class RipeningRun
     private readonly Heat.ConductionRun body;
     private readonly List<double> celsius = [];
     private readonly List<double> shells = [];
+    private readonly List<double> rates = [];
     private readonly List<double[]> ripe;
     private readonly List<double[]> lived;
 
@@ -72,7 +73,7 @@ internal sealed class RipeningRun
     {
         var after = Fresh();
         after.Begin(RiseStage.ForMinutes(minutes.Values));
-        after.Advance(new RiseHistory(Phase.Start.Values, [.. celsius], Phase.StepLength) { Shells = [.. shells], Shares = body.Grid.ShellShares });
+        after.Advance(new RiseHistory(Phase.Start.Values, [.. celsius], Phase.StepLength) { Shells = [.. shells], Shares = body.Grid.ShellShares, Rates = [.. rates] });
         return after;
     }
 
@@ -101,6 +102,7 @@ internal sealed class RipeningRun
         for (var row = 0; row < StepsAtATime; row++)
         {
             state.Advance(new RiseWarmth(mean.AsSpan(row * lanes, lanes), inner.AsSpan(row * lanes * shares.Length, lanes * shares.Length), shares, lanes), Phase.StepLength);
+            rates.AddRange(state.Rate);
             Note();
         }
 

@@ -17,7 +17,7 @@ internal static class RiseFindings
     public static IEnumerable<Finding> OfLanes(Step step, PerLane until, RiseState state)
     {
         var missing = state.StoppedMinutes[0] > 0 ? until.Values.Where((growth, lane) => double.IsInfinity(growth) || state.StoppedMinutes[lane] <= 0).Count() : 0;
-        if (missing * Spread.MostEndless > until.Count)
+        if (Spread.IsOpen(missing, until.Count))
         {
             yield return StepFindings.About(step, "rise-not-as-seen", Grade.Hint, false, ("share", Percent.FromValue(Math.Round(100.0 * missing / until.Count))));
         }

@@ -20,12 +20,15 @@ internal static class SectionMove
 
         var likely = (input.Stage.IsHome ? sections.Home : sections.Here).Minutes;
         var times = likely / told.Central;
+        // Of a bake that somebody timed, what is left is how two ovens differ; of one that nobody did, it is the piece.
+        var slower = input.Anchor?.Scale is null ? times : 1;
         return outcome with
         {
+            After = outcome.After with { Hot = outcome.After.Hot is { } hot ? hot with { Slower = slower } : null },
             Minutes = told.Each((lane, minutes) => lane == 0 ? likely : times * minutes),
             MovedFrom = told.Central,
             Findings = [.. outcome.Findings.Select(finding => Moved(finding, times))],
-            Bake = outcome.Bake is { } bake ? bake with { Moved = times } : null,
+            Bake = outcome.Bake is { } bake ? bake with { Moved = times, Slower = slower } : null,
             Way = outcome.Way is { } way ? () => [.. way().Select(point => point with { Minutes = times * point.Minutes })] : null,
             Why = () => Reason.From("bake-minutes", likely, "min", [.. Reasons(likely, told.Central), .. outcome.Why?.Invoke().Parts ?? []]),
         };

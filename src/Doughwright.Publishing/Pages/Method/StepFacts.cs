@@ -37,7 +37,7 @@ internal sealed class StepFacts(Rehearsal here, Both both)
     private bool IsOfDough(RehearsedStep step) => here.Formula.FindComponent(step.Component) is null or { Kind: ComponentKind.Dough };
 
     private string Ready(RehearsedStep step) => step is { EndTemperature: { } end, SettlesAt: null }
-        ? both.Say("page.ready-at", ("temperature", both.Degrees(end)))
+        ? both.Say(step.Cooling?.Invoke() is { Until: not CooledTo.AsWritten } ? "page.loaf-cooled" : "page.ready-at", ("temperature", both.Degrees(end)))
         : "";
 
     /// <summary>The last time the dough is shaped, it lies there in its pieces.</summary>

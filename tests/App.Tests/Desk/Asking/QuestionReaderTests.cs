@@ -98,13 +98,13 @@ public sealed class QuestionReaderTests : IDisposable
     }
 
     [Fact]
-    public void OwnKitchens_GoByTheNameOfTheirFile()
+    public void OwnKitchens_GoByTheirNameInTheBook()
     {
         bench.WriteKitchen("boat", "doughwright: 1\nkitchen: The boat\nair: 18 C\n");
         var read = bench.Read("?kitchen=boat");
         Assert.Equal(18, read.Kitchen.Air.At(Duration.Zero).Celsius);
         Assert.Equal("boat", read.Named);
-        Assert.Contains(Path.Join(bench.Folder.Kitchens, "boat.yaml"), read.CommandLine, StringComparison.Ordinal);
+        Assert.Contains(bench.Folder.Book + ":boat", read.CommandLine, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -37,8 +37,7 @@ public sealed class MendingTests
     public async Task Comments_StayInTheText()
     {
         using var scratch = WithCornflour();
-        var file = scratch.Folder.RecipeTexts.FileOf("pilot-ring");
-        await File.WriteAllTextAsync(file, "# my own words\n" + await Text(scratch), Stop);
+        scratch.Put("pilot-ring", "# my own words\n" + await Text(scratch));
         await using var desk = await LiveDesk.On(scratch.Data);
         await Press(desk, await desk.Page(Ring), MaizeFlour);
         Assert.Contains("# my own words", await Text(scratch), StringComparison.Ordinal);

@@ -93,7 +93,7 @@ public sealed class ReadyPageTests
         Assert.Null(page.QuerySelector("[role=alert]"));
         Assert.Contains("not kept as warm", page.QuerySelector("form .note")!.TextContent, StringComparison.Ordinal);
         Assert.Equal("/recipes/potato-rolls" + Set[..Set.IndexOf("&dough", StringComparison.Ordinal)] + "&start=22:00" + Set[Set.IndexOf("&dough", StringComparison.Ordinal)..], page.QuerySelector(".head a.btn")!.GetAttribute("href"));
-        Assert.EndsWith("potato-rolls.yaml --kitchen mountain --air 17C --start 22:00 --by 7:00", page.QuerySelector(".same code")!.TextContent, StringComparison.Ordinal);
+        Assert.EndsWith("book.db:potato-rolls --kitchen mountain --air 17C --start 22:00 --by 7:00", page.QuerySelector(".same code")!.TextContent, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.NotFound, (await desk.Get("/recipes/nobody/ready?start=22:00&by=7:00")).StatusCode);
     }
 

@@ -238,7 +238,7 @@ public partial class ShelfPageTests
                 silent.Remove();
             }
 
-            var outside = Bracketed().Replace(page.Body!.TextContent.Replace(scratch.Data.Root, "", StringComparison.Ordinal), " ");
+            var outside = Bracketed().Replace(page.Body!.TextContent.Replace(scratch.Data.Book, "", StringComparison.Ordinal), " ");
             Assert.Empty(Word().Matches(outside).Select(match => match.Value).Except(OwnWords));
         }
     }

@@ -36,6 +36,19 @@ public class BakedSectionTests
         }
     }
 
+    /// <summary>
+    /// A loaf that was laid into its tin for the proof bakes in it over its section as along its radius: it lies, and with one oven for both the two are
+    /// within a sixth of each other.
+    /// </summary>
+    [Fact]
+    public void WhatWasProofedInATin_BakesInItOverItsSectionToo()
+    {
+        var recipe = Of("tin-loaf");
+        var (section, radius) = (In(recipe, null, "bake")!, Rehearser.Rehearse(recipe, Larder.Shipped).FindStep("bake")!.Time!.Value.Likely);
+        Assert.True(section.Lies);
+        Assert.InRange(section.Minutes / radius, 1, 1.17);
+    }
+
     /// <summary>Above, water boils cooler, and crumb with it. No surface that is dry is held up by that.</summary>
     [Fact]
     public void OnAMountain_ThePieceIsHeldUpLower()

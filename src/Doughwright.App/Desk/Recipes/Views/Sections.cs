@@ -91,7 +91,8 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
         }, answer is { Warmth: { } asked } ? voice.Say("recipe.why", ("figure", voice.Text(asked.Likely, "asked"))) : voice.Say("recipe.why", ("figure", dough.Text)));
     }
 
-    private Matter? Cooled(RehearsedStep step, string name) => step.Time is null && step.SettlesAt is null && step.EndTemperature is null ? null : Plain(step, name);
+    private Matter? Cooled(RehearsedStep step, string name) => step.Time is null && step.SettlesAt is null && step.EndTemperature is null ? null
+        : Plain(step, name) is var plain && CoolSentences.Of(step, voice).ToArray() is { Length: > 0 } said ? plain with { State = Told.Join([.. said.Select(Told.Of)], " ") } : plain;
 
     private Matter Risen(RehearsedStep step) => Plain(step, "") with
     {
