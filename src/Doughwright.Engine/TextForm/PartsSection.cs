@@ -93,15 +93,15 @@ internal sealed class PartsSection
 
         var name = settings.Words(Name)?.Text ?? Slug.InWords(id);
         var basis = ReadBase(settings, taken.Keys);
-        return kind is { } known ? Settled(new(id, name, known, lines, entry.KeyPosition) { Base = basis }) : null;
+        return kind is { } known ? Settled(new(id, name, known, lines, entry.KeyPosition) { Base = basis }, isWhole: lines.Count == taken.Count) : null;
     }
 
-    /// <summary>Percentages become masses. A percentage of nothing is told, and its line is left out.</summary>
-    private Component Settled(Component part)
+    /// <summary>Percentages become masses. A percentage of nothing is left out, and told, unless a line that was not understood may be what it is of.</summary>
+    private Component Settled(Component part, bool isWhole)
     {
         var settled = TypedShares.Settled(part, larder);
         var open = settled.Lines.Where(line => line is { Share: not null, Mass: null }).ToArray();
-        foreach (var line in open)
+        foreach (var line in isWhole ? open : [])
         {
             log.Fault(FormFaults.PercentWithoutBase, $"{place}.{part.Id}.{line.Id}", line.Position, ("typed", line.Typed), ("line", line.Name), ("part", part.Name));
         }

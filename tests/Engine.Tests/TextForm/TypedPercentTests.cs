@@ -77,6 +77,11 @@ public class TypedPercentTests
         Assert.All(again.Components[0].Lines, line => Assert.Null(line.Share));
     }
 
+    /// <summary>One slip is told once.</summary>
+    [Fact]
+    public void FlourThatIsNotUnderstood_IsTheOnlyFault() =>
+        Assert.Equal("unit-missing", Assert.Single(RecipeText.Read(Bread("strong white flour: 400|water: 65 %|salt: 2 %")).Findings).Kind);
+
     [Theory]
     [InlineData("water: 100 g|salt: 2 %")]
     [InlineData("strong white flour: 100 %|water: 60 g")]
