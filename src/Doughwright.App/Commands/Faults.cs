@@ -39,6 +39,9 @@ internal sealed class Faults(Voice voice, Func<string, string>? naming = null)
         Add(new Fault(message, voice.Say(kind + ".wayOut", arguments)));
     }
 
+    /// <summary>A finding as a fault, in its own words.</summary>
+    public void Add(Finding finding) => Add(new Fault(FindingWords.Message(finding, voice), FindingWords.WayOut(finding, voice)));
+
     /// <summary>Names something that is not there: says what there is, and which is nearest.</summary>
     public void AddUnknown(string kind, string given, IReadOnlyCollection<string> known, params ReadOnlySpan<(string Name, object? Value)> arguments)
     {

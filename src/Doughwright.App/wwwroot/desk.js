@@ -39,7 +39,7 @@ document.addEventListener('click', event => {
 let held = null;
 const hold = event => {
   const field = event.target;
-  if (!field.matches?.('main, main input, main select')) return;
+  if (!field.matches?.('main, main input, main select, main textarea')) return;
   held = { field, typed: event.type === 'input' || (held?.field === field && held.typed) };
 };
 document.addEventListener('focusin', hold);
@@ -59,9 +59,11 @@ new MutationObserver(() => {
   if (old.localName === 'select') {
     field.value = old.value;
     field.dispatchEvent(new Event('change', { bubbles: true }));
-  } else if (old.type === 'text') {
+  } else if (old.type === 'text' || old.localName === 'textarea') {
     field.value = old.value;
     field.setSelectionRange(old.selectionStart, old.selectionEnd);
     field.dispatchEvent(new Event('input', { bubbles: true }));
+    // What was typed before counts as typed here: the browser does not see a change in it.
+    field.addEventListener('blur', () => field.dispatchEvent(new Event('change', { bubbles: true })), { once: true });
   }
 }).observe(document.body, { childList: true, subtree: true });

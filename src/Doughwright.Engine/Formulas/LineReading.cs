@@ -90,16 +90,15 @@ internal sealed class LineReading(Larder larder, Report report)
     {
         if (line.CountsAs is { } said)
         {
-            if (Enum.GetNames<Role>().FirstOrDefault(name => name.Equals(said.Trim(), StringComparison.OrdinalIgnoreCase)) is { } named)
+            if (RoleName.Find(said) is { } named)
             {
-                return Enum.Parse<Role>(named);
+                return named;
             }
 
             report.About(component, line, "role-not-known", Grade.Warning, ("name", line.Name), ("said", said));
         }
 
-        // Candidates that all count as the same leave no doubt about the role.
-        return ingredient?.Role ?? (match.Candidates.Select(row => row.Role).Distinct().ToArray() is [var only] ? only : null);
+        return ingredient?.Role ?? match.Role;
     }
 
     private Composition CompositionOf(Component component, Line line, Ingredient? ingredient, Ingredient? raw)

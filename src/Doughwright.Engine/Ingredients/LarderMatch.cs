@@ -31,4 +31,7 @@ public sealed record LarderMatch(
 {
     /// <summary>What to know of the name, such as the ash a flour type may have; empty when nothing.</summary>
     public string Note { get; init; } = "";
+
+    /// <summary>What it counts as; candidates that all count as the same leave no doubt. Null when there is one.</summary>
+    internal Role? Role => Ingredient?.Role ?? (Candidates.Select(row => row.Role).Distinct().ToArray() is [var only] ? only : null);
 }

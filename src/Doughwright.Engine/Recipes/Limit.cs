@@ -65,6 +65,9 @@ public static class Limits
 
     public static Limit<Mass> Dough { get; } = new("dough-outside-limits", Mass.FromGrams(20), Mass.FromKilograms(500));
 
+    /// <summary>A line as a percentage of its part's base. A large line on a small base, such as syrup on its lemon zest, comes to thousands.</summary>
+    public static Limit<Percent> Share { get; } = new("share-outside-limits", Percent.FromValue(0.001), Percent.FromValue(100_000));
+
     /// <summary>From here on a home kitchen is left behind: a hint, no error.</summary>
     public static Mass LargeDough { get; } = Mass.FromKilograms(20);
 

@@ -23,6 +23,9 @@ public sealed record Line
     /// <summary>The household measure the mass was read from; null when the author weighed.</summary>
     public Household? Household { get; init; }
 
+    /// <summary>The percentage of its part's base that the mass was typed as; null when the author weighed or measured.</summary>
+    public Percent? Share { get; init; }
+
     /// <summary>Conditions as typed, lower case: "boiled", "peeled", "mashed", "soft", "raw".</summary>
     public IReadOnlyList<string> Conditions { get; init; } = [];
 

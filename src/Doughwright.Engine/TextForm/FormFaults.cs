@@ -51,6 +51,7 @@ internal static class FormFaults
     public const string LidNotUnderstood = "lid-not-understood";
 
     public const string BaseUnknownLine = "base-unknown-line";
+    public const string PercentWithoutBase = "percent-without-base";
     public const string SwapNotUnderstood = "swap-not-understood";
     public const string SwapOfUnknownPart = "swap-of-unknown-part";
     public const string KeepingNotUnderstood = "keeping-not-understood";

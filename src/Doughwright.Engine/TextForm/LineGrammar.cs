@@ -5,7 +5,7 @@ using Doughwright.Engine.Recipes;
 namespace Doughwright.Engine.TextForm;
 
 /// <summary>
-/// What stands behind the name of a line: QUANTITY[, word]*. "160 g, boiled, peeled, mashed", "all of it, at 28 C", "100 g, boiling".
+/// What stands behind the name of a line: QUANTITY[, word]*. "160 g, boiled, peeled, mashed", "12.5 %, soft", "all of it, at 28 C", "100 g, boiling".
 /// </summary>
 internal sealed class LineGrammar
 {
@@ -34,13 +34,14 @@ internal sealed class LineGrammar
         var grammar = new LineGrammar();
         var all = pieces[0].Text == AllOfIt;
         var household = all ? null : MeasureGrammar.Read(pieces[0].Text);
-        var mass = all || household is not null ? null : pieces[0].Mass();
+        var share = all || household is not null || !IsShare(pieces[0].Text) ? null : Share(pieces[0]);
+        var mass = all || household is not null || IsShare(pieces[0].Text) ? null : pieces[0].Mass();
         foreach (var piece in pieces.Skip(1))
         {
             grammar.Take(piece);
         }
 
-        if (!all && household is null && mass is null)
+        if (!all && household is null && mass is null && share is null)
         {
             return null;
         }
@@ -50,6 +51,7 @@ internal sealed class LineGrammar
             Id = Slug.Of(name),
             Name = name,
             Mass = mass,
+            Share = share,
             Typed = pieces[0].Text,
             Conditions = grammar.conditions,
             Warmth = grammar.warmth ?? LineWarmth.AsTheRoom,
@@ -59,6 +61,12 @@ internal sealed class LineGrammar
         };
         return household is null ? line : MeasureGrammar.Weigh(line, household, pieces[0], larder);
     }
+
+    /// <summary>Whether an amount is a percentage, understood or not.</summary>
+    public static bool IsShare(string typed) => typed.EndsWith('%');
+
+    private static Percent? Share(Phrase typed) =>
+        typed.AnyPercent() is { } share && typed.Holds(share, Limits.Share) ? share : null;
 
     private void Take(Phrase piece)
     {

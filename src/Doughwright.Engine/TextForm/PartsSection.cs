@@ -93,7 +93,20 @@ internal sealed class PartsSection
 
         var name = settings.Words(Name)?.Text ?? Slug.InWords(id);
         var basis = ReadBase(settings, taken.Keys);
-        return kind is { } known ? new(id, name, known, lines, entry.KeyPosition) { Base = basis } : null;
+        return kind is { } known ? Settled(new(id, name, known, lines, entry.KeyPosition) { Base = basis }, isWhole: lines.Count == taken.Count) : null;
+    }
+
+    /// <summary>Percentages become masses. A percentage of nothing is left out, and told, unless a line that was not understood may be what it is of.</summary>
+    private Component Settled(Component part, bool isWhole)
+    {
+        var settled = TypedShares.Settled(part, larder);
+        var open = settled.Lines.Where(line => line is { Share: not null, Mass: null }).ToArray();
+        foreach (var line in isWhole ? open : [])
+        {
+            log.Fault(FormFaults.PercentWithoutBase, $"{place}.{part.Id}.{line.Id}", line.Position, ("typed", line.Typed), ("line", line.Name), ("part", part.Name));
+        }
+
+        return open.Length == 0 ? settled : settled with { Lines = [.. settled.Lines.Except(open)] };
     }
 
     /// <summary>The line that the part's percentages are on.</summary>
@@ -135,7 +148,7 @@ internal sealed class PartsSection
             return line with { Uses = line.Id };
         }
 
-        if (line.Mass is not null || line.Household is not null)
+        if (line.Mass is not null || line.Household is not null || line.Share is not null)
         {
             return line;
         }

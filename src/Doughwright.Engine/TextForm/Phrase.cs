@@ -97,6 +97,18 @@ internal sealed record Phrase(string Text, Position Position, string Place, Find
     public void Fault(string kind, params (string, object)[] arguments) =>
         Log.Fault(kind, Place, Position, [("words", Text), .. arguments]);
 
+    /// <summary>Whether a value read from these words lies within its limits; told when not.</summary>
+    public bool Holds<T>(T value, Limit<T> limit) where T : struct, IComparable<T>
+    {
+        if (limit.Holds(value))
+        {
+            return true;
+        }
+
+        Log.Fault(limit.Kind, Place, Position, ("value", value), ("low", limit.Low), ("high", limit.High), ("typed", Text));
+        return false;
+    }
+
     private T? Quantity<T>(Parsed<T> parsed, QuantityKind? kind, Limit<T>? limit) where T : struct, IComparable<T>
     {
         if (parsed.Fault is { } fault)

@@ -37,7 +37,7 @@ internal static class RecipeWriter
                 .Words(PartsSection.Kind, EnumWords<ComponentKind>.Of(component.Kind) is var kind && kind == component.Id ? null : kind)
                 .Words(PartsSection.Name, component.Name == Slug.InWords(component.Id) ? null : component.Name)
                 .Words(PartsSection.Base, component.Base is { } basis ? component.Lines.FirstOrDefault(line => line.Id == basis)?.Name : null);
-            foreach (var line in component.Lines)
+            foreach (var line in TypedShares.Held(component, larder).Lines)
             {
                 part.Words(line.Name, Line(line, larder));
             }
@@ -59,7 +59,10 @@ internal static class RecipeWriter
         return steps.Mapping;
     }
 
-    private static string Line(Line line, Larder larder)
+    private static string Line(Line line, Larder larder) => string.Join(", ", [MeasureGrammar.Typed(line, larder) ?? Quantity(line), .. Rest(line)]);
+
+    /// <summary>What a line says behind its amount: its condition, how warm it goes in, what it counts as, what was weighed.</summary>
+    public static IEnumerable<string> Rest(Line line)
     {
         var warmth = line.Warmth.Kind switch
         {
@@ -70,8 +73,8 @@ internal static class RecipeWriter
             _ => null,
         };
         var role = line.CountsAs is { } counts ? $"{LineGrammar.CountsAs} {counts}" : null;
-        string?[] words = [MeasureGrammar.Typed(line, larder) ?? Quantity(line), .. line.Conditions, warmth, role, line.Weighed is { } weighed ? Weighed(weighed) : null];
-        return string.Join(", ", words.OfType<string>());
+        string?[] words = [.. line.Conditions, warmth, role, line.Weighed is { } weighed ? Weighed(weighed) : null];
+        return words.OfType<string>();
     }
 
     private static string Weighed(Weighed weighed)
@@ -81,7 +84,8 @@ internal static class RecipeWriter
     }
 
     /// <summary>What was typed, as long as it still says the mass.</summary>
-    private static string Quantity(Line line) => line.Mass is not { } mass ? LineGrammar.AllOfIt
+    private static string Quantity(Line line) => line.Share is { } share ? QuantityText.TryPercent(line.Typed).Value == share ? line.Typed : $"{NumberText.Exact(share.Value)} %"
+        : line.Mass is not { } mass ? LineGrammar.AllOfIt
         : QuantityText.TryMass(line.Typed).Value == mass ? line.Typed
         : ExactText.Of(mass);
 }

@@ -60,6 +60,12 @@ internal static partial class KindScan
             Add(match.Groups["kind"].Value, "error");
         }
 
+        // A change that cannot be made is refused in the words of a finding.
+        foreach (Match match in Refusal().Matches(Engine.Value))
+        {
+            Add(match.Groups["kind"].Value, "error");
+        }
+
         return kinds;
     }
 
@@ -78,6 +84,9 @@ internal static partial class KindScan
 
     [GeneratedRegex("""(?:new|Celsius)\("(?<kind>[a-z-]+-outside-limits)\x22""")]
     private static partial Regex OutsideLimits();
+
+    [GeneratedRegex("""EditAnswer\.Refuse\(\s*"(?<kind>edit-[a-z-]+)\x22""")]
+    private static partial Regex Refusal();
 
     [GeneratedRegex("""const string (?<name>\w+) = "(?<kind>[a-z]+(?:-[a-z0-9]+)+|tab|anchor|tag|brackets|indentation|escape|circle)";""")]
     private static partial Regex Constant();

@@ -49,6 +49,12 @@ internal static class Pages
         "/recipes/tin-loaf/place?kitchen=summer&step=bulk&to=900C&measures=us",
         "/recipes/potato-rolls/ready?kitchen=mountain&start=22:00&by=5:00",
         "/recipes/night-boat-rye/ready?kitchen=summer&start=late&by=7:00&measures=us",
+        "/recipes/potato-rolls/write",
+        "/recipes/hearth-loaf/write?measures=us",
+        "/recipes/slipped-rolls/write",
+        "/new",
+        "/find?words=scald%20potato",
+        "/recipes/potato-rolls/standing",
         Nothing,
         .. Readers,
     ];
@@ -74,10 +80,13 @@ internal static class Pages
     }
 
     /// <summary>Whether a page answers to what is set on it without being loaded again.</summary>
-    public static bool HasCircuit(string path) => HasPictures(path) && !IsForReaders(path) && !path.Contains("/place?", StringComparison.Ordinal) && !path.Contains("/sides?", StringComparison.Ordinal);
+    public static bool HasCircuit(string path) => IsWritten(path)
+        || (HasPictures(path) && !IsForReaders(path) && !path.Contains("/place?", StringComparison.Ordinal) && !path.Contains("/sides?", StringComparison.Ordinal));
+
+    private static bool IsWritten(string path) => path.Contains("/write", StringComparison.Ordinal);
 
     /// <summary>Pages of one recipe that show no picture of their own: forms, frames, and questions that are refused.</summary>
-    private static readonly string[] WithoutStrip = ["/states", "/kitchen?", "/size?", "/swaps?", "/page?", "/ready?", "to=900C"];
+    private static readonly string[] WithoutStrip = ["/states", "/standing", "/kitchen?", "/size?", "/swaps?", "/page?", "/ready?", "to=900C", "/write"];
 
     /// <summary>Whether a page must show lettering in pictures.</summary>
     public static bool HasPictures(string path) =>

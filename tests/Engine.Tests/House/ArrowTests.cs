@@ -15,7 +15,7 @@ public class ArrowTests
         ["TextForm", "Formulas", "Heat"],
         ["Fermentation", "Baking"],
         ["Rehearsals"],
-        ["Remedies", "Cases", "Sides"],
+        ["Remedies", "Cases", "Sides", "Editing"],
     ];
 
     /// <summary>Arrows within a floor, each with its reason.</summary>

@@ -1,5 +1,6 @@
 using System.Net;
 using Doughwright.App.Desk.Asking;
+using Doughwright.App.Desk.Drafting;
 using Doughwright.App.Desk.Files;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Recipes;
@@ -66,7 +67,8 @@ internal static class DeskHost
     {
         services.AddRouting();
         services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(2));
-        services.AddRazorComponents().AddInteractiveServerComponents();
+        // The text of a recipe comes in one piece.
+        services.AddRazorComponents().AddInteractiveServerComponents().AddHubOptions(hub => hub.MaximumReceiveMessageSize = Guards.LargestForm);
         // Keys live as long as the desk: a page of yesterday's desk asks to be loaded again.
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
         services.AddAntiforgery(antiforgery =>
@@ -87,6 +89,7 @@ internal static class DeskHost
         services.AddSingleton<RowKey>();
         services.AddSingleton(typeof(LatestAnswers<>));
         services.AddSingleton<KeptBakes>();
+        services.AddSingleton<OpenDrafts>();
         services.AddHttpContextAccessor();
         services.AddScoped<Speaker>();
         services.AddScoped<RecipeDesk>();

@@ -16,7 +16,8 @@ internal static class OwnRecipe
     /// <summary>Address of its page; null with a fault when the title cannot be taken or the text not be written.</summary>
     /// <param name="from">The text it came from, whose comments go along.</param>
     /// <param name="grownFrom">The state of the recipe that it came from.</param>
-    public static string? Lay(Recipe recipe, string title, TextDocument? from, long? grownFrom, ShelfFolder shelf, Faults faults)
+    /// <param name="did">Key of the words for what was done.</param>
+    public static string? Lay(Recipe recipe, string title, TextDocument? from, long? grownFrom, ShelfFolder shelf, Faults faults, string did = "book.grown")
     {
         var named = recipe with { Title = title };
         if (title.Length == 0)
@@ -41,8 +42,7 @@ internal static class OwnRecipe
         try
         {
             var text = RecipeText.Write(named, from).Text;
-            var did = faults.Voice.Say("book.grown", ("title", recipe.Title));
-            return "/recipes/" + Uri.EscapeDataString(shelf.RecipeTexts.Lay(TextNames.Of(title, "recipe"), text, did, grownFrom));
+            return "/recipes/" + Uri.EscapeDataString(shelf.RecipeTexts.Lay(TextNames.Of(title, "recipe"), text, faults.Voice.Say(did, ("title", recipe.Title)), grownFrom));
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

@@ -13,6 +13,9 @@ internal sealed class ShelfClock(TimeProvider time)
     /// <summary>Day and time here.</summary>
     public DateTime Now => time.GetLocalNow().DateTime;
 
+    /// <summary>What the clock here showed at a moment.</summary>
+    public DateTime Here(DateTimeOffset moment) => TimeZoneInfo.ConvertTime(moment, time.LocalTimeZone).DateTime;
+
     /// <summary>Afternoon of the next Saturday.</summary>
     public DateTime UsualReady
     {

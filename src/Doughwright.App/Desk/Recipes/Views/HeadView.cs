@@ -12,7 +12,8 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <param name="Swaps">Address at which something is swapped.</param>
 /// <param name="Page">Address of the page for readers.</param>
 /// <param name="States">Address of its states, where the one it is in is kept.</param>
-public sealed record HeadView(string Title, Told Facts, string Beside, string Size, string Swaps, string Page, string States)
+/// <param name="Write">Address at which it is written.</param>
+public sealed record HeadView(string Title, Told Facts, string Beside, string Size, string Swaps, string Page, string States, string Write)
 {
     /// <summary>Longer titles are set smaller, so that they do not fill the page.</summary>
     private const int LongestLarge = 80;
@@ -46,6 +47,7 @@ public sealed record HeadView(string Title, Told Facts, string Beside, string Si
             ShelfAddress.InMeasures($"{address}/size", voice),
             ShelfAddress.InMeasures($"{address}/swaps", voice),
             PageAddress.Of(state.File.Name, state.Setting.Question),
-            ShelfAddress.InMeasures($"{address}/states", voice));
+            ShelfAddress.InMeasures($"{address}/states", voice),
+            ShelfAddress.InMeasures($"{address}/write", voice));
     }
 }

@@ -1,0 +1,78 @@
+using Doughwright.Engine.Editing;
+using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
+using Microsoft.AspNetCore.Components;
+
+namespace Doughwright.App.Desk.Drafting;
+
+/// <summary>What the parts of the page write with: a change goes into the book, and the whole page shows what follows from it.</summary>
+public sealed class Pen
+{
+    private readonly Manuscript manuscript;
+    private readonly Action show;
+    private readonly Func<ValueTask> toUndo;
+    private readonly HashSet<string> open = [];
+
+    internal Pen(Manuscript manuscript, MeasureSystem measures, Action show, Func<ValueTask> toUndo)
+    {
+        (this.manuscript, this.show, this.toUndo) = (manuscript, show, toUndo);
+        WeightUnit = measures == MeasureSystem.Us ? "" : "g";
+    }
+
+    /// <summary>What a bare number in a column of weights is; empty where the column has no unit of its own.</summary>
+    public string WeightUnit { get; }
+
+    /// <summary>Sets what was typed into a field.</summary>
+    /// <returns>Whether it was taken.</returns>
+    public bool Set(string field, ChangeEventArgs change, Func<Recipe, string, EditAnswer> edit)
+    {
+        var typed = change.Value?.ToString() ?? "";
+        return Do(field, typed, recipe => edit(recipe, typed));
+    }
+
+    /// <summary>Makes a change.</summary>
+    /// <param name="field">Where it is said why not, if not.</param>
+    public bool Do(string field, string typed, Func<Recipe, EditAnswer> edit)
+    {
+        var done = manuscript.Change(field, typed, edit);
+        show();
+        return done;
+    }
+
+    /// <summary>Takes something out. Its button is gone with it, so whoever used it stands at the one that puts it back.</summary>
+    public async Task TakeOut(string field, Func<Recipe, EditAnswer> edit)
+    {
+        if (Do(field, "", edit))
+        {
+            await toUndo();
+        }
+    }
+
+    /// <summary>Why what was typed into a field was not taken; null when it was.</summary>
+    public RefusedField? RefusedIn(string field) => manuscript.Refused.GetValueOrDefault(field);
+
+    /// <summary>Whether a line or part is opened in place.</summary>
+    public bool IsOpen(string place) => open.Contains(place);
+
+    /// <summary>Opens what is closed, and closes what is open.</summary>
+    public void Toggle(string place)
+    {
+        if (!open.Remove(place))
+        {
+            open.Add(place);
+        }
+
+        show();
+    }
+
+    /// <summary>What was open under one name is open under another.</summary>
+    public void Renamed(string was, string now)
+    {
+        if (open.Remove(was))
+        {
+            open.Add(now);
+        }
+
+        show();
+    }
+}

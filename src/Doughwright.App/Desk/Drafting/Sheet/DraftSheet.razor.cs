@@ -1,0 +1,80 @@
+using Doughwright.App.Desk.Drafting.Views;
+using Doughwright.App.Desk.Layout;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Publishing.Wording;
+using Microsoft.AspNetCore.Components;
+
+namespace Doughwright.App.Desk.Drafting.Sheet;
+
+/// <summary>The live part of the page: a recipe is written here, and what is taken is in the book before it is shown.</summary>
+public sealed partial class DraftSheet : ComponentBase
+{
+    private Manuscript? manuscript;
+    private ElementReference undo;
+
+    /// <summary>Name of the recipe in the book.</summary>
+    [Parameter, EditorRequired]
+    public string Name { get; set; } = "";
+
+    [Inject]
+    internal ShelfFolder Shelf { get; set; } = null!;
+
+    [Inject]
+    internal OpenDrafts Drafts { get; set; } = null!;
+
+    [Inject]
+    internal ShelfClock Clock { get; set; } = null!;
+
+    [Inject]
+    internal Speaker Speaker { get; set; } = null!;
+
+    private DraftView? View { get; set; }
+
+    private Pen? Pen { get; set; }
+
+    private Clash? Clash => manuscript?.Clash;
+
+    private string? Said => manuscript?.Said;
+
+    private Words Words => Speaker.Voice.Words;
+
+    private string ReadAddress => ShelfAddress.InMeasures($"/recipes/{Uri.EscapeDataString(Name)}", Speaker.Voice);
+
+    protected override void OnInitialized()
+    {
+        manuscript = Manuscript.Open(Name, Shelf, Drafts, Speaker.Voice);
+        if (manuscript is not null)
+        {
+            Pen = new(manuscript, Speaker.Measures, Show, () => undo.FocusAsync());
+            Lay();
+        }
+    }
+
+    private void Show()
+    {
+        Lay();
+        StateHasChanged();
+    }
+
+    private void Lay() => View = DraftView.Of(manuscript!, Pen!.IsOpen, Speaker.Voice, Clock);
+
+    private void Undo() => After(manuscript!.Undo);
+
+    private void Redo() => After(manuscript!.Redo);
+
+    private void Type(string text) => After(() => manuscript!.Type(text));
+
+    private void PutBack() => After(manuscript!.PutBack);
+
+    private void TakeOther() => After(manuscript!.TakeOther);
+
+    private void TakeMine() => After(manuscript!.TakeMine);
+
+    private void KeepBoth() => After(manuscript!.KeepBoth);
+
+    private void After(Action work)
+    {
+        work();
+        Lay();
+    }
+}

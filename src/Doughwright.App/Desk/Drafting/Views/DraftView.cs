@@ -1,0 +1,48 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Recipes.Views;
+using Doughwright.App.Desk.Shelf;
+using Doughwright.Engine.Recipes.Checks;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Desk.Drafting.Views;
+
+/// <summary>Everything the page shows of a recipe that is being written.</summary>
+/// <param name="Status">"Written down; last change 16:04."</param>
+/// <param name="Undo">What one step back takes back; null at the beginning.</param>
+/// <param name="Redo">What one step forward does again; null when nothing was taken back.</param>
+/// <param name="Parts">Null where the text in the book is not understood.</param>
+/// <param name="Steps">The method; what is closed has no fields.</param>
+/// <param name="Elsewhere">Findings that no place of the sheet took.</param>
+public sealed record DraftView(
+    string Title, string Status, string? Undo, string? Redo, MakeView? Make, IReadOnlyList<PartView>? Parts, IReadOnlyList<StepView> Steps, IReadOnlyList<FindingView> Elsewhere, TextView Text)
+{
+    internal static DraftView Of(Manuscript manuscript, Func<string, bool> isOpen, Voice voice, ShelfClock clock)
+    {
+        var file = manuscript.File;
+        var text = TextView.Of(manuscript, voice);
+        var paper = file.Paper;
+        var blank = new DraftView(
+            file.Recipe?.Title ?? file.Name,
+            StatusOf(clock.Here(paper.At), clock.Now, voice),
+            paper.Undo is { } undo ? voice.Say("write.undo", ("did", undo)) : null,
+            paper.Redo is { } redo ? voice.Say("write.redo", ("did", redo)) : null,
+            null, null, [], [], text);
+        if (file is not { Recipe: { } recipe, Formula: { } formula })
+        {
+            return blank;
+        }
+
+        var findings = new PlacedFindings(FindingList.Judged(file.Text, recipe, file.Findings, RecipeChecks.Of(recipe), formula.Findings).Open, recipe, voice);
+        PartView[] parts = [.. formula.Components.Select(part => PartView.Of(formula, part, findings, voice))];
+        var steps = StepView.All(manuscript, recipe, findings, isOpen, voice);
+        return blank with { Steps = steps, Make = MakeView.Of(formula, voice), Parts = parts, Elsewhere = findings.Rest };
+    }
+
+    private static string StatusOf(DateTime at, DateTime now, Voice voice)
+    {
+        var time = ClockWords.Time(TimeOnly.FromDateTime(at), voice);
+        return at.Date == now.Date
+            ? voice.Say("write.written", ("time", time))
+            : voice.Say("write.written-on", ("day", ClockWords.Date(DateOnly.FromDateTime(at), voice)), ("time", time));
+    }
+}

@@ -1,0 +1,57 @@
+using Doughwright.Engine.Editing;
+using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Desk.Drafting.Views;
+
+/// <summary>One thing that a step says.</summary>
+/// <param name="Key">As the text calls it.</param>
+/// <param name="Label">What it is.</param>
+/// <param name="Value">As the text writes it; empty where nothing is said.</param>
+/// <param name="Hint">How it can be written; empty where that is plain.</param>
+/// <param name="Choices">What it can be, value and name; empty for what is typed.</param>
+public sealed record StepField(string Key, string Label, string Value, string Hint, IReadOnlyList<(string Value, string Name)> Choices)
+{
+    private const string Kind = "kind";
+    private const string Part = "of";
+
+    private static readonly string[] Always = ["name", Kind, Part, "where", "hands", "ends", "measured", "tools"];
+
+    /// <summary>What a kind of step needs beside that.</summary>
+    private static readonly Dictionary<StepKind, string[]> Needs = new()
+    {
+        [StepKind.Prepare] = [],
+        [StepKind.Cook] = ["vessel"],
+        [StepKind.Scald] = ["vessel", "cover"],
+        [StepKind.Cool] = ["vessel", "depth", "cover"],
+        [StepKind.Warm] = ["vessel", "depth", "cover"],
+        [StepKind.Mix] = ["way", "vessel", "order"],
+        [StepKind.Rest] = ["vessel", "cover"],
+        [StepKind.Bulk] = ["vessel", "cover", "fold"],
+        [StepKind.Shape] = [],
+        [StepKind.Proof] = ["vessel", "trays", "cover"],
+        [StepKind.Glaze] = [],
+        [StepKind.Preheat] = ["oven"],
+        [StepKind.Bake] = ["oven", "trays", "on", "steam", "lid", "vessel"],
+        [StepKind.Finish] = [],
+    };
+
+    /// <summary>In the order in which they are said.</summary>
+    private static readonly string[] InOrder =
+        ["name", Kind, Part, "where", "vessel", "depth", "cover", "trays", "oven", "on", "steam", "lid", "hands", "way", "order", "fold", "folds", "ends", "measured", "tools"];
+
+    internal static IReadOnlyList<StepField> All(Recipe recipe, Step step, IReadOnlyDictionary<string, string> said, Voice voice)
+    {
+        string[] needed = [.. Always, .. Needs[step.Kind]];
+        // A list of folds takes the place of the one.
+        return
+        [
+            .. InOrder.Where(key => said.ContainsKey(key) || (needed.Contains(key) && !(key == "fold" && said.ContainsKey("folds"))))
+                .Select(key => new StepField(key, voice.Words["write.step." + key], said.GetValueOrDefault(key, ""), voice.Words["write.step-hint." + key], ChoicesOf(recipe, key, voice))),
+        ];
+    }
+
+    private static IReadOnlyList<(string, string)> ChoicesOf(Recipe recipe, string key, Voice voice) => key == Part
+        ? [.. recipe.Components.Select(part => (part.Id, part.Name))]
+        : StepEdits.Choices(key) is { } words ? [.. key is Kind or "where" ? [] : new[] { ("", voice.Words["write.step-unsaid"]) }, .. words.Select(word => (word, word))] : [];
+}

@@ -1,0 +1,145 @@
+using Doughwright.App.Desk.Drafting;
+using Doughwright.App.Tests.Desk.Shelf;
+using Doughwright.Engine.Editing;
+using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Wording;
+
+namespace Doughwright.App.Tests.Desk.Drafting;
+
+/// <summary>What is taken is in the book at once; what is not stays in its field; two windows lose nothing of each other.</summary>
+public sealed class ManuscriptTests : IDisposable
+{
+    private const string Rolls = "potato-rolls";
+
+    private readonly Scratch scratch = Scratch.WithTheShipped();
+    private readonly OpenDrafts drafts = new();
+
+    private static Voice Voice => new(Words.Shipped, MeasureSystem.Metric);
+
+    public void Dispose() => scratch.Dispose();
+
+    private Manuscript Open() => Manuscript.Open(Rolls, scratch.Folder, drafts, Voice)!;
+
+    private static bool Butter(Manuscript manuscript, string grams) => manuscript.Change("butter", grams, recipe => LineEdits.Weigh(recipe, "dough", "butter", grams));
+
+    private string Text => scratch.Text(Rolls);
+
+    [Fact]
+    public void Change_IsInTheBookAtOnce_AndSaysWhatItDid()
+    {
+        var manuscript = Open();
+        Assert.True(Butter(manuscript, "60"));
+        Assert.Contains("butter: 60 g, soft", Text, StringComparison.Ordinal);
+        Assert.Equal("butter 50\u00a0g to 60\u00a0g", scratch.Folder.RecipeTexts.Find(Rolls)!.Undo);
+    }
+
+    [Fact]
+    public void Undo_BringsBackEveryByte_AndRedoToo_InAnotherWindow()
+    {
+        var before = Text;
+        Butter(Open(), "60");
+        Butter(Open(), "70");
+        var last = Text;
+        Open().Undo();
+        Open().Undo();
+        Assert.Equal(before, Text);
+        Open().Redo();
+        Open().Redo();
+        Assert.Equal(last, Text);
+    }
+
+    [Fact]
+    public void RefusedValue_StaysInItsField_AndTheLastGoodOneHolds()
+    {
+        var (manuscript, before) = (Open(), Text);
+        Assert.False(Butter(manuscript, "a lot"));
+        Assert.Equal("a lot", manuscript.Refused["butter"].Typed);
+        Assert.NotEmpty(Assert.Single(manuscript.Refused["butter"].Reasons));
+        Assert.Equal(before, Text);
+        Assert.True(Butter(manuscript, "55"));
+        Assert.Empty(manuscript.Refused);
+    }
+
+    [Fact]
+    public void OtherWindow_IsShownBoth_AndTakesWhatIsThere()
+    {
+        var (mine, theirs) = (Open(), Open());
+        Butter(theirs, "60");
+        Assert.False(Butter(mine, "70"));
+        Assert.Contains("butter: 70 g", mine.Clash!.Mine, StringComparison.Ordinal);
+        Assert.Contains("butter: 60 g", mine.Clash.OtherText, StringComparison.Ordinal);
+        mine.TakeOther();
+        Assert.Null(mine.Clash);
+        Assert.Contains("butter: 60 g", mine.File.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OtherWindow_IsWrittenOver_AndStaysAStepBack()
+    {
+        var (mine, theirs) = (Open(), Open());
+        Butter(theirs, "60");
+        Butter(mine, "70");
+        mine.TakeMine();
+        Assert.Contains("butter: 70 g", Text, StringComparison.Ordinal);
+        mine.Undo();
+        Assert.Contains("butter: 60 g", Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void KeepingBoth_MakesARecipeOfTheOther()
+    {
+        var (mine, theirs) = (Open(), Open());
+        Butter(theirs, "60");
+        Butter(mine, "70");
+        mine.KeepBoth();
+        Assert.Contains("butter: 70 g", Text, StringComparison.Ordinal);
+        var grown = Assert.Single(scratch.Folder.RecipeTexts.Papers(), paper => paper.GrownFrom is not null);
+        Assert.Contains("butter: 60 g", scratch.Text(grown.Name), StringComparison.Ordinal);
+        Assert.Contains(grown.Name, mine.Said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TextThatIsUnderstood_IsWrittenDown()
+    {
+        Open().Type(Text.Replace("salt: 7 g", "salt: 8 g   # less is flat"));
+        Assert.Contains("salt: 8 g   # less is flat", Text, StringComparison.Ordinal);
+        Assert.Equal("text changed: salt: 8 g   # less is flat", scratch.Folder.RecipeTexts.Find(Rolls)!.Undo);
+    }
+
+    [Fact]
+    public void TextThatIsNotUnderstood_StaysAsItWasTyped_AlsoInAWindowThatIsOpenedAnew()
+    {
+        var before = Text;
+        var typed = before.Replace("salt: 7 g", "salt: 7");
+        Open().Type(typed);
+        var again = Open();
+        Assert.Equal(before, Text);
+        Assert.Equal(typed, again.Draft!.Text);
+        Assert.Equal("unit-missing", Assert.Single(again.DraftFaults).Kind);
+        again.Type(before.Replace("salt: 7 g", "salt: 9 g"));
+        Assert.Contains("salt: 9 g", Text, StringComparison.Ordinal);
+        Assert.Null(Open().Draft);
+    }
+
+    [Fact]
+    public void SheetChangedUnderADraft_IsNotWrittenOver()
+    {
+        var manuscript = Open();
+        manuscript.Type(Text.Replace("salt: 7 g", "salt: 7"));
+        Butter(manuscript, "60");
+        Assert.NotNull(manuscript.Draft);
+        manuscript.Type(manuscript.Draft.Text.Replace("salt: 7", "salt: 9 g"));
+        Assert.NotNull(manuscript.Clash);
+        Assert.Contains("butter: 60 g", Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void RecipeTakenOffTheShelf_LosesNothingThatWasTyped()
+    {
+        var manuscript = Open();
+        scratch.Folder.RecipeTexts.TakeAway(Rolls);
+        Butter(manuscript, "60");
+        Assert.Null(manuscript.Clash!.Other);
+        Assert.Contains("butter: 60 g", manuscript.Clash.Mine, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,102 @@
+using System.Text.RegularExpressions;
+using Doughwright.Browser.Tests.Running;
+using Microsoft.Playwright;
+
+namespace Doughwright.Browser.Tests.Journeys;
+
+/// <summary>What an author does: types into the sheet, and finds it written down in every window and after a reload.</summary>
+public class WritingJourneys(House house)
+{
+    private const string Sheet = "/recipes/tin-loaf/write";
+
+    [Fact(Timeout = Visit.Patience)]
+    public async Task ChangedPercentage_IsWrittenDown_AndTakenBackAcrossAReload()
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit(Sheet, address: desk.Address);
+        await visit.Circuit();
+        var cell = visit.Page.Locator(".cell[id^='percent-dough-']").Last;
+        var id = await cell.GetAttributeAsync("id");
+        var before = await visit.Page.Locator("#write-text").InputValueAsync();
+        await cell.FillAsync("2.5");
+        await cell.PressAsync("Tab");
+        cell = visit.Page.Locator("#" + id);
+        await Assertions.Expect(cell).ToHaveClassAsync("cell typed");
+        await Assertions.Expect(visit.Page.Locator("#write-text")).ToHaveValueAsync(new Regex(@": 2\.5 %"));
+
+        await visit.Page.ReloadAsync();
+        await visit.Circuit();
+        Assert.Equal("2.5", await visit.Page.Locator("#" + id).InputValueAsync());
+        await visit.Page.Locator(".head .btns button").First.ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("#write-text")).ToHaveValueAsync(before);
+        await visit.Page.ReloadAsync();
+        Assert.Equal(before, await visit.Page.Locator("#write-text").InputValueAsync());
+        Assert.Empty(visit.Troubles);
+    }
+
+    [Fact(Timeout = Visit.Patience)]
+    public async Task LineThatIsTypedInTheText_StandsInTheSheet_AndOneThatIsNotUnderstoodIsKept()
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit("/recipes/quayside-pan-bread/write", address: desk.Address);
+        await visit.Circuit();
+        var text = visit.Page.Locator("#write-text");
+        var before = await text.InputValueAsync();
+        await text.FillAsync(before.Replace("  dough:\n", "  dough:\n    poppy seed: 12\n"));
+        await text.PressAsync("Tab");
+        await Assertions.Expect(visit.Page.Locator("#write-faults")).ToContainTextAsync("12");
+        await visit.Page.ReloadAsync();
+        await visit.Circuit();
+        text = visit.Page.Locator("#write-text");
+        Assert.Contains("poppy seed: 12", await text.InputValueAsync(), StringComparison.Ordinal);
+        await text.FillAsync(before.Replace("  dough:\n", "  dough:\n    poppy seed: 12 g\n"));
+        await text.PressAsync("Tab");
+        await Assertions.Expect(visit.Page.Locator("#weight-dough-poppy-seed")).ToHaveValueAsync("12");
+        await visit.Page.Locator(".head .btns button").First.ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("#weight-dough-poppy-seed")).ToHaveCountAsync(0);
+        Assert.Empty(visit.Troubles);
+    }
+
+    [Fact(Timeout = Visit.Patience)]
+    public async Task TwoWindows_AreBothShown_AndSettled()
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var mine = await house.Visit("/recipes/pilot-ring/write", address: desk.Address);
+        await using var theirs = await house.Visit("/recipes/pilot-ring/write", address: desk.Address);
+        await mine.Circuit();
+        await theirs.Circuit();
+        await Typed(theirs, "#make-pieces", "3");
+        await Assertions.Expect(theirs.Page.Locator("#write-text")).ToHaveValueAsync(new Regex("make: 3 "));
+        await Typed(mine, "#make-pieces", "4");
+        await Assertions.Expect(mine.Page.Locator("#write-theirs")).ToHaveValueAsync(new Regex("make: 3 "));
+        await mine.Page.Locator("section[role=alert] .btns button").First.ClickAsync();
+        await Assertions.Expect(mine.Page.Locator("#make-pieces")).ToHaveValueAsync("3");
+        await mine.Page.Locator(".head .btns button").First.ClickAsync();
+        await Assertions.Expect(mine.Page.Locator("#make-pieces")).Not.ToHaveValueAsync("3");
+    }
+
+    [Fact(Timeout = Visit.Patience)]
+    public async Task RecipeFromNothing_BeginsOnItsSheet_AndGrowsByLinesInWords()
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit("/", address: desk.Address);
+        await visit.Page.Locator("a[href$='new']").ClickAsync();
+        await visit.Page.Locator("#new-title").FillAsync("Pier loaf");
+        await visit.Page.Locator("#new-title").PressAsync("Enter");
+        await visit.Page.WaitForURLAsync(new Regex("/recipes/pier-loaf/write"));
+        await visit.Circuit();
+        await visit.Page.Locator("#add-dough").FillAsync("water 65 %");
+        await visit.Page.Locator("#add-dough").PressAsync("Enter");
+        await Assertions.Expect(visit.Page.Locator("#weight-dough-water")).ToHaveValueAsync("325");
+        await Assertions.Expect(visit.Page.Locator("#add-dough")).ToHaveValueAsync("");
+        await Typed(visit, "#weight-dough-strong-white-flour", "400");
+        await Assertions.Expect(visit.Page.Locator("#weight-dough-water")).ToHaveValueAsync("260");
+        Assert.Empty(visit.Troubles);
+    }
+
+    private static async Task Typed(Visit visit, string field, string typed)
+    {
+        await visit.Page.Locator(field).FillAsync(typed);
+        await visit.Page.Locator(field).PressAsync("Tab");
+    }
+}
