@@ -25,6 +25,11 @@ internal sealed partial class DailyCopy(ShelfFolder shelf, TimeProvider clock, I
             {
                 NotCopied(log, problem.Path, problem.Message);
             }
+            catch (ObjectDisposedException)
+            {
+                // The book was closed: nothing is written in it any more.
+                return;
+            }
         }
         while (await timer.WaitForNextTickAsync(closing));
     }
