@@ -86,6 +86,7 @@ internal sealed class BookFile : IDisposable
     {
         lock (turn)
         {
+            ObjectDisposedException.ThrowIf(isClosed, this);
             try
             {
                 return work(connection);
@@ -113,14 +114,18 @@ internal sealed class BookFile : IDisposable
         return work(open);
     });
 
+    /// <summary>Waits for what is being done with the file, a copy for example.</summary>
     public void Dispose()
     {
-        if (!isClosed)
+        lock (turn)
         {
-            isClosed = true;
-            connection.Dispose();
-            OpenFiles.Remove(Path);
-            writer?.Dispose();
+            if (!isClosed)
+            {
+                isClosed = true;
+                connection.Dispose();
+                OpenFiles.Remove(Path);
+                writer?.Dispose();
+            }
         }
     }
 

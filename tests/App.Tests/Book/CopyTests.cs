@@ -87,6 +87,28 @@ public sealed class CopyTests : IDisposable
         Assert.Equal((3, 5), (now.Papers.States(PaperSort.Recipe, "rolls").Count, aside.Papers.States(PaperSort.Recipe, "rolls").Count));
     }
 
+    /// <summary>The library's connection is never taken away from under a copy that is being made.</summary>
+    [Fact]
+    public async Task Closing_WaitsForACopy()
+    {
+        var open = book.Open();
+        TestBook.Fill(open, 200, letters: 6000);
+        using var within = new ManualResetEventSlim();
+        var reading = Task.Run(
+            () => open.Opened.Use(file =>
+            {
+                within.Set();
+                Thread.Sleep(200);
+                return file.State;
+            }),
+            TestContext.Current.CancellationToken);
+        within.Wait(TestContext.Current.CancellationToken);
+        open.Dispose();
+        Assert.Equal(System.Data.ConnectionState.Open, await reading);
+        Assert.Throws<ObjectDisposedException>(() => open.CopyTo(book.In("late.db")));
+        Assert.False(File.Exists(book.In("late.db")));
+    }
+
     [Fact]
     public void AZeroInAText_ComesBack()
     {
