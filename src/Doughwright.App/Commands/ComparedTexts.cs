@@ -24,9 +24,9 @@ internal sealed record ComparedTexts(
     {
         var (one, other) = (Formula.Balance(first.Recipe, Larder.Shipped), Formula.Balance(second.Recipe, Larder.Shipped));
         var place = kitchen ?? second.Recipe.Home;
-        return new(
-            first.Name, first.Recipe, second.Name, second.Recipe, place, RecipeDifferences.Between(one, other),
-            Consequences.Between(one, other, Larder.Shipped, place, TestedSide.Of(first.Recipe, second.Recipe, earlier)));
+        var differences = RecipeDifferences.Between(one, other);
+        var by = differences.Count == 0 ? Tested.Each : TestedSide.Of(first.Recipe, second.Recipe, earlier);
+        return new(first.Name, first.Recipe, second.Name, second.Recipe, place, differences, Consequences.Between(one, other, Larder.Shipped, place, by));
     }
 
     public string KitchenName(Voice voice) => Kitchen.Name.Length > 0 ? Kitchen.Name : voice.Words["sides.kitchen-unnamed"];

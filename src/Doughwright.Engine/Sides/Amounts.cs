@@ -17,7 +17,7 @@ internal static class Amounts
             return one.Source.Typed == other.Source.Typed ? null : new(Aspect.Typed, one.Source.Typed, other.Source.Typed);
         }
 
-        if (one.Source.Mass is null != other.Source.Mass is null || !Close(OnFlour(first, one), OnFlour(second, other)))
+        if (one.Source.Mass is null != other.Source.Mass is null || !GoTogether(first, one, second, other))
         {
             return new(Aspect.Amount, LineAmount.Of(one), LineAmount.Of(other));
         }
@@ -46,8 +46,19 @@ internal static class Amounts
         where other is not null
         select (line, other);
 
-    /// <summary>The weight on all flour; the weight itself where there is none.</summary>
-    private static double OnFlour(Formula formula, LineFormula line) => formula.Flour.Grams > 0 ? line.Mass.Grams / formula.Flour.Grams : line.Mass.Grams;
+    /// <summary>Whether a line weighs as much on all flour in both. In another size it is weighed on a scale again, so half a step of that does not count.</summary>
+    private static bool GoTogether(Formula first, LineFormula one, Formula second, LineFormula other)
+    {
+        var (flour, changed) = (first.Flour.Grams, second.Flour.Grams);
+        if (flour <= 0 || changed <= 0)
+        {
+            return Close(one.Mass.Grams, other.Mass.Grams);
+        }
+
+        var (share, now) = (one.Mass.Grams / flour, other.Mass.Grams / changed);
+        var step = first.Recipe.Home.Scale.Grams / flour + second.Recipe.Home.Scale.Grams / changed;
+        return Close(share, now) || (!Close(flour, changed) && Math.Abs(share - now) <= step / 2);
+    }
 
     private static Mass Weight(Formula formula) =>
         formula.Dough.Grams > 0 ? formula.Dough : Mass.FromGrams(formula.Components.Sum(part => part.Mass.Grams));

@@ -26,13 +26,14 @@ public static class TestedSide
     /// <returns>The earlier one where both carry the same measurements of the same kitchen, and at least one; else each by its own.</returns>
     public static Tested Of(Recipe first, Recipe second, Tested earlier)
     {
-        var measured = first.Steps.Where(step => step.Measured is not null).ToList();
-        var again = second.Steps.Where(step => step.Measured is not null).ToList();
-        return measured.Count > 0
-            && first.Home with { Name = "" } == second.Home with { Name = "" }
-            && again.All(step => measured.Exists(was => was.Id == step.Id && was.Measured == step.Measured))
-            && measured.All(was => second.FindStep(was.Id) is not { } step || step.Measured == was.Measured)
-            ? earlier
-            : Tested.Each;
+        var (was, now) = earlier == Tested.Second ? (second, first) : (first, second);
+        return was.Home with { Name = "" } == now.Home with { Name = "" } && Carries(was, now) ? earlier : Tested.Each;
     }
+
+    /// <summary>Whether a recipe was measured otherwise than the one it came from.</summary>
+    public static bool IsMeasuredAnew(Recipe earlier, Recipe later) =>
+        later.Steps.Any(step => step.Measured is { } measured && earlier.FindStep(step.Id)?.Measured != measured);
+
+    /// <summary>At least one measurement of the earlier, and none of its own.</summary>
+    private static bool Carries(Recipe earlier, Recipe later) => later.Steps.Any(step => step.Measured is not null) && !IsMeasuredAnew(earlier, later);
 }

@@ -54,6 +54,23 @@ public class ComparedAsBakersTests
         Assert.Equal(difference.FirstNumber!.Value.Value, difference.By!.Value, 9);
     }
 
+    /// <summary>Weighed again on a scale of whole grams, three quarters of 30 g are 23 g: no other share to a baker, and the size is one difference.</summary>
+    [Fact]
+    public void AnotherSize_WeighedOnTheScale_IsOneDifference()
+    {
+        var smaller = Rolls with
+        {
+            Components = [.. Rolls.Components.Select(part => part with
+            {
+                Lines = [.. part.Lines.Select(line => line.Mass is { } mass && Math.Round(0.75 * mass.Grams, MidpointRounding.AwayFromZero) is var grams
+                    ? line with { Mass = Engine.Quantities.Mass.FromGrams(grams), Typed = FormattableString.Invariant($"{grams} g") }
+                    : line)],
+            })],
+        };
+        Assert.Equal([Aspect.Scale], From(smaller).Select(difference => difference.Aspect));
+        Assert.Equal(Rolls.Components.SelectMany(part => part.Lines).Select(line => line.Typed), RecipeDifferences.Take(Rolls, smaller, From(smaller)[0])!.Components.SelectMany(part => part.Lines).Select(line => line.Typed));
+    }
+
     [Fact]
     public void WarmthStepsAndCues_AreToldAsTheyStand()
     {

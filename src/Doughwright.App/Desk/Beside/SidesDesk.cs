@@ -55,6 +55,9 @@ internal sealed class SidesDesk
 
     public string Facts => file.Recipe?.Title is { Length: > 0 } title ? title : file.Name;
 
+    /// <summary>On the button of a row: what was there before comes back, what another recipe has is taken over.</summary>
+    public string TakeVerb => voice.Words[AreStates ? "sides.bring" : "sides.take-over"];
+
     public string ChangedNote => voice.Words[CanTake ? "sides.changed-note" : "sides.changed-note-only"];
 
     private bool AreStates => Left.State is not null && Right.State is not null;
@@ -89,7 +92,7 @@ internal sealed class SidesDesk
             return false;
         }
 
-        return states.Write(shown, text, voice.Say("sides.did", ("what", row.What), ("value", row.First.Line), ("state", Left.Name)), faults);
+        return states.Write(shown, text, voice.Say(AreStates ? "sides.did" : "sides.did-other", ("what", row.What), ("value", row.First.Under ?? row.First.Text), ("state", Left.Name)), faults);
     }
 
     private Engine.Recipes.Recipe? Taken(SideRow row) => RecipeDifferences.Take(compared!.First, compared.Second, row.Difference);

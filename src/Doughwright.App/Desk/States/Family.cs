@@ -59,7 +59,7 @@ internal sealed class Family(ShelfFolder shelf, StateDays days, Voice voice)
     private string Waiting(Recipe then, Recipe now, Recipe grown)
     {
         var missing = Untitled(then, now).Where(change => Untitled(grown, now).Any(change.IsAboutSame)).ToList();
-        var baked = voice.Words[TestedSide.Of(then, grown, Tested.First) == Tested.Each && then.Steps.Any(step => step.Measured is not null) ? "family.baked" : "family.not-baked"];
+        var baked = voice.Words[TestedSide.IsMeasuredAnew(then, grown) ? "family.baked" : "family.not-baked"];
         return missing.Count == 0
             ? voice.Say("family.follows", ("baked", baked))
             : voice.Say("family.waits", ("count", missing.Count), ("changes", Told(then, now, missing, (row, key) => voice.Say(key, ("what", row.What), ("value", row.Second.Text)))), ("baked", baked));

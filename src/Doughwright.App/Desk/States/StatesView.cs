@@ -2,6 +2,7 @@ using System.Globalization;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Book.Papers;
+using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.States;
@@ -40,7 +41,7 @@ internal sealed record StatesView(string Facts, string Stamp, IReadOnlyList<Kept
 internal sealed record KeptRowView(string Day, string Name, string Note, string? Published, string State, bool IsNow, string Beside)
 {
     public static KeptRowView Of(KeptState kept, RecipeStates states, StateDays days, string recipe, Voice voice) => new(
-        voice.Say("states.kept", ("day", days.Day(kept.At))),
+        Capital.Of(voice.Say("states.kept", ("day", days.Day(kept.At)))),
         kept.Name,
         kept.Note,
         kept.Published ? voice.Words["states.published"] : null,

@@ -189,7 +189,7 @@ public sealed class StatesPageTests
         var sweet = Said(await desk.Page("/recipes/sweet-rolls/states"));
         Assert.Contains("As the base, but: Sugar (Dough) 15.0 %.", sweet, StringComparison.Ordinal);
         Assert.Contains("It has everything that the base has changed since.", sweet, StringComparison.Ordinal);
-        Assert.Contains("nobody has measured it since it grew", sweet, StringComparison.Ordinal);
+        Assert.Contains("Nobody has measured it since it grew", sweet, StringComparison.Ordinal);
 
         scratch.Put("potato-rolls", text.Replace("golden all over", "dark all over", StringComparison.Ordinal));
         var page = await desk.Page(States);
