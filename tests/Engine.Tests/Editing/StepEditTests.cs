@@ -13,7 +13,7 @@ public class StepEditTests
     private static string[] Came(string after)
     {
         var old = Texts.PotatoRolls.Split('\n').ToList();
-        return [.. after.Split('\n').Where(line => !old.Remove(line))];
+        return [.. after.Split('\n').Where(line => line.Length > 0 && !old.Remove(line))];
     }
 
     [Theory]
