@@ -1,8 +1,8 @@
+using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Differences;
-using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Sides;
 using Doughwright.Engine.Tests.TextForm;
 using Doughwright.Engine.TextForm;
