@@ -68,7 +68,7 @@ internal sealed class OpenRun : ConductionRun
         var (conducts, holds, gives) = (lanes.Conductivity[lane], lanes.HeatCapacity[lane], lanes.Coefficient[lane]);
         var (back, front) = Walls(lane);
         var skin = rows - 1;
-        var guess = isFirst ? one[skin] : (2 * one[skin]) - two[skin];
+        var guess = isFirst ? one[skin] : Ahead(one[skin], two[skin]);
         var (loses, slope) = Evaporates(gives, guess, air);
 
         // Each row: diagonal x - below x(-1) - above x(+1) = right, eliminated from the back on.
@@ -93,6 +93,16 @@ internal sealed class OpenRun : ConductionRun
 
         var taken = (gives * (air - one[skin])) - loses - (slope * (one[skin] - guess)) + (faces.HasBack ? gives * (air - one[0]) : 0);
         (received[lane], receivedBefore[lane]) = (((Grid.SurfacePerVolume * taken) + (newer * received[lane]) + (older * receivedBefore[lane])) / rate, received[lane]);
+    }
+
+    /// <summary>
+    /// Where the skin is about to be, for the slope of its evaporation. A skin that fell far in one step does not go on falling: beyond ice as cold as its
+    /// law knows, or above water that boils, the last value is the better guess.
+    /// </summary>
+    private static double Ahead(double last, double before)
+    {
+        var ahead = (2 * last) - before;
+        return ahead is > -95 and < 120 ? ahead : last;
     }
 
     private void Eliminate(int row, double own, double below, double next, double known)

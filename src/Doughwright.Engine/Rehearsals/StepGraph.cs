@@ -106,11 +106,32 @@ internal sealed class StepGraph
             var laid = fillings.Where(filling => filling.Part == own).Select(filling => filling.Step).FirstOrDefault(-1);
             var next = laid >= 0 ? laid : Enumerable.Range(index + 1, steps.Count - index - 1)
                 .FirstOrDefault(later => !IsBeside(steps[later]) && recipe.FindComponent(worksOn[later]) is { BelongsToDough: true }, -1);
-            if (next >= 0 && !before[next].Contains(index))
+            // What needs the very step that lays it in can only come after it: a circle could not be laid on any clock.
+            if (next >= 0 && next != index && !before[next].Contains(index) && !Needs(before, index, next))
             {
                 before[next] = [.. before[next], index];
             }
         }
+    }
+
+    /// <summary>Whether a step must wait for another one, by way of whatever lies between.</summary>
+    private static bool Needs(int[][] before, int step, int other)
+    {
+        var (seen, open) = (new HashSet<int> { step }, new Stack<int>([step]));
+        while (open.TryPop(out var next))
+        {
+            foreach (var earlier in before[next].Where(seen.Add))
+            {
+                if (earlier == other)
+                {
+                    return true;
+                }
+
+                open.Push(earlier);
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Whether this is the step in which a component takes in the components it uses: its first mix, or its first step when it is never mixed.</summary>
