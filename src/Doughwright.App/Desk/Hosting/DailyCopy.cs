@@ -12,26 +12,32 @@ internal sealed partial class DailyCopy(ShelfFolder shelf, TimeProvider clock, I
 
     protected override async Task ExecuteAsync(CancellationToken closing)
     {
-        // The first page comes first.
-        await Task.Yield();
         using var timer = new PeriodicTimer(Between, clock);
-        do
+        try
         {
-            try
+            do
             {
-                await Task.Run(() => shelf.Book.CopyOfTheDay(clock.GetUtcNow()), closing);
+                // Never on the caller's thread: the first page comes first.
+                await Task.Run(Copy, closing);
             }
-            catch (BookException problem)
-            {
-                NotCopied(log, problem.Path, problem.Message);
-            }
-            catch (ObjectDisposedException)
-            {
-                // The book was closed: nothing is written in it any more.
-                return;
-            }
+            while (await timer.WaitForNextTickAsync(closing));
         }
-        while (await timer.WaitForNextTickAsync(closing));
+        catch (Exception end) when (end is ObjectDisposedException or OperationCanceledException)
+        {
+            // The desk is closing, or has closed the book: nothing is written any more.
+        }
+    }
+
+    private void Copy()
+    {
+        try
+        {
+            shelf.Book.CopyOfTheDay(clock.GetUtcNow());
+        }
+        catch (BookException problem)
+        {
+            NotCopied(log, problem.Path, problem.Message);
+        }
     }
 
     [LoggerMessage(LogLevel.Error, "The book was not copied to {Path}: {Reason}")]

@@ -70,7 +70,7 @@ public sealed partial class PageMarkupTests(OpenRecipes desk) : IClassFixture<Op
         var picked = Assert.Single(page.QuerySelectorAll<IHtmlInputElement>("input[name=kitchen]"), radio => radio.IsChecked);
         Assert.Equal("mountain", picked.Value);
         Assert.Equal("1200", ((IHtmlInputElement)page.QuerySelector("#field-altitude")!).Value);
-        Assert.EndsWith("/kitchens?kitchen=mountain", page.QuerySelector(".btns a")!.GetAttribute("href"), StringComparison.Ordinal);
+        Assert.EndsWith("/kitchens?kitchen=mountain", page.QuerySelector(".also a")!.GetAttribute("href"), StringComparison.Ordinal);
         Assert.Equal($"./doughwright rehearse {desk.Bench.Shelf.RecipeTexts.FileOf("potato-rolls")} --kitchen mountain", page.QuerySelector(".same code")!.TextContent);
     }
 
