@@ -55,6 +55,7 @@ internal static class Pages
         "/new",
         "/find?words=scald%20potato",
         "/recipes/potato-rolls/standing",
+        "/book?look=yes",
         Nothing,
         .. Readers,
     ];
