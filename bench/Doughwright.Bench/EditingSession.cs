@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Doughwright.Browser.Tests.Running;
 using Microsoft.Playwright;
 
 namespace Doughwright.Bench;
@@ -30,7 +31,7 @@ internal static class EditingSession
             {
                 await desk.StandardOutput.ReadLineAsync();
                 using var driver = await Playwright.CreateAsync();
-                await using var browser = await driver.Chromium.LaunchAsync(new() { ExecutablePath = Environment.GetEnvironmentVariable("CHROMIUM") ?? "chromium", Args = ["--no-sandbox"] });
+                await using var browser = await driver.Chromium.LaunchAsync(new() { ExecutablePath = Chromium.Path, Args = ["--no-sandbox"] });
                 await Edit(await browser.NewPageAsync(), $"http://127.0.0.1:{port}{Sheet}", minutes, ask);
                 return 0;
             }
