@@ -58,6 +58,7 @@ internal static class Pages
         "/larder",
         "/larder?words=strong%20flour&measures=us",
         "/larder/butter-unsalted",
+        "/book?look=yes",
         Nothing,
         .. Readers,
     ];
