@@ -17,11 +17,12 @@ internal static class LiveProse
     public static IReadOnlyList<LivePiece> Pieces(string prose, string? step, Rehearsal here, Voice voice) =>
     [
         .. ProsePiece.Of(prose).Select(piece => piece.Name is { } words && LiveNames.Find(here.Recipe, words, step) is { } name
-            ? new LivePiece(Text(LiveValue.Of(name, here), voice), name)
+            ? new LivePiece(Said(LiveValue.Of(name, here), voice), name)
             : new LivePiece(piece.Text, null)),
     ];
 
-    private static string Text(object? value, Voice voice) => value switch
+    /// <summary>A value as it stands in prose; words of their own where it is not known.</summary>
+    public static string Said(object? value, Voice voice) => value switch
     {
         null => voice.Words["live.not-known"],
         Dial dial => voice.Dial(dial.Here),
