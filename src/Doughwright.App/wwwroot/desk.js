@@ -12,6 +12,17 @@ export function setAddress(address) {
   }
 }
 
+/** Puts the name of a value into the bracket that is open at the caret, as if it had been typed. */
+export function insertName(id, name) {
+  const field = document.getElementById(id);
+  const caret = field?.selectionStart ?? 0;
+  const open = caret === 0 ? -1 : field.value.lastIndexOf('[', caret - 1);
+  if (open < 0) return;
+  field.focus();
+  field.setSelectionRange(open, caret + (field.value[caret] === ']' ? 1 : 0));
+  document.execCommand('insertText', false, `[${name}]`);
+}
+
 document.addEventListener('change', event => {
   const form = event.target.closest?.('form[data-live]');
   if (form?.checkValidity()) form.requestSubmit();
@@ -33,6 +44,14 @@ document.addEventListener('click', event => {
     event.preventDefault();
     location.reload();
   }
+});
+
+// Where a list stands under a field, the arrows move in the list and Enter takes from it. What that means is the desk's to say; the caret stays.
+document.addEventListener('keydown', event => {
+  const picks = event.target.dataset?.picks;
+  if (!picks || event.isComposing) return;
+  const moves = picks === 'open' && ['ArrowDown', 'ArrowUp', 'Escape', 'Enter'].includes(event.key);
+  if (moves || (event.key === 'Enter' && event.target.localName === 'input')) event.preventDefault();
 });
 
 // When the page begins to answer, it is laid anew. Whoever is in a field or at the content by then stays there, with what was typed.

@@ -66,7 +66,8 @@ internal static class TypedLine
         return null;
     }
 
-    private static bool IsAmount(string typed) => typed == LineGrammar.AllOfIt || QuantityText.TryMass(typed).Ok
+    /// <summary>Whether words are an amount by themselves: "50 g", "12.5 %", "2 tbsp", "all of it".</summary>
+    public static bool IsAmount(string typed) => typed == LineGrammar.AllOfIt || QuantityText.TryMass(typed).Ok
         || (LineGrammar.IsShare(typed) && QuantityText.TryPercent(typed).Ok) || MeasureGrammar.Read(typed) is not null;
 
     public static string Tidy(string typed) => string.Join(' ', typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));

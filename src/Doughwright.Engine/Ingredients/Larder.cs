@@ -131,11 +131,15 @@ public sealed class Larder
     /// Rows whose names are like a phrase, the likest first: for a person to choose from. Slips of the finger, other word orders and words about packs and
     /// preparation are forgiven; whether something is raw or cooked counts. Of "gluten-free flour" only names that say "gluten-free" are given.
     /// </summary>
-    public IReadOnlyList<LarderHit> Search(string phrase, Region? region = null, int most = 10)
+    public IReadOnlyList<LarderHit> Search(string phrase, Region? region = null, int most = 10) => Found(phrase, region ?? Region, most, isTyping: false);
+
+    /// <summary>The same for a phrase that is still being typed: its last word may be the beginning of any longer one. "bu" gives butter.</summary>
+    public IReadOnlyList<LarderHit> Complete(string phrase, int most = 10) => Found(phrase, Region, most, isTyping: true);
+
+    private LarderHit[] Found(string phrase, Region? region, int most, bool isTyping)
     {
-        region ??= Region;
-        var mine = own.Count == 0 ? [] : new NameSearch([.. own.Values.Select(each => LarderName.Of(each.Name, each, [], [], ""))]).Find(phrase, region, most);
-        return [.. mine.Concat(search.Find(phrase, region, most)).OrderByDescending(hit => hit.Likeness).Take(most)];
+        var mine = own.Count == 0 ? [] : new NameSearch([.. own.Values.Select(each => LarderName.Of(each.Name, each, [], [], ""))]).Find(phrase, region, most, isTyping);
+        return [.. mine.Concat(search.Find(phrase, region, most, isTyping)).OrderByDescending(hit => hit.Likeness).Take(most)];
     }
 
     // An author's own "butter" is no match for "butter, vegan": such a row says in its name what it is not.

@@ -15,6 +15,7 @@ internal sealed class NameSearch
     // Words around a name: they count for little when they find nothing.
     private const double AroundWeight = 0.15;
     private const double PrefixLikeness = 0.75;
+    private const int ShortestBeginning = 4;
     private const double ConditionBonus = 0.08;
     private const double ConditionNotSaid = 0.06;
 
@@ -59,7 +60,8 @@ internal sealed class NameSearch
     }
 
     /// <summary>Rows by likeness, the likest first; of equal ones the one with the shorter name.</summary>
-    public IReadOnlyList<LarderHit> Find(string phrase, Region? region, int most)
+    /// <param name="isTyping">Whether the last word is still being typed: then it may be the beginning of any longer one.</param>
+    public IReadOnlyList<LarderHit> Find(string phrase, Region? region, int most, bool isTyping = false)
     {
         var asked = WithoutAmount(Phrase.Words(phrase)).Distinct().ToArray();
         if (asked.Length == 0)
@@ -70,7 +72,7 @@ internal sealed class NameSearch
         var excluded = Exclusion.In(Phrase.Words(phrase));
         // "Imitation vanilla" is no answer to "imitation butter".
         HashSet<string> subject = excluded.Count == 0 ? [] : [.. asked.Except(excluded.SelectMany(claim => claim.Split(' ')))];
-        var like = asked.Select(Likenesses).ToArray();
+        var like = asked.Select((word, i) => Likenesses(word, isTyping && i == asked.Length - 1 ? 1 : ShortestBeginning)).ToArray();
         var askedWeights = asked.Select((word, i) => WeightOf(word, like[i])).ToArray();
         var total = askedWeights.Sum();
         var joined = string.Concat(asked);
@@ -99,7 +101,7 @@ internal sealed class NameSearch
                 .ThenBy(each => each.Value.Name.Normal.Length)
                 .ThenBy(each => each.Value.Name.Normal, StringComparer.Ordinal)
                 .Take(most)
-                .Select(each => new LarderHit(each.Key, each.Value.Name.Name, each.Value.Score, each.Value.Name.Note)),
+                .Select(each => new LarderHit(each.Key, each.Value.Name.Name, each.Value.Score, each.Value.Name.Note) { When = each.Value.Name.StandsAlone ? [] : each.Value.Name.When }),
         ];
     }
 
@@ -158,7 +160,8 @@ internal sealed class NameSearch
     }
 
     /// <summary>The words of the larder that a word may be: itself, what it begins, and what it is but for a letter or two.</summary>
-    private Dictionary<int, double> Likenesses(string asked)
+    /// <param name="shortest">Letters from which on a word is taken for a beginning.</param>
+    private Dictionary<int, double> Likenesses(string asked, int shortest)
     {
         var like = new Dictionary<int, double>();
         var slips = Slips(asked.Length);
@@ -169,7 +172,7 @@ internal sealed class NameSearch
             {
                 like[i] = 1;
             }
-            else if (asked.Length >= 4 && word.StartsWith(asked, StringComparison.Ordinal))
+            else if (asked.Length >= shortest && word.StartsWith(asked, StringComparison.Ordinal))
             {
                 like[i] = PrefixLikeness;
             }

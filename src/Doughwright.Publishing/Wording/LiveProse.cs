@@ -17,9 +17,12 @@ internal static class LiveProse
     public static IReadOnlyList<LivePiece> Pieces(string prose, string? step, Rehearsal here, Voice voice) =>
     [
         .. ProsePiece.Of(prose).Select(piece => piece.Name is { } words && LiveNames.Find(here.Recipe, words, step) is { } name
-            ? new LivePiece(Said(LiveValue.Of(name, here), voice), name)
+            ? new LivePiece(Read(name, here, voice), name)
             : new LivePiece(piece.Text, null)),
     ];
+
+    /// <summary>What stands in the place of one name.</summary>
+    public static string Read(LiveName name, Rehearsal here, Voice voice) => Said(LiveValue.Of(name, here), voice);
 
     /// <summary>A value as it stands in prose; words of their own where it is not known.</summary>
     public static string Said(object? value, Voice voice) => value switch

@@ -1,9 +1,11 @@
+using Doughwright.App.Commands;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Book.Papers;
 using Doughwright.Engine.Editing;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
@@ -21,6 +23,8 @@ internal sealed class Manuscript
     private readonly Voice voice;
     private readonly Dictionary<string, RefusedField> refused = [];
     private Rehearsal? atHome;
+    private IReadOnlyList<Finding>? findings;
+    private Offers? offers;
 
     private Manuscript(RecipeFile file, ShelfFolder shelf, OpenDrafts drafts, Voice voice)
     {
@@ -44,6 +48,14 @@ internal sealed class Manuscript
 
     /// <summary>Rehearsed in the kitchen it was tested in, once for each state; null where there is no recipe.</summary>
     public Rehearsal? AtHome => atHome ??= File.Formula is { } formula ? Rehearser.Rehearse(formula, Larder.Shipped, Request.Home, lanes: 1) : null;
+
+    /// <summary>Findings of what is written, without those that its author accepts.</summary>
+    public IReadOnlyList<Finding> Findings => findings ??= File is { Recipe: { } recipe, Formula: { } formula }
+        ? FindingList.Judged(File.Text, recipe, File.Findings, RecipeChecks.Of(recipe), formula.Findings).Open
+        : File.Findings;
+
+    /// <summary>What can be done about the findings.</summary>
+    public Offers Offers => offers ??= File.IsWhole ? Offers.Of(Findings, File.Recipe) : Offers.None;
 
     /// <summary>What happened that no field is the place for.</summary>
     public string? Said { get; private set; }
@@ -90,6 +102,29 @@ internal sealed class Manuscript
             Write(text, TextDifference.Words(File.Text, text, voice), draft.From, TextField, text);
         }
     }
+
+    /// <summary>Carries a way out of a finding out; the state is called by what it does.</summary>
+    /// <param name="way">Id of one of the offers.</param>
+    public void Mend(string way)
+    {
+        Said = null;
+        if (Offers.All.FirstOrDefault(offer => offer.Id == way) is not { } remedy)
+        {
+            Said = voice.Words["write.way-gone"];
+            return;
+        }
+
+        var (text, verb) = (remedy.CarryOut(File.Text), RemedyWords.Verb(remedy, voice));
+        if (File.Recipe is not null && RecipeText.Read(text) is not { Understood: true, Recipe: not null })
+        {
+            Said = voice.Say("write.way-not-carried", ("verb", verb));
+            return;
+        }
+
+        Write(text, verb, File.Paper.State, MendField, "");
+    }
+
+    private const string MendField = "write-way";
 
     /// <summary>Field of the text as a whole.</summary>
     public const string TextField = "write-text";
@@ -200,7 +235,7 @@ internal sealed class Manuscript
 
     private void Take(RecipeFile file)
     {
-        (File, atHome) = (file, null);
+        (File, atHome, findings, offers) = (file, null, null, null);
         if (drafts.Of(file.Name) is { } draft)
         {
             Hold(draft);

@@ -1,6 +1,7 @@
 using Doughwright.Engine.Editing;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Rehearsals;
 using Microsoft.AspNetCore.Components;
 
 namespace Doughwright.App.Desk.Drafting;
@@ -21,6 +22,20 @@ public sealed class Pen
 
     /// <summary>What a bare number in a column of weights is; empty where the column has no unit of its own.</summary>
     public string WeightUnit { get; }
+
+    /// <summary>The recipe as it is in the book; null where its text is not understood.</summary>
+    internal Recipe? Recipe => manuscript.File.Recipe;
+
+    /// <summary>The recipe rehearsed at home; null where its text is not understood.</summary>
+    internal Rehearsal? AtHome => manuscript.AtHome;
+
+    /// <summary>Carries a way out of a finding out.</summary>
+    /// <param name="way">Its id.</param>
+    public void Mend(string way)
+    {
+        manuscript.Mend(way);
+        show();
+    }
 
     /// <summary>Sets what was typed into a field.</summary>
     /// <returns>Whether it was taken.</returns>

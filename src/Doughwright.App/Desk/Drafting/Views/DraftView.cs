@@ -1,7 +1,5 @@
-using Doughwright.App.Commands;
 using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.App.Desk.Shelf;
-using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Drafting.Views;
@@ -32,7 +30,7 @@ public sealed record DraftView(
             return blank;
         }
 
-        var findings = new PlacedFindings(FindingList.Judged(file.Text, recipe, file.Findings, RecipeChecks.Of(recipe), formula.Findings).Open, recipe, voice);
+        var findings = new PlacedFindings(manuscript.Findings, manuscript.Offers, recipe, voice);
         PartView[] parts = [.. formula.Components.Select(part => PartView.Of(formula, part, findings, voice))];
         var steps = StepView.All(manuscript, recipe, findings, isOpen, voice);
         return blank with { Steps = steps, Make = MakeView.Of(formula, voice), Parts = parts, Elsewhere = findings.Rest };

@@ -1,3 +1,5 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Mending;
 using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Wording;
@@ -5,10 +7,11 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.App.Desk.Drafting.Views;
 
 /// <summary>Findings by the place that they stand beside.</summary>
-internal sealed class PlacedFindings(IReadOnlyList<Finding> findings, Recipe recipe, Voice voice)
+/// <param name="offers">What can be done about them.</param>
+internal sealed class PlacedFindings(IReadOnlyList<Finding> findings, Offers offers, Recipe recipe, Voice voice)
 {
     private readonly List<(string Place, FindingView View)> left =
-        [.. findings.Zip(FindingView.All(findings, recipe, voice), (finding, view) => (finding.Place, view))];
+        [.. findings.Zip(FindingView.All(findings, recipe, voice), (finding, view) => (finding.Place, view with { Ways = WayView.All(offers, finding, voice) }))];
 
     /// <summary>Those of a place and of what lies in it.</summary>
     public IReadOnlyList<FindingView> Take(string place)
