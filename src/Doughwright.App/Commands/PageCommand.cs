@@ -22,7 +22,7 @@ internal static class PageCommand
             return Answer.None;
         }
 
-        var made = MadePage.Of(recipe, read.File.Text, read.Findings, read.Kitchen, read.KitchenFindings, run.Voice);
+        var made = MadePage.Of(recipe, read.File.Text, read.Findings, read.Kitchen, read.KitchenFindings, read.File.Notes, run.Voice);
         return PageFile.Write(folder!, recipe.Title, made.Bytes, given.Faults) is { } written
             ? new(Output(run, recipe, written, made), "", CommandRun.CodeOf(made.Findings))
             : Answer.None;

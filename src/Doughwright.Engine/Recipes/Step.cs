@@ -87,6 +87,9 @@ public sealed record Step
     /// <summary>Prose for the reader, as written.</summary>
     public string? Words { get; init; }
 
+    /// <summary>Names of teaching notes of the book that belong here, as written.</summary>
+    public IReadOnlyList<string> Learn { get; init; } = [];
+
     public required Position Position { get; init; }
 
     /// <summary>The variant with this id, or null.</summary>

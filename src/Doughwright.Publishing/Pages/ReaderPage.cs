@@ -1,5 +1,6 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Notes;
 using Doughwright.Publishing.Pages.Making;
 using Doughwright.Publishing.Pages.Markup;
 using Doughwright.Publishing.Pages.Parts;
@@ -20,9 +21,10 @@ internal static class ReaderPage
 
     /// <summary>The whole page.</summary>
     /// <param name="findings">All findings of the recipe and its rehearsal.</param>
-    public static string Write(PageRun run, IReadOnlyList<Finding> findings, PageStamp stamp, Words words, MeasureSystem measures)
+    /// <param name="linked">Notes of the book that its steps link to; null for a text of no book.</param>
+    public static string Write(PageRun run, IReadOnlyList<Finding> findings, PageStamp stamp, Words words, MeasureSystem measures, IReadOnlyList<LinkedNote>? linked = null)
     {
-        var content = ContentMaker.Of(run, findings, stamp, words, measures);
+        var content = ContentMaker.Of(run, findings, linked ?? [], stamp, words, measures);
         return Write(content, stamp, new(words, measures));
     }
 
@@ -49,6 +51,7 @@ internal static class ReaderPage
 
                 RoomPart.Write(body, content, voice);
                 FinePart.Write(body, content, voice);
+                NotesPart.Write(body, content, voice);
             }
         }
 

@@ -1,6 +1,7 @@
 using Doughwright.Engine.Formulas.Swaps;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Notes;
 using Doughwright.Publishing.Pages.Measures;
 using Doughwright.Publishing.Pages.Method;
 using Doughwright.Publishing.Pages.Rooms;
@@ -14,7 +15,8 @@ namespace Doughwright.Publishing.Pages.Making;
 internal static class ContentMaker
 {
     /// <param name="findings">All findings of the recipe and its rehearsal.</param>
-    public static PageContent Of(PageRun run, IReadOnlyList<Finding> findings, PageStamp stamp, Words words, MeasureSystem measures)
+    /// <param name="linked">Notes of the book that the steps link to.</param>
+    public static PageContent Of(PageRun run, IReadOnlyList<Finding> findings, IReadOnlyList<LinkedNote> linked, PageStamp stamp, Words words, MeasureSystem measures)
     {
         var here = run.Here;
         var recipe = here.Recipe;
@@ -23,6 +25,7 @@ internal static class ContentMaker
         var total = here.Total is { } all ? Fives.Near(all.Likely) : (Duration?)null;
         var parts = new PartsMaker(here, both);
         var tools = ToolsMaker.Of(recipe, live, both);
+        var notes = NoteMaker.Of(linked, here, both);
         return new()
         {
             Title = recipe.Title,
@@ -35,7 +38,8 @@ internal static class ContentMaker
             Rooms = run.Rooms is { } rooms ? new RoomMaker(here, both).Of(rooms) : null,
             Parts = parts.All(),
             HasNoMeasure = parts.All().Any(part => part.Lines.Any(line => line.First == words["page.no-measure"] || line.Second == words["page.no-measure"])),
-            Steps = new StepMaker(here, both).All(),
+            Steps = new StepMaker(here, both, notes.AtSteps).All(),
+            Notes = notes.All,
             DoneWhen = words["page.done-when"],
             Tools = tools.Tools,
             Without = tools.Others,

@@ -5,4 +5,8 @@ namespace Doughwright.Publishing.Pages.Method;
 /// <param name="Time">When it begins, whose time it takes, how long.</param>
 /// <param name="Paragraphs">What to do.</param>
 /// <param name="Cue">What is seen when it is done; null when the recipe does not say.</param>
-internal sealed record PageStep(string Name, string Time, IReadOnlyList<string> Paragraphs, string? Cue);
+internal sealed record PageStep(string Name, string Time, IReadOnlyList<string> Paragraphs, string? Cue)
+{
+    /// <summary>Places of the notes that belong to it, and what they are called.</summary>
+    public IReadOnlyList<(string Id, string Title)> Notes { get; init; } = [];
+}
