@@ -7,7 +7,7 @@ public sealed partial class EveryAddress : TheoryData<string>
 {
     public EveryAddress()
     {
-        AddRange([.. All()]);
+        AddRange(All().ToArray());
         Add("/_blazor/negotiate?negotiateVersion=1");
         Add("/_blazor/disconnect");
     }
