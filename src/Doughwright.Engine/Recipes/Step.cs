@@ -87,6 +87,9 @@ public sealed record Step
     /// <summary>Prose for the reader, as written.</summary>
     public string? Words { get; init; }
 
+    /// <summary>Photos of it, in the order in which they are shown.</summary>
+    public IReadOnlyList<Photo> Photos { get; init; } = [];
+
     public required Position Position { get; init; }
 
     /// <summary>The variant with this id, or null.</summary>

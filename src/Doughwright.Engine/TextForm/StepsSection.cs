@@ -8,7 +8,7 @@ internal static class StepsSection
     public const string Of = "of";
     public const string Order = "order";
 
-    private static readonly string[] Keys = [StepKeys.Name, KindWord.Key, Of, .. StepKeys.All.Skip(1), Order, VariantsSection.Key];
+    private static readonly string[] Keys = [StepKeys.Name, KindWord.Key, Of, .. StepKeys.All.Skip(1), Order, PhotoGrammar.Key, VariantsSection.Key];
 
     public static IReadOnlyList<Step> Read(TextMapping? mapping, PartsSection parts, string place, FindingLog log)
     {
@@ -38,6 +38,7 @@ internal static class StepsSection
         var step = StepKeys.Over(blank, section, kind) with
         {
             Order = part is not null && section.Items(Order) is { } order ? orders.Read(order, part) : [],
+            Photos = PhotoGrammar.Read(section),
         };
         step = step with { Variants = VariantsSection.Read(section, step, kind, orders) };
         return kind is null || part is null ? null : step;

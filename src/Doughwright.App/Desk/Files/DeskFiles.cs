@@ -1,3 +1,4 @@
+using Doughwright.App.Desk.Photos;
 using Doughwright.App.Desk.Preview;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Publishing.Wording;
@@ -14,10 +15,14 @@ internal static class DeskFiles
 {
     private const string Name = "name";
 
+    /// <summary>Digits of the names that texts give photos: shorter ones could be guessed.</summary>
+    private const int ShortestPhotoName = 16;
+
     public static void MapFiles(this IEndpointRouteBuilder app)
     {
         app.MapGet(PageAddress.Route, PageFor);
         app.MapGet(PictureAddress.Route, PictureFor);
+        app.MapGet(PhotoAddress.Route, PhotoFor);
     }
 
     /// <summary>The page for readers, to be looked at or to be saved. What of the address was refused is told by the page of the desk around it.</summary>
@@ -55,6 +60,21 @@ internal static class DeskFiles
         }
 
         await Give(context, asked.ContentType, made.Bytes, asked.FileName);
+    }
+
+    /// <summary>A photo of the book. What stands under a hash never changes, so the browser keeps it.</summary>
+    private static async Task PhotoFor(HttpContext context)
+    {
+        if (NameOf(context) is not { Length: >= ShortestPhotoName } name || ShelfOf(context).Book.Photos.Find(name) is not { } photo)
+        {
+            context.Response.StatusCode = StatusCodes.Status404NotFound;
+            return;
+        }
+
+        context.Response.ContentType = photo.Type;
+        context.Response.ContentLength = photo.Bytes.Length;
+        context.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
+        await context.Response.Body.WriteAsync(photo.Bytes, context.RequestAborted);
     }
 
     private static void AnswerHeadersOf(HttpContext context, string policy) => Hosting.AnswerHeaders.AllowInside(context, policy);

@@ -14,7 +14,7 @@ namespace Doughwright.Publishing.Pages.Making;
 internal static class ContentMaker
 {
     /// <param name="findings">All findings of the recipe and its rehearsal.</param>
-    public static PageContent Of(PageRun run, IReadOnlyList<Finding> findings, PageStamp stamp, Words words, MeasureSystem measures)
+    public static PageContent Of(PageRun run, IReadOnlyList<Finding> findings, PageStamp stamp, Words words, MeasureSystem measures, Func<string, byte[]?> photos)
     {
         var here = run.Here;
         var recipe = here.Recipe;
@@ -35,7 +35,8 @@ internal static class ContentMaker
             Rooms = run.Rooms is { } rooms ? new RoomMaker(here, both).Of(rooms) : null,
             Parts = parts.All(),
             HasNoMeasure = parts.All().Any(part => part.Lines.Any(line => line.First == words["page.no-measure"] || line.Second == words["page.no-measure"])),
-            Steps = new StepMaker(here, both).All(),
+            Photos = PagePhoto.All(recipe.Photos, photos),
+            Steps = new StepMaker(here, both, photos).All(),
             DoneWhen = words["page.done-when"],
             Tools = tools.Tools,
             Without = tools.Others,

@@ -5,4 +5,7 @@ namespace Doughwright.Publishing.Pages.Method;
 /// <param name="Time">When it begins, whose time it takes, how long.</param>
 /// <param name="Paragraphs">What to do.</param>
 /// <param name="Cue">What is seen when it is done; null when the recipe does not say.</param>
-internal sealed record PageStep(string Name, string Time, IReadOnlyList<string> Paragraphs, string? Cue);
+internal sealed record PageStep(string Name, string Time, IReadOnlyList<string> Paragraphs, string? Cue)
+{
+    public IReadOnlyList<PagePhoto> Photos { get; init; } = [];
+}

@@ -9,7 +9,7 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.Publishing.Pages.Method;
 
 /// <summary>Makes the steps of a page, in the order in which they begin.</summary>
-internal sealed class StepMaker(Rehearsal here, Both both)
+internal sealed class StepMaker(Rehearsal here, Both both, Func<string, byte[]?> photos)
 {
     private readonly StepFacts facts = new(here, both);
 
@@ -31,7 +31,10 @@ internal sealed class StepMaker(Rehearsal here, Both both)
         }
 
         paragraphs.AddRange(written is null ? [] : written.Variants.Select(variant => Variant(variant, written, live)));
-        return new(Capital.Of(StepName.Of(step, both.Voice)), Time(step), paragraphs, step.Cue is { Length: > 0 } cue ? live(cue) : null);
+        return new(Capital.Of(StepName.Of(step, both.Voice)), Time(step), paragraphs, step.Cue is { Length: > 0 } cue ? live(cue) : null)
+        {
+            Photos = PagePhoto.All(written?.Photos ?? [], photos),
+        };
     }
 
     /// <summary>"2:15, about 1 h 45 min (1 h 34 min to 1 h 58 min), measured".</summary>

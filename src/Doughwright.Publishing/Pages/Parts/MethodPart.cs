@@ -22,7 +22,7 @@ internal static class MethodPart
                 {
                     for (var index = 0; index < content.Steps.Count; index++)
                     {
-                        Step(page, content, index);
+                        Step(page, content, index, voice);
                     }
                 }
             }
@@ -31,7 +31,7 @@ internal static class MethodPart
         page.Line();
     }
 
-    private static void Step(Html page, PageContent content, int index)
+    private static void Step(Html page, PageContent content, int index, Voice voice)
     {
         var step = content.Steps[index];
         using (page.In("li", null, ("id", PageContent.StepId(index))))
@@ -43,6 +43,7 @@ internal static class MethodPart
                 page.Author("p", paragraph);
             }
 
+            PagePhoto.Write(page, step.Photos, voice);
             if (step.Cue is { } cue)
             {
                 using (page.In("p", "cue"))
