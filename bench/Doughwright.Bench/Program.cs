@@ -44,6 +44,11 @@ if (args is ["book"])
     return BookSpeed.Run();
 }
 
+if (args is ["editing", ..])
+{
+    return await EditingSession.Run(args is [_, var minutes] ? int.Parse(minutes, System.Globalization.CultureInfo.InvariantCulture) : 10);
+}
+
 if (args is ["section"])
 {
     return SectionSpeed.Tell();

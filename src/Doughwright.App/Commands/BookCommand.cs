@@ -9,11 +9,11 @@ namespace Doughwright.App.Commands;
 /// <summary>book backup, restore, verify, export, import: what is done with the author's book as a whole.</summary>
 internal static class BookCommand
 {
-    private const string Backup = "backup";
+    public const string Backup = "backup";
     private const string Restore = "restore";
-    private const string Verify = "verify";
+    public const string Verify = "verify";
     private const string Export = "export";
-    private const string Import = "import";
+    public const string Import = "import";
 
     private static readonly string[] Verbs = [Backup, Restore, Verify, Export, Import];
 
@@ -90,7 +90,9 @@ internal static class BookCommand
         return new(Restore, folder.Book) { File = back.From, SetAside = back.SetAside, Size = SizeOf(folder.Book) };
     }
 
-    private static BookDone Verified(string book)
+    /// <summary>A book of any form looked through, whoever writes in it meanwhile.</summary>
+    /// <exception cref="BookException">There is none, or it cannot be read at all.</exception>
+    public static BookDone Verified(string book)
     {
         var flaws = AuthorsBook.Examine(book);
         return new(Verify, book)
@@ -118,13 +120,21 @@ internal static class BookCommand
         }
 
         using var book = AuthorsBook.Open(Made(folder).Book, TimeProvider.System);
+        return TakenIn(book, from, from, faults);
+    }
+
+    /// <summary>An export taken into an open book. Null with faults when it cannot be read.</summary>
+    /// <param name="called">Its name as the author knows it.</param>
+    /// <exception cref="BookException">The book cannot be written; nothing was changed.</exception>
+    public static BookDone? TakenIn(AuthorsBook book, string from, string called, Faults faults)
+    {
         var answer = book.Import(from);
         foreach (var fault in answer.Faults)
         {
             BookFaults.Add(fault, faults);
         }
 
-        return faults.Any ? null : new(Import, folder.Book) { File = from, Done = answer.Done, Papers = answer.Papers, Size = book.Size() };
+        return faults.Any ? null : new(Import, book.Path) { File = called, Done = answer.Done, Papers = answer.Papers, Size = book.Size() };
     }
 
     private static DataFolder Made(DataFolder folder)

@@ -61,7 +61,9 @@ internal sealed class CommandRun(Given given, Options options, Stream input)
     public static (Reading Reading, IReadOnlyList<Finding> Findings, bool Understood) Understand(InputFile file)
     {
         var reading = RecipeText.Read(file.Text);
-        return (reading, [.. file.Findings, .. reading.Findings], reading.Understood && reading.Recipe is not null && file.Findings.Count == 0);
+        // Only a text of a book can link to what is not there.
+        var missing = reading.Recipe is { } recipe && file.Notes is { } notes ? notes.Missing(recipe) : [];
+        return (reading, [.. file.Findings, .. reading.Findings, .. missing], reading.Understood && reading.Recipe is not null && file.Findings.Count == 0);
     }
 
     /// <summary>The answer when a line of a text was not understood: all findings, and nothing computed.</summary>

@@ -10,6 +10,9 @@ namespace Doughwright.App.Commands;
 /// <param name="Findings">What is wrong with its bytes: it is not all UTF-8.</param>
 internal sealed record InputFile(string Name, string Text, IReadOnlyList<Finding> Findings)
 {
+    /// <summary>Notes of the book that the text lies in; null for one that lies in none.</summary>
+    public BookNotes? Notes { get; init; }
+
     /// <summary>Far more than the reader takes, so that it can say how large a text is; an endless input stops here.</summary>
     private const int MostBytes = 32 * 1024 * 1024;
 
@@ -58,7 +61,7 @@ internal sealed record InputFile(string Name, string Text, IReadOnlyList<Finding
             using var book = AuthorsBook.OpenToRead(address.Book, TimeProvider.System);
             if (book.Papers.Text(sort, address.Name) is { } text)
             {
-                return new(BookAddress.Of(address.Book, address.Name), text, []);
+                return new(BookAddress.Of(address.Book, address.Name), text, []) { Notes = BookNotes.Of(book.Papers.Texts(PaperSort.Note)) };
             }
 
             if (address.Parted is { } parted && book.Papers.Find(sort, parted.Name) is not null)
@@ -82,7 +85,7 @@ internal sealed record InputFile(string Name, string Text, IReadOnlyList<Finding
         var states = book.Papers.States(sort, address.Name);
         if (address.StateNumber is { } number && states.Any(state => state.Id == number))
         {
-            return new(BookAddress.Of(address.Book, address.Name, number), book.Papers.TextOf(number)!, []);
+            return new(BookAddress.Of(address.Book, address.Name, number), book.Papers.TextOf(number)!, []) { Notes = BookNotes.Of(book.Papers.Texts(PaperSort.Note)) };
         }
 
         faults.Add("state-not-in-book", ("given", $"@{address.State}"), ("name", address.Name), ("first", states[^1].Id), ("last", states[0].Id));

@@ -23,7 +23,7 @@ internal static class PageCommand
         }
 
         var photos = BookPhotos.Of(recipe, read.File.Name);
-        var made = MadePage.Of(recipe, read.File.Text, read.Findings, read.Kitchen, read.KitchenFindings, run.Voice, photos.GetValueOrDefault);
+        var made = MadePage.Of(recipe, read.File.Text, read.Findings, read.Kitchen, read.KitchenFindings, read.File.Notes, run.Voice, photos.GetValueOrDefault);
         return PageFile.Write(folder!, recipe.Title, made.Bytes, given.Faults) is { } written
             ? new(Output(run, recipe, written, made), "", CommandRun.CodeOf(made.Findings))
             : Answer.None;

@@ -90,6 +90,9 @@ public sealed record Step
     /// <summary>Photos of it, in the order in which they are shown.</summary>
     public IReadOnlyList<Photo> Photos { get; init; } = [];
 
+    /// <summary>Names of teaching notes of the book that belong here, as written.</summary>
+    public IReadOnlyList<string> Learn { get; init; } = [];
+
     public required Position Position { get; init; }
 
     /// <summary>The variant with this id, or null.</summary>

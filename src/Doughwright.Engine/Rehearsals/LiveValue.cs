@@ -7,7 +7,7 @@ namespace Doughwright.Engine.Rehearsals;
 public static class LiveValue
 {
     /// <summary>
-    /// A <see cref="Duration"/>, a <see cref="Temperature"/>, a <see cref="Mass"/>, a count or a <see cref="Baking.Dial"/>; null when it
+    /// A <see cref="Duration"/>, a <see cref="Temperature"/>, a <see cref="Mass"/>, a count, a <see cref="Baking.Dial"/> or words of the author; null when it
     /// cannot be worked out here: a step that never ends has no time.
     /// </summary>
     public static object? Of(LiveName name, Rehearsal rehearsal)
@@ -28,6 +28,9 @@ public static class LiveValue
             LiveKind.HandsTime => rehearsal.Hands,
             LiveKind.RoomTemperature => rehearsal.Kitchen.Air.At(Duration.Zero),
             LiveKind.BoilingPoint => rehearsal.Boils,
+            LiveKind.StepName => rehearsal.Recipe.FindStep(name.Step!)?.Name,
+            LiveKind.PartName => rehearsal.Recipe.FindComponent(name.Part!)?.Name,
+            LiveKind.StepCue => (step?.Cue ?? rehearsal.Recipe.FindStep(name.Step!)?.Cue) is { Length: > 0 } cue ? cue : null,
             _ => throw new ArgumentOutOfRangeException(nameof(name), name.Kind, "No such value."),
         };
     }

@@ -90,6 +90,9 @@ public enum Aspect
 
     /// <summary>Prose of a step.</summary>
     StepWords,
+
+    /// <summary>Notes that a step links to.</summary>
+    Learn,
     StepOrder,
 
     /// <summary>A tool on the list.</summary>

@@ -32,6 +32,7 @@ internal static class StepTraits
         new(Aspect.StepTools, step => step.Tools, (from, into) => into with { Tools = from.Tools }),
         new(Aspect.Variants, OtherWay.Of, (from, into) => into with { Variants = [.. from.Variants.Select(variant => OtherWay.Over(from, variant, into))] }),
         new(Aspect.StepWords, step => step.Words, (from, into) => into with { Words = from.Words }),
+        new(Aspect.Learn, step => step.Learn, (from, into) => into with { Learn = from.Learn }),
     ];
 
     /// <summary>One property taken over; the other ways of the step that go with it still do.</summary>

@@ -49,6 +49,7 @@ internal static class FormFaults
     public const string HearthNotUnderstood = "hearth-not-understood";
     public const string DialNotUnderstood = "dial-not-understood";
     public const string LidNotUnderstood = "lid-not-understood";
+    public const string LearnMany = "learn-many";
 
     public const string BaseUnknownLine = "base-unknown-line";
     public const string PercentWithoutBase = "percent-without-base";

@@ -1,4 +1,5 @@
 using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Recipes.Notes;
 
 namespace Doughwright.Engine.TextForm;
 
@@ -7,8 +8,9 @@ internal static class StepsSection
 {
     public const string Of = "of";
     public const string Order = "order";
+    public const string Learn = "learn";
 
-    private static readonly string[] Keys = [StepKeys.Name, KindWord.Key, Of, .. StepKeys.All.Skip(1), Order, PhotoGrammar.Key, VariantsSection.Key];
+    private static readonly string[] Keys = [StepKeys.Name, KindWord.Key, Of, .. StepKeys.All.Skip(1), Order, PhotoGrammar.Key, Learn, VariantsSection.Key];
 
     public static IReadOnlyList<Step> Read(TextMapping? mapping, PartsSection parts, string place, FindingLog log)
     {
@@ -39,9 +41,23 @@ internal static class StepsSection
         {
             Order = part is not null && section.Items(Order) is { } order ? orders.Read(order, part) : [],
             Photos = PhotoGrammar.Read(section),
+            Learn = ReadLinks(section),
         };
         step = step with { Variants = VariantsSection.Read(section, step, kind, orders) };
         return kind is null || part is null ? null : step;
+    }
+
+    /// <summary>Whether there are such notes only a book can say, so any name will do.</summary>
+    private static IReadOnlyList<string> ReadLinks(Section section)
+    {
+        var names = (section.Items(Learn) ?? []).Where(name => name.Text.Length > 0).ToArray();
+        if (names.Length > NoteLinks.MostOfStep)
+        {
+            var more = names[NoteLinks.MostOfStep];
+            more.Log.Wrong(FormFaults.LearnMany, more.Place, more.Position, ("count", names.Length), ("most", NoteLinks.MostOfStep));
+        }
+
+        return [.. names.Take(NoteLinks.MostOfStep).Select(name => name.Text)];
     }
 
     private static string? ReadPart(Section section, TextEntry entry, PartsSection parts)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Doughwright.Engine.Quantities;
+using Doughwright.Publishing.Notes;
 using Doughwright.Publishing.Pages.Method;
 
 namespace Doughwright.Publishing.Pages;
@@ -44,6 +45,9 @@ internal sealed record PageContent
 
     public required IReadOnlyList<PageStep> Steps { get; init; }
 
+    /// <summary>Teaching notes that the steps link to, each once.</summary>
+    public IReadOnlyList<PageNote> Notes { get; init; } = [];
+
     /// <summary>What stands before a cue.</summary>
     public required string DoneWhen { get; init; }
 
@@ -65,8 +69,19 @@ internal sealed record PageContent
     /// <summary>Where the figures come from.</summary>
     public required IReadOnlyList<string> Basis { get; init; }
 
+    /// <summary>Where a note stands in the page, counted from zero.</summary>
+    public static string NoteId(int index) => string.Create(CultureInfo.InvariantCulture, $"note-{index + 1}");
+
     /// <summary>Where a step stands in the page, counted from zero.</summary>
     public static string StepId(int index) => string.Create(CultureInfo.InvariantCulture, $"step-{index + 1}");
+}
+
+/// <summary>A teaching note with the values of this recipe.</summary>
+/// <param name="Id">Where it stands in the page.</param>
+internal sealed record PageNote(string Id, ToldNote Note)
+{
+    /// <summary>What it is called in the book.</summary>
+    public required string Name { get; init; }
 }
 
 /// <summary>A part of the recipe with its lines.</summary>

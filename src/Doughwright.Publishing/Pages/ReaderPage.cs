@@ -1,5 +1,6 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Notes;
 using Doughwright.Publishing.Pages.Making;
 using Doughwright.Publishing.Pages.Markup;
 using Doughwright.Publishing.Pages.Parts;
@@ -20,10 +21,12 @@ internal static class ReaderPage
 
     /// <summary>The whole page.</summary>
     /// <param name="findings">All findings of the recipe and its rehearsal.</param>
-    /// <param name="photos">The bytes of a photo by its name; null where it is not at hand.</param>
-    public static string Write(PageRun run, IReadOnlyList<Finding> findings, PageStamp stamp, Words words, MeasureSystem measures, Func<string, byte[]?> photos)
+    /// <param name="linked">Notes of the book that its steps link to; null for a text of no book.</param>
+    /// <param name="photos">The bytes of a photo by its name; null for a text of no book.</param>
+    public static string Write(
+        PageRun run, IReadOnlyList<Finding> findings, PageStamp stamp, Words words, MeasureSystem measures, IReadOnlyList<LinkedNote>? linked = null, Func<string, byte[]?>? photos = null)
     {
-        var content = ContentMaker.Of(run, findings, stamp, words, measures, photos);
+        var content = ContentMaker.Of(run, findings, linked ?? [], stamp, words, measures, photos ?? (_ => null));
         return Write(content, stamp, new(words, measures));
     }
 
@@ -50,6 +53,7 @@ internal static class ReaderPage
 
                 RoomPart.Write(body, content, voice);
                 FinePart.Write(body, content, voice);
+                NotesPart.Write(body, content, voice);
             }
         }
 

@@ -22,9 +22,10 @@ internal static class LiveProse
     ];
 
     /// <summary>What stands in the place of one name.</summary>
-    public static string Read(LiveName name, Rehearsal here, Voice voice) => Text(LiveValue.Of(name, here), voice);
+    public static string Read(LiveName name, Rehearsal here, Voice voice) => Said(LiveValue.Of(name, here), voice);
 
-    private static string Text(object? value, Voice voice) => value switch
+    /// <summary>A value as it stands in prose; words of their own where it is not known.</summary>
+    public static string Said(object? value, Voice voice) => value switch
     {
         null => voice.Words["live.not-known"],
         Dial dial => voice.Dial(dial.Here),

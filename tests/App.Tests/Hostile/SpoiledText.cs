@@ -63,7 +63,7 @@ internal static partial class SpoiledText
         var sized = SizedRecipe.Of(reading, new(new ResizeWish.Dough(Mass.FromGrams(1234))), text, found);
         Holds(text, ResizeJson.Write(stamp, sized.Resized, sized.Text, sized.Findings, Voice));
         Holds(text, SwapJson.WriteOffers(stamp, recipe, Swapping.Offer(recipe, Larder.Shipped), judged, Voice));
-        Holds(text, ReaderPage.Write(PageRun.Of(recipe, Larder.Shipped, null), all.Open, new(stamp.State, stamp.Engine, stamp.Larder), Voice.Words, Voice.Measures, _ => null));
+        Holds(text, ReaderPage.Write(PageRun.Of(recipe, Larder.Shipped, null), all.Open, new(stamp.State, stamp.Engine, stamp.Larder), Voice.Words, Voice.Measures));
         return Reached.Page;
     }
 

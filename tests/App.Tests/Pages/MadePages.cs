@@ -33,7 +33,7 @@ internal static class MadePages
         var run = PageRun.Of(recipe, Larder.Shipped, kitchen);
         var findings = FindingList.Of(text, reading.Findings, RecipeChecks.Of(recipe), run.Here.Formula.Findings, run.Here.Findings);
         var stamp = Stamp.Of(recipe);
-        return new(run, findings, ReaderPage.Write(run, findings, new(stamp.State, "0.0.0", "larder"), words ?? Words.Shipped, measures, _ => null));
+        return new(run, findings, ReaderPage.Write(run, findings, new(stamp.State, "0.0.0", "larder"), words ?? Words.Shipped, measures));
     }
 
     /// <summary>A page with what it was made from.</summary>

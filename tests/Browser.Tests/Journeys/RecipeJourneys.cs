@@ -152,7 +152,7 @@ public class RecipeJourneys(House house)
     public async Task KitchenPickedBeforeThePageAnswers_IsKept()
     {
         await using var visit = await house.Visit(Recipe);
-        await visit.Page.Locator("a.btn[href*='/kitchens']").ClickAsync();
+        await visit.Page.Locator(".also a[href*='/kitchens']").ClickAsync();
         await visit.Page.WaitForURLAsync(new Regex("/kitchens"));
         await visit.Page.Locator("main select").Nth(1).SelectOptionAsync("summer");
         await Assertions.Expect(visit.Page).ToHaveURLAsync(new Regex("second=summer"));
@@ -164,7 +164,7 @@ public class RecipeJourneys(House house)
     public async Task KitchensSideBySide_FollowWhatIsPicked()
     {
         await using var recipe = await house.Visit(Recipe);
-        var link = await recipe.Page.Locator("a.btn[href*='/kitchens']").GetAttributeAsync("href");
+        var link = await recipe.Page.Locator(".also a[href*='/kitchens']").GetAttributeAsync("href");
         await using var visit = await house.Visit(link!);
         await visit.Circuit();
         var table = visit.Page.Locator("main table").First;

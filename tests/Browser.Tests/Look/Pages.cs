@@ -55,6 +55,10 @@ internal static class Pages
         "/new",
         "/find?words=scald%20potato",
         "/recipes/potato-rolls/standing",
+        "/larder",
+        "/larder?words=strong%20flour&measures=us",
+        "/larder/butter-unsalted",
+        "/book?look=yes",
         Nothing,
         .. Readers,
     ];

@@ -67,6 +67,7 @@ internal static class OneChange
         ("trays of a step", (recipe, _) => Step(recipe, step => step with { Trays = (step.Trays ?? 0) + 1 })),
         ("tools of a step", (recipe, _) => Step(recipe, step => step with { Tools = [.. step.Tools, "a long spoon"] })),
         ("words of a step", (recipe, _) => Step(recipe, step => step with { Words = step.Words + "Once more." })),
+        ("notes of a step", (recipe, _) => Step(recipe, step => step with { Learn = [.. step.Learn, "a new note"] })),
         ("other ways", (recipe, _) => Step(recipe, step => step.Variants.Count > 0 ? step with { Variants = [] } : null)),
     ];
 

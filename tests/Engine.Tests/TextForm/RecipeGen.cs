@@ -197,12 +197,14 @@ internal static class RecipeGen
 
     private static readonly Gen<string> Tool = Pick.From("knife", "two trays", "bowl, steel");
 
+    private static readonly Gen<string> Link = Pick.From("scalding", "reading a proof", "bowls, warm and cold");
+
     private static readonly Gen<Step> Step =
         Gen.Select(
             Gen.Select(Gen.Enum<StepKind>(), Name, Gen.OneOf(Pick.From(Duration.Zero), Time), Gen.Enum<Where>(), Gen.Enum<Cover>()),
             Gen.Select(End, Measured, Vessel, Folds, Oven),
             Gen.Select(MaybeText(Prose), MaybeText(Prose), Tool.Array[0, 3], Maybe(Gen.Int[1, 9])),
-            Gen.Select(Maybe(Gen.Enum<MixingWay>()), Maybe(Gen.Int[1, 300]), InOven))
+            Gen.Select(Maybe(Gen.Enum<MixingWay>()), Maybe(Gen.Int[1, 300]), InOven, Link.Array[0, 3]))
             .Select((what, how, words, more) => new Step
             {
                 Id = "",
@@ -226,6 +228,7 @@ internal static class RecipeGen
                 Steam = more.Item3.Steam,
                 On = more.Item3.On,
                 LidOff = more.Item3.LidOff,
+                Learn = more.Item4,
                 Position = Position.None,
             });
 

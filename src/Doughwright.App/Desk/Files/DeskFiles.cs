@@ -1,6 +1,7 @@
 using Doughwright.App.Desk.Photos;
 using Doughwright.App.Desk.Preview;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.App.Desk.TheBook;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -23,6 +24,7 @@ internal static class DeskFiles
         app.MapGet(PageAddress.Route, PageFor);
         app.MapGet(PictureAddress.Route, PictureFor);
         app.MapGet(PhotoAddress.Route, PhotoFor);
+        app.MapGet(BookAddresses.Export, BookWrittenOut);
     }
 
     /// <summary>The page for readers, to be looked at or to be saved. What of the address was refused is told by the page of the desk around it.</summary>
@@ -77,6 +79,25 @@ internal static class DeskFiles
         await context.Response.Body.WriteAsync(photo.Bytes, context.RequestAborted);
     }
 
+    /// <summary>The whole book as plain files in an archive.</summary>
+    private static async Task BookWrittenOut(HttpContext context)
+    {
+        var folder = Directory.CreateTempSubdirectory();
+        try
+        {
+            var archive = Path.Join(folder.FullName, "book.zip");
+            await Task.Run(() => ShelfOf(context).Book.Export(archive), context.RequestAborted);
+            context.Response.ContentType = "application/zip";
+            context.Response.Headers.CacheControl = "no-store";
+            NameFile(context.Response, FormattableString.Invariant($"doughwright-{context.RequestServices.GetRequiredService<ShelfClock>().Now:yyyy-MM-dd}.zip"));
+            await context.Response.SendFileAsync(archive, context.RequestAborted);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
     private static void AnswerHeadersOf(HttpContext context, string policy) => Hosting.AnswerHeaders.AllowInside(context, policy);
 
     /// <param name="fileName">Name under which a browser saves it; null for what it shows.</param>
@@ -88,12 +109,17 @@ internal static class DeskFiles
         response.Headers.CacheControl = "no-store";
         if (fileName is not null)
         {
-            var disposition = new ContentDispositionHeaderValue("attachment");
-            disposition.SetHttpFileName(fileName);
-            response.Headers.ContentDisposition = disposition.ToString();
+            NameFile(response, fileName);
         }
 
         await response.Body.WriteAsync(bytes, context.RequestAborted);
+    }
+
+    private static void NameFile(HttpResponse response, string fileName)
+    {
+        var disposition = new ContentDispositionHeaderValue("attachment");
+        disposition.SetHttpFileName(fileName);
+        response.Headers.ContentDisposition = disposition.ToString();
     }
 
     private static string NameOf(HttpContext context) => context.Request.RouteValues[Name] as string ?? "";

@@ -2,6 +2,7 @@ using System.Net;
 using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Drafting;
 using Doughwright.App.Desk.Files;
+using Doughwright.App.Desk.Ingredients;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Recipes;
 using Doughwright.App.Desk.Recipes.State;
@@ -90,6 +91,7 @@ internal static class DeskHost
         services.AddSingleton(typeof(LatestAnswers<>));
         services.AddSingleton<KeptBakes>();
         services.AddSingleton<OpenDrafts>();
+        services.AddSingleton<UsedIn>();
         services.AddHttpContextAccessor();
         services.AddScoped<Speaker>();
         services.AddScoped<RecipeDesk>();

@@ -1,4 +1,6 @@
+using Doughwright.App.Desk.TheBook;
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.Features;
 
 namespace Doughwright.App.Desk.Hosting;
 
@@ -10,6 +12,9 @@ internal sealed class Guards(int port, Refusals refusals)
 {
     /// <summary>Bytes of the largest form: a recipe text and its markup.</summary>
     public const long LargestForm = 4 * 1024 * 1024;
+
+    /// <summary>Bytes of the largest export that is sent to the desk: the most that the server takes in one form. A larger one is taken in on the command line.</summary>
+    public const long LargestExport = 128 * 1024 * 1024;
 
     private readonly string[] _hosts = [$"127.0.0.1:{port}", $"localhost:{port}"];
 
@@ -29,8 +34,22 @@ internal sealed class Guards(int port, Refusals refusals)
             return refusals.OtherPage(context);
         }
 
-        return request.ContentLength > LargestForm ? refusals.TooLarge(context) : next(context);
+        var largest = LargestAt(request.Path);
+        if (request.ContentLength > largest)
+        {
+            return refusals.TooLarge(context);
+        }
+
+        if (largest != LargestForm && context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } body)
+        {
+            body.MaxRequestBodySize = largest;
+        }
+
+        return next(context);
     }
+
+    /// <summary>Bytes that may be sent to an address.</summary>
+    public static long LargestAt(PathString path) => path == BookAddresses.Page ? LargestExport : LargestForm;
 
     /// <summary>
     /// Whether a request comes from a page of the desk, as far as it must: a browser names the origin of every form and of every circuit, and says

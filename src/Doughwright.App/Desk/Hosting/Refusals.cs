@@ -16,7 +16,7 @@ internal sealed class Refusals(Words words)
     public Task OtherPage(HttpContext context) => Say(context, StatusCodes.Status403Forbidden, words["hosting.other-page"]);
 
     public Task TooLarge(HttpContext context) =>
-        Say(context, StatusCodes.Status413PayloadTooLarge, _voice.Say("hosting.too-large", ("limit", $"{Guards.LargestForm / 1024 / 1024}")));
+        Say(context, StatusCodes.Status413PayloadTooLarge, _voice.Say("hosting.too-large", ("limit", $"{Guards.LargestAt(context.Request.Path) / 1024 / 1024}")));
 
     /// <summary>Stops a form whose token is not this desk's, and gives words to what the server itself refuses. What lies nowhere has a page of its own.</summary>
     public async Task Tell(HttpContext context, RequestDelegate next)

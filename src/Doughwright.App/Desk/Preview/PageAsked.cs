@@ -44,7 +44,8 @@ internal sealed record PageAsked(RecipeFile File, Understood Read, IReadOnlyList
     /// <summary>The page as the command line writes it, the policy that lets its own style be used and nothing else, and what its file is called.</summary>
     public (MadePage Page, string Policy, string FileName) Made()
     {
-        var page = MadePage.Of(File.Recipe!, File.Text, File.Findings, Read.Request.Kitchen, Read.KitchenFindings, Voice, name => Shelf.Book.Photos.Find(name)?.Bytes);
+        var page = MadePage.Of(
+            File.Recipe!, File.Text, File.Findings, Read.Request.Kitchen, Read.KitchenFindings, File.Notes, Voice, name => Shelf.Book.Photos.Find(name)?.Bytes);
         return (page, Policy(Encoding.UTF8.GetString(page.Bytes)), PageFile.NameOf(File.Recipe!.Title));
     }
 

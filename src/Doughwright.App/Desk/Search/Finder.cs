@@ -1,6 +1,7 @@
 using System.Text;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Book.Papers;
+using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Desk.Search;
 
@@ -39,7 +40,9 @@ internal static class Finder
 
         var lines = text.ReplaceLineEndings("\n").Split('\n');
         var title = lines.Where(line => line.StartsWith(TitleKey, StringComparison.Ordinal) || line.StartsWith(KitchenKey, StringComparison.Ordinal))
-            .Select(line => line[(line.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim().Trim('"')).FirstOrDefault() is { Length: > 0 } own ? own : name;
+            .Select(line => line[(line.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim().Trim('"')).FirstOrDefault() is { Length: > 0 } own ? own
+            : sort == PaperSort.Note && NoteText.Read(text).Note is { Title.Length: > 0 } note ? note.Title
+            : name;
         var plainTitle = Plain(title);
         string[] hits = [.. lines.Where(line => wanted.Any(word => Plain(line).Contains(word, StringComparison.Ordinal))).Select(line => line.Trim().TrimStart('-', ' ')).Take(MostLines)];
         return new(sort, name, title, hits, wanted.All(word => plainTitle.Contains(word, StringComparison.Ordinal)));

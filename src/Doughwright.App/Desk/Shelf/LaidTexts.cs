@@ -13,13 +13,16 @@ internal sealed record LaidTexts(IReadOnlyList<(string Name, string Text)> Texts
     /// <param name="shipped">Name of the shipped texts of this sort, with a stroke at its end.</param>
     public static LaidTexts Of(string folder, string shipped) => Directory.Exists(folder)
         ? InFolder(new(folder))
-        : new(
-            [
-                .. EmbeddedFile.Under(typeof(LaidTexts).Assembly, Shipped + shipped).Select(name => (
-                    name[(Shipped.Length + shipped.Length)..^TextNames.Ending.Length],
-                    Encoding.UTF8.GetString(EmbeddedFile.Bytes(typeof(LaidTexts).Assembly, name)))),
-            ],
-            []);
+        : new(Shipping(shipped, TextNames.Ending), []);
+
+    /// <summary>The shipped texts of a sort.</summary>
+    /// <param name="ending">Of their names in the program.</param>
+    public static IReadOnlyList<(string Name, string Text)> Shipping(string shipped, string ending) =>
+    [
+        .. EmbeddedFile.Under(typeof(LaidTexts).Assembly, Shipped + shipped).Select(name => (
+            name[(Shipped.Length + shipped.Length)..^ending.Length],
+            Encoding.UTF8.GetString(EmbeddedFile.Bytes(typeof(LaidTexts).Assembly, name)))),
+    ];
 
     private static LaidTexts InFolder(TextFolder folder)
     {

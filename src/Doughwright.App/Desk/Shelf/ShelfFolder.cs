@@ -1,3 +1,4 @@
+using Doughwright.App.Commands;
 using Doughwright.App.Desk.Hosting;
 using Doughwright.Book;
 using Doughwright.Book.Papers;
@@ -8,11 +9,14 @@ namespace Doughwright.App.Desk.Shelf;
 /// <summary>The author's book on the desk: recipes and kitchens, each a text by its name.</summary>
 internal sealed class ShelfFolder : IDisposable
 {
+    private const string NoteEnding = ".md";
+
     private ShelfFolder(DataFolder folder, AuthorsBook book, IReadOnlyList<ShelfText> notTaken)
     {
         (Folder, Book, NotTaken) = (folder, book, notTaken);
         RecipeTexts = new(book, PaperSort.Recipe);
         KitchenTexts = new(book, PaperSort.Kitchen);
+        NoteTexts = new(book, PaperSort.Note);
     }
 
     public DataFolder Folder { get; }
@@ -22,6 +26,12 @@ internal sealed class ShelfFolder : IDisposable
     public BookTexts RecipeTexts { get; }
 
     public BookTexts KitchenTexts { get; }
+
+    /// <summary>Teaching notes.</summary>
+    public BookTexts NoteTexts { get; }
+
+    /// <summary>The notes for the recipes that link to them, each as it is when it is asked for.</summary>
+    public BookNotes Notes => new(NoteTexts.Names, name => Book.Papers.Text(PaperSort.Note, name));
 
     /// <summary>What lay in the folder when the book was made just now, and could not be laid into it.</summary>
     public IReadOnlyList<ShelfText> NotTaken { get; }
@@ -33,7 +43,7 @@ internal sealed class ShelfFolder : IDisposable
 
     /// <summary>
     /// Opens the book of a folder to write in it. A book that is made just now gets the texts that lay in the folder before there were books, and
-    /// where there are none the demo recipes and kitchens.
+    /// where there are none the demo recipes, notes and kitchens.
     /// </summary>
     /// <exception cref="IOException">The folder or its book cannot be used.</exception>
     /// <exception cref="UnauthorizedAccessException">Like it.</exception>
@@ -44,8 +54,14 @@ internal sealed class ShelfFolder : IDisposable
         try
         {
             var (recipes, kitchens) = (LaidTexts.Of(folder.Recipes, "recipes/"), LaidTexts.Of(folder.Kitchens, "kitchens/"));
+            // The demo notes belong to the demo recipes: an author's own recipes link to none of them.
+            var notes = Directory.Exists(folder.Recipes) ? [] : LaidTexts.Shipping("notes/", NoteEnding);
             var isNew = book.Papers.Fill(
-                recipes.Texts.Select(text => (PaperSort.Recipe, text.Name, text.Text)).Concat(kitchens.Texts.Select(text => (PaperSort.Kitchen, text.Name, text.Text))),
+                [
+                    .. recipes.Texts.Select(text => (PaperSort.Recipe, text.Name, text.Text)),
+                    .. kitchens.Texts.Select(text => (PaperSort.Kitchen, text.Name, text.Text)),
+                    .. notes.Select(text => (PaperSort.Note, text.Name, text.Text)),
+                ],
                 words["book.laid"]);
             return new(folder, book, isNew ? [.. recipes.NotTaken, .. kitchens.NotTaken] : []);
         }

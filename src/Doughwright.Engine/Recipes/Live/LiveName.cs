@@ -37,6 +37,15 @@ public enum LiveKind
 
     /// <summary>Where water boils.</summary>
     BoilingPoint,
+
+    /// <summary>What a step is called; only a note asks.</summary>
+    StepName,
+
+    /// <summary>What a part is called; only a note asks.</summary>
+    PartName,
+
+    /// <summary>What a person sees when a step is done, as written; only a note asks.</summary>
+    StepCue,
 }
 
 /// <summary>A value of the recipe or of its rehearsal, by the words an author writes for it in brackets: "[bulk time]".</summary>

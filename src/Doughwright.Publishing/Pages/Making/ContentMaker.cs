@@ -1,6 +1,7 @@
 using Doughwright.Engine.Formulas.Swaps;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Notes;
 using Doughwright.Publishing.Pages.Measures;
 using Doughwright.Publishing.Pages.Method;
 using Doughwright.Publishing.Pages.Rooms;
@@ -14,7 +15,10 @@ namespace Doughwright.Publishing.Pages.Making;
 internal static class ContentMaker
 {
     /// <param name="findings">All findings of the recipe and its rehearsal.</param>
-    public static PageContent Of(PageRun run, IReadOnlyList<Finding> findings, PageStamp stamp, Words words, MeasureSystem measures, Func<string, byte[]?> photos)
+    /// <param name="linked">Notes of the book that the steps link to.</param>
+    /// <param name="photos">The bytes of a photo by its name; null where it is not at hand.</param>
+    public static PageContent Of(
+        PageRun run, IReadOnlyList<Finding> findings, IReadOnlyList<LinkedNote> linked, PageStamp stamp, Words words, MeasureSystem measures, Func<string, byte[]?> photos)
     {
         var here = run.Here;
         var recipe = here.Recipe;
@@ -23,6 +27,7 @@ internal static class ContentMaker
         var total = here.Total is { } all ? Fives.Near(all.Likely) : (Duration?)null;
         var parts = new PartsMaker(here, both);
         var tools = ToolsMaker.Of(recipe, live, both);
+        var notes = NoteMaker.Of(linked, here, both);
         return new()
         {
             Title = recipe.Title,
@@ -36,7 +41,8 @@ internal static class ContentMaker
             Parts = parts.All(),
             HasNoMeasure = parts.All().Any(part => part.Lines.Any(line => line.First == words["page.no-measure"] || line.Second == words["page.no-measure"])),
             Photos = PagePhoto.All(recipe.Photos, photos),
-            Steps = new StepMaker(here, both, photos).All(),
+            Steps = new StepMaker(here, both, notes.AtSteps, photos).All(),
+            Notes = notes.All,
             DoneWhen = words["page.done-when"],
             Tools = tools.Tools,
             Without = tools.Others,

@@ -13,12 +13,15 @@ internal static class LiveValues
     /// <param name="step">Id of the step whose prose it is; null outside the steps.</param>
     public static Func<string, string> Of(Rehearsal here, Both both, string? step = null) => words =>
         string.Concat(LiveProse.Pieces(words, step, here, both.Voice).Select(piece => piece.Name is { } name
-            ? LiveValue.Of(name, here) switch
-            {
-                Temperature temperature => both.Degrees(temperature),
-                Mass mass => both.Weight(mass),
-                Dial dial => both.Dial(dial),
-                _ => piece.Text,
-            }
+            ? Said(LiveValue.Of(name, here), both) ?? piece.Text
             : piece.Text));
+
+    /// <summary>A value that has two measures in both; null for all others.</summary>
+    public static string? Said(object? value, Both both) => value switch
+    {
+        Temperature temperature => both.Degrees(temperature),
+        Mass mass => both.Weight(mass),
+        Dial dial => both.Dial(dial),
+        _ => null,
+    };
 }

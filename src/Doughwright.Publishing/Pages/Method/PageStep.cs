@@ -8,4 +8,7 @@ namespace Doughwright.Publishing.Pages.Method;
 internal sealed record PageStep(string Name, string Time, IReadOnlyList<string> Paragraphs, string? Cue)
 {
     public IReadOnlyList<PagePhoto> Photos { get; init; } = [];
+
+    /// <summary>Places of the notes that belong to it, and what they are called.</summary>
+    public IReadOnlyList<(string Id, string Title)> Notes { get; init; } = [];
 }

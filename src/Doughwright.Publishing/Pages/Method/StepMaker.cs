@@ -9,7 +9,9 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.Publishing.Pages.Method;
 
 /// <summary>Makes the steps of a page, in the order in which they begin.</summary>
-internal sealed class StepMaker(Rehearsal here, Both both, Func<string, byte[]?> photos)
+/// <param name="notes">Notes of the page by the id of the step that links to them.</param>
+/// <param name="photos">The bytes of a photo by its name; null where it is not at hand.</param>
+internal sealed class StepMaker(Rehearsal here, Both both, ILookup<string, (string Id, string Title)> notes, Func<string, byte[]?> photos)
 {
     private readonly StepFacts facts = new(here, both);
 
@@ -33,6 +35,7 @@ internal sealed class StepMaker(Rehearsal here, Both both, Func<string, byte[]?>
         paragraphs.AddRange(written is null ? [] : written.Variants.Select(variant => Variant(variant, written, live)));
         return new(Capital.Of(StepName.Of(step, both.Voice)), Time(step), paragraphs, step.Cue is { Length: > 0 } cue ? live(cue) : null)
         {
+            Notes = [.. notes[step.Id]],
             Photos = PagePhoto.All(written?.Photos ?? [], photos),
         };
     }

@@ -1,4 +1,5 @@
 using Doughwright.Publishing.Pages.Markup;
+using Doughwright.Publishing.Pages.Method;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.Publishing.Pages.Parts;
@@ -50,6 +51,24 @@ internal static class MethodPart
                 {
                     page.Put("b", content.DoneWhen).Text(" ").Author("bdi", cue);
                 }
+            }
+
+            if (step.Notes.Count > 0)
+            {
+                Notes(page, step, voice);
+            }
+        }
+    }
+
+    /// <summary>Where to read why; the notes themselves stand once, after the method.</summary>
+    private static void Notes(Html page, PageStep step, Voice voice)
+    {
+        using (page.In("p", "why-note"))
+        {
+            page.Text(voice.Words["page.see-note"]);
+            foreach (var (id, title) in step.Notes)
+            {
+                page.Text(" ").Author("a", title, null, ("href", "#" + id));
             }
         }
     }

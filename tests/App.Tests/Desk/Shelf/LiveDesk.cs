@@ -49,17 +49,17 @@ internal sealed class LiveDesk : IAsyncDisposable
     public Task<HttpResponseMessage> Begin(string address) => client.GetAsync(address, HttpCompletionOption.ResponseHeadersRead, TestContext.Current.CancellationToken);
 
     /// <summary>Sends the form of a page as a browser does: its hidden fields, the text with two signs for each new line, and the file.</summary>
-    public async Task<Answer> Send(string text = "", string fileName = "", byte[]? file = null, IHtmlDocument? from = null)
+    public async Task<Answer> Send(string text = "", string fileName = "", byte[]? file = null, IHtmlDocument? from = null, string field = "file")
     {
         var page = from ?? await Page("/open");
         using var form = new MultipartFormDataContent();
-        foreach (var field in page.QuerySelectorAll("form.openform input[type=hidden]").Cast<IHtmlInputElement>())
+        foreach (var hidden in page.QuerySelectorAll("form.openform input[type=hidden]").Cast<IHtmlInputElement>())
         {
-            form.Add(new StringContent(field.Value), field.Name!);
+            form.Add(new StringContent(hidden.Value), hidden.Name!);
         }
 
         form.Add(new StringContent(text.ReplaceLineEndings("\r\n")), "text");
-        form.Add(new ByteArrayContent(file ?? []), "file", fileName.Length == 0 ? "\"\"" : fileName);
+        form.Add(new ByteArrayContent(file ?? []), field, fileName.Length == 0 ? "\"\"" : fileName);
         using var request = new HttpRequestMessage(HttpMethod.Post, page.QuerySelector("form.openform")!.GetAttribute("action")) { Content = form };
         request.Headers.TryAddWithoutValidation("Origin", client.BaseAddress!.GetLeftPart(UriPartial.Authority));
         using var response = await client.SendAsync(request, TestContext.Current.CancellationToken);

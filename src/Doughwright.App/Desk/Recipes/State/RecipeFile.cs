@@ -5,6 +5,7 @@ using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
+using Doughwright.Publishing.Notes;
 
 namespace Doughwright.App.Desk.Recipes.State;
 
@@ -21,6 +22,12 @@ internal sealed record RecipeFile(string Name, Paper Paper, string Text, IReadOn
     /// <summary>Whether all bytes could be read: a text that was read in part is not written back.</summary>
     public required bool IsWhole { get; init; }
 
+    /// <summary>Notes of the book.</summary>
+    public required BookNotes Notes { get; init; }
+
+    /// <summary>Notes that its steps link to, as they said when they were first looked at.</summary>
+    public required Lazy<IReadOnlyList<LinkedNote>> Learn { get; init; }
+
     /// <summary>The quantities as written; only where there is a recipe.</summary>
     public Formula? Formula { get; init; }
 
@@ -32,13 +39,16 @@ internal sealed record RecipeFile(string Name, Paper Paper, string Text, IReadOn
             return null;
         }
 
-        var file = InputFile.Of(name, shelf.RecipeTexts.Read(paper));
+        var notes = shelf.Notes;
+        var file = InputFile.Of(name, shelf.RecipeTexts.Read(paper)) with { Notes = notes };
         var (reading, findings, understood) = CommandRun.Understand(file);
         var recipe = understood ? reading.Recipe : null;
         return new(name, paper, file.Text, FindingList.Of(file.Text, findings), recipe)
         {
             Reading = reading,
             IsWhole = file.Findings.Count == 0,
+            Notes = notes,
+            Learn = new(() => recipe is null ? [] : notes.LinkedFrom(recipe)),
             Formula = recipe is null ? null : Formula.Balance(recipe, Larder.Shipped),
         };
     }

@@ -1,3 +1,4 @@
+using Doughwright.App.Desk.Notes;
 using Doughwright.App.Desk.Recipes.Telling;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Rehearsals;
@@ -10,6 +11,7 @@ namespace Doughwright.App.Desk.Recipes.Views;
 internal sealed class MethodMaker(Figures figures)
 {
     private readonly Voice voice = figures.Voice;
+    private readonly ILookup<string, NoteAtStep> notes = NoteAtStep.All(figures);
 
     public static MethodView Of(Figures figures)
     {
@@ -64,7 +66,10 @@ internal sealed class MethodMaker(Figures figures)
         step.Time is { } time ? hands.Minutes == 0 ? figures.ColumnRange(time, $"steps.{step.Id}.minutes") : RestRange(time, hands) : Told.Nothing,
         MethodTarget.Of(step, figures),
         step.Cue is { } cue ? LiveProse.Of(cue, step.Id, figures.Here, voice) : "",
-        voice.Member(step.Basis));
+        voice.Member(step.Basis))
+    {
+        Notes = notes[step.Id].ToArray(),
+    };
 
     private Told Wait(RehearsedStep step, Duration hands)
     {

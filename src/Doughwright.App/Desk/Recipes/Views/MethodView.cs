@@ -1,3 +1,4 @@
+using Doughwright.App.Desk.Notes;
 using Doughwright.App.Desk.Recipes.Telling;
 
 namespace Doughwright.App.Desk.Recipes.Views;
@@ -10,4 +11,8 @@ public sealed record MethodView(IReadOnlyList<MethodRow> Rows, Told Ready, Fig H
 /// <param name="Wait">What it takes beside that; nothing for none.</param>
 /// <param name="Range">Of the waiting; nothing when it is no wider than what is printed.</param>
 /// <param name="KnownFrom">Measured, computed or stated.</param>
-public sealed record MethodRow(Told Start, string Name, Told Hands, Told Wait, Told Range, Told Target, string Cue, string KnownFrom);
+public sealed record MethodRow(Told Start, string Name, Told Hands, Told Wait, Told Range, Told Target, string Cue, string KnownFrom)
+{
+    /// <summary>Teaching notes that the step links to, with the values of what lies on the desk.</summary>
+    public IReadOnlyList<NoteAtStep> Notes { get; init; } = [];
+}

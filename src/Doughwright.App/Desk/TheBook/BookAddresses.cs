@@ -1,0 +1,9 @@
+namespace Doughwright.App.Desk.TheBook;
+
+/// <summary>Where the desk shows the book as a whole, and gives it out.</summary>
+internal static class BookAddresses
+{
+    public const string Page = "/book";
+
+    public const string Export = "/book/export";
+}

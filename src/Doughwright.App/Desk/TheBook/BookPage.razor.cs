@@ -1,0 +1,123 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.States;
+using Doughwright.App.Text;
+using Doughwright.Book;
+using Doughwright.Book.Opening;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Http;
+
+namespace Doughwright.App.Desk.TheBook;
+
+/// <summary>The book as a whole: where it lies and what is in it, copied, looked through, written out and taken in.</summary>
+public sealed partial class BookPage
+{
+    private const string Look = "look";
+
+    [Inject]
+    private TimeProvider Clock { get; set; } = null!;
+
+    /// <summary>Whether the book is to be looked through now.</summary>
+    [SupplyParameterFromQuery(Name = Look)]
+    private string? Looked { get; set; }
+
+    /// <summary>The copy that was made just now, by the name of its file.</summary>
+    [SupplyParameterFromQuery]
+    private string? Made { get; set; }
+
+    private string Holds { get; set; } = "";
+
+    private IReadOnlyList<CopyRow> Copies { get; set; } = [];
+
+    private string Copied { get; set; } = "";
+
+    private BookSaid? Said { get; set; }
+
+    private IReadOnlyList<Fault> Faults { get; set; } = [];
+
+    private static string LookAddress => $"{BookAddresses.Page}?{Look}=yes";
+
+    /// <summary>What brings a copy back when the desk is closed.</summary>
+    private string BringBack => $"./doughwright book restore --folder \"{Folder.Folder.Root}\"";
+
+    protected override async Task OnInitializedAsync()
+    {
+        if (HttpMethods.IsGet(Context.Request.Method) && Looked is not null)
+        {
+            await Carefully(() => Said = BookSaid.Of(BookCommand.Verified(Folder.Book.Path), Voice));
+        }
+
+        await Carefully(Lay);
+    }
+
+    private void Lay()
+    {
+        var (size, days) = (Folder.Book.Size(), new StateDays(Clock, Voice));
+        Holds = Voice.Say("book-holds", ("papers", size.Papers), ("states", size.States), ("kept", size.Kept), ("photos", size.Photos));
+        Copies = [.. AuthorsBook.CopiesOf(Folder.Book.Path).Select(copy => new CopyRow(days.DayAndTime(copy.At), Path.GetFileName(copy.Path)))];
+        Copied = Made is not null && Copies.Any(copy => copy.File == Made) ? Voice.Say("thebook.copied", ("file", Made)) : "";
+    }
+
+    private Task Copy() => Carefully(() =>
+        SeeThere(Speaker.To($"{BookAddresses.Page}?made={Uri.EscapeDataString(Path.GetFileName(AuthorsBook.BackUp(Folder.Book.Path, null, Clock)))}")));
+
+    private async Task TakeIn()
+    {
+        if ((await Form()).Files.GetFile("archive") is not { Length: > 0 } archive)
+        {
+            var faults = new Faults(Voice);
+            faults.Add("thebook-nothing-sent");
+            Refuse(faults);
+            return;
+        }
+
+        // The archive is looked at where it lies, under the ending by which it is known as one.
+        var beside = Path.Join(Path.GetTempPath(), Path.GetRandomFileName() + ".zip");
+        try
+        {
+            await using (var file = new FileStream(beside, FileMode.CreateNew))
+            {
+                await archive.CopyToAsync(file, Context.RequestAborted);
+            }
+
+            await Carefully(faults =>
+            {
+                if (BookCommand.TakenIn(Folder.Book, beside, Path.GetFileName(archive.FileName), faults) is { } done)
+                {
+                    Said = BookSaid.Of(done, Voice);
+                }
+            });
+            await Carefully(Lay);
+        }
+        finally
+        {
+            File.Delete(beside);
+        }
+    }
+
+    private Task Carefully(Action work) => Carefully(_ => work());
+
+    /// <summary>Does what may be long beside the desk, and tells what the book could not do.</summary>
+    private async Task Carefully(Action<Faults> work)
+    {
+        var faults = new Faults(Voice);
+        try
+        {
+            await Task.Run(() => work(faults), Context.RequestAborted);
+        }
+        catch (BookException problem)
+        {
+            BookFaults.Add(problem, faults);
+        }
+
+        if (faults.Any)
+        {
+            Refuse(faults);
+        }
+    }
+
+    private void Refuse(Faults faults)
+    {
+        Faults = faults.All;
+        Refuse();
+    }
+}
