@@ -95,19 +95,19 @@ internal static class EditingSession
     /// <returns>Milliseconds from leaving the field to the text that shows it.</returns>
     private static async Task<double> Change(IPage page, int number)
     {
-        var typed = (1 + number % 800 / 1000.0).ToString("0.000", CultureInfo.InvariantCulture);
+        var typed = (1 + number % 800 / 1000.0).ToString("0.###", CultureInfo.InvariantCulture);
         var cell = page.Locator(".cell[id^='percent-dough-']").Last;
         await cell.FillAsync(typed);
         await page.EvaluateAsync(
             """
             typed => { window.shown = new Promise(done => {
               const began = performance.now();
-              const look = () => document.querySelector('#write-text').value.includes(typed + ' %') ? done(performance.now() - began) : requestAnimationFrame(look);
+              const look = () => document.querySelector('#write-text').value.includes(': ' + typed + ' %') ? done(performance.now() - began) : requestAnimationFrame(look);
               requestAnimationFrame(look); }); }
             """,
             typed);
         await cell.PressAsync("Tab");
-        return await page.EvaluateAsync<double>("() => window.shown");
+        return await page.EvaluateAsync<double>("() => window.shown").WaitAsync(TimeSpan.FromSeconds(30));
     }
 
     private static async Task<long> Alive(string ask)

@@ -70,6 +70,7 @@ public partial class PrintTests(House house)
     {
         _ when Pages.IsForReaders(path) => 2,
         _ when path.Contains("/kitchens", StringComparison.Ordinal) => 3,
+        _ when path.StartsWith("/larder", StringComparison.Ordinal) => 3,
         _ when path.StartsWith("/recipes/", StringComparison.Ordinal) => path.Contains("free=", StringComparison.Ordinal) ? 5 : 4,
         _ => 1,
     };

@@ -21,11 +21,11 @@ public class OriginTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [Fact]
     public async Task Circuit_OfTheDesk_Opens() => Assert.Equal(101, await OpenCircuit(desk.Origin));
 
+    [Fact]
+    public void Pages_AreFound() => Assert.Superset(new HashSet<string> { "/", "/book", "/new", "/recipes/potato-rolls/states", "/recipes/potato-rolls/write" }, EveryAddress.All().ToHashSet());
+
     [Theory]
-    [InlineData("/_blazor/negotiate?negotiateVersion=1")]
-    [InlineData("/_blazor/disconnect")]
-    [InlineData("/")]
-    [InlineData("/open")]
+    [ClassData(typeof(EveryAddress))]
     public async Task Post_OfAnotherOrigin_IsRefused(string path)
     {
         var before = desk.Picture();
@@ -50,8 +50,7 @@ public class OriginTests(OpenDesk desk) : IClassFixture<OpenDesk>
     }
 
     [Theory]
-    [InlineData("/")]
-    [InlineData("/open")]
+    [ClassData(typeof(EveryAddress))]
     public async Task Post_WithoutToken_IsRefused_AndChangesNothing(string path)
     {
         var before = desk.Picture();
