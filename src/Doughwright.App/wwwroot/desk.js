@@ -128,3 +128,46 @@ new MutationObserver(() => {
     field.addEventListener('blur', () => field.dispatchEvent(new Event('change', { bubbles: true })), { once: true });
   }
 }).observe(document.body, { childList: true, subtree: true });
+
+// While the desk is away, what is typed is noted here. It comes back with the page, which loads itself again as soon as the desk answers.
+const lost = document.getElementById('components-reconnect-modal');
+const noted = 'typed-while-away';
+const away = () => ['show', 'failed', 'rejected', 'paused', 'resume-failed'].some(state => lost.classList.contains(`components-reconnect-${state}`));
+const typedAway = new Map();
+for (const kind of ['input', 'change']) {
+  document.addEventListener(kind, event => {
+    const field = event.target;
+    if (away() && field.id && field.matches('main :is(input:not([type=file], [type=hidden], [type=radio], [type=checkbox]), select, textarea)')) typedAway.set(field.id, field.value);
+  }, true);
+}
+const until = milliseconds => new Promise(done => setTimeout(done, milliseconds));
+let returning = false;
+new MutationObserver(async () => {
+  if (returning || !['failed', 'rejected', 'resume-failed'].some(state => lost.classList.contains(`components-reconnect-${state}`))) return;
+  returning = true;
+  while (!await fetch('/mark.svg', { cache: 'no-store' }).then(answer => answer.ok, () => false)) await until(1000);
+  if (typedAway.size > 0) sessionStorage.setItem(noted, JSON.stringify({ at: location.pathname, fields: [...typedAway] }));
+  location.reload();
+}).observe(lost, { attributes: true, attributeFilter: ['class'] });
+
+const back = JSON.parse(sessionStorage.getItem(noted) ?? 'null');
+sessionStorage.removeItem(noted);
+if (back?.at === location.pathname) {
+  const first = document.querySelector('main');
+  const put = () => {
+    for (const [id, value] of back.fields) {
+      const field = document.getElementById(id);
+      if (!field || field.value === value) continue;
+      field.value = value;
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+      field.dispatchEvent(new Event('change', { bubbles: true }));
+    }
+  };
+  // A page that answers is laid anew once; only then is somebody there to take it.
+  if (document.querySelector('form[method=post]')) put();
+  new MutationObserver((_, observer) => {
+    if (first.isConnected) return;
+    observer.disconnect();
+    put();
+  }).observe(document.body, { childList: true, subtree: true });
+}
