@@ -19,6 +19,7 @@ public sealed class AuthorsBook : IDisposable
         Kept = new(file, clock);
         Said = new(file, clock);
         Corrections = new(file, clock);
+        Photos = new(file, clock);
     }
 
     /// <summary>Of the file.</summary>
@@ -31,6 +32,8 @@ public sealed class AuthorsBook : IDisposable
     public SaidStore Said { get; }
 
     public CorrectionStore Corrections { get; }
+
+    public PhotoStore Photos { get; }
 
     /// <summary>The file, for what looks behind the stores.</summary>
     internal BookFile Opened => file;

@@ -22,7 +22,8 @@ internal static class PageCommand
             return Answer.None;
         }
 
-        var made = MadePage.Of(recipe, read.File.Text, read.Findings, read.Kitchen, read.KitchenFindings, read.File.Notes, run.Voice);
+        var photos = BookPhotos.Of(recipe, read.File.Name);
+        var made = MadePage.Of(recipe, read.File.Text, read.Findings, read.Kitchen, read.KitchenFindings, read.File.Notes, run.Voice, photos.GetValueOrDefault);
         return PageFile.Write(folder!, recipe.Title, made.Bytes, given.Faults) is { } written
             ? new(Output(run, recipe, written, made), "", CommandRun.CodeOf(made.Findings))
             : Answer.None;

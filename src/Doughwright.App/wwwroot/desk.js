@@ -54,6 +54,48 @@ document.addEventListener('keydown', event => {
   if (moves || (event.key === 'Enter' && event.target.localName === 'input')) event.preventDefault();
 });
 
+// A handle takes its row along. Where it is let go is told as a number of places; the desk moves it, so that there is one order.
+let lifted = null;
+const lay = () => {
+  lifted?.rows.forEach(row => row.classList.remove('lifted', 'dropbefore', 'dropafter'));
+  lifted = null;
+};
+document.addEventListener('pointerdown', event => {
+  const grip = event.target.closest?.('.grip');
+  if (!grip || event.button !== 0) return;
+  const row = grip.closest('[data-moves]');
+  const rows = [...row.parentElement.querySelectorAll(':scope > [data-moves]')];
+  const at = rows.indexOf(row);
+  grip.setPointerCapture(event.pointerId);
+  lifted = { grip, row, rows, at, to: at };
+  row.classList.add('lifted');
+});
+document.addEventListener('pointermove', event => {
+  if (!lifted) return;
+  const { row, rows, at } = lifted;
+  const others = rows.filter(other => other !== row);
+  const to = others.filter(other => {
+    const box = other.getBoundingClientRect();
+    return box.top + box.height / 2 < event.clientY;
+  }).length;
+  lifted.to = to;
+  rows.forEach(other => other.classList.remove('dropbefore', 'dropafter'));
+  if (to !== at) (to < others.length ? others[to].classList.add('dropbefore') : others.at(-1).classList.add('dropafter'));
+});
+document.addEventListener('pointerup', () => {
+  if (!lifted) return;
+  const { grip, at, to } = lifted;
+  lay();
+  if (to === at) return;
+  const field = grip.parentElement.querySelector('.dropped');
+  field.value = to - at;
+  field.dispatchEvent(new Event('change', { bubbles: true }));
+});
+document.addEventListener('pointercancel', lay);
+document.addEventListener('keydown', event => {
+  if (event.key === 'Escape') lay();
+});
+
 // When the page begins to answer, it is laid anew. Whoever is in a field or at the content by then stays there, with what was typed.
 let held = null;
 const hold = event => {

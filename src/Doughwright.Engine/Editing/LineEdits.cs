@@ -1,5 +1,6 @@
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
 
@@ -41,6 +42,36 @@ public static class LineEdits
         var now = found with { Conditions = read.Conditions, Warmth = read.Warmth, CountsAs = read.CountsAs, Weighed = read.Weighed, Mass = read.Mass };
         return new EditAnswer.Done(
             recipe.Replace(component, component.Replace(found, now)), Deed.Of("line-described", ("line", found.Name), ("from", Rest(found)), ("to", Rest(now))));
+    });
+
+    /// <summary>How warm a line goes in: "27", "80 F", "boiling", "from the fridge"; nothing typed is as the room.</summary>
+    /// <param name="unit">What a bare number is in; empty where that must be said.</param>
+    public static EditAnswer Warm(Recipe recipe, string part, string line, string typed, string unit = "C") => recipe.WithLine(part, line, (component, found) =>
+    {
+        var words = TypedLine.WithUnit(TypedLine.Tidy(typed), unit);
+        var place = Places.OfLine(part, line);
+        var now = LineWarmth.AsTheRoom;
+        if (words.Length > 0)
+        {
+            // A temperature is typed without its "at"; words for one stand alone.
+            var said = QuantityText.TryTemperature(words).Ok ? $"{StepGrammar.At} {words}" : words;
+            var (read, reasons) = TypedLine.Read(found.Name, $"{LineGrammar.AllOfIt}, {said}", place, recipe.LarderOver(Larder.Shipped));
+            if (read is null)
+            {
+                return new EditAnswer.Refused(reasons);
+            }
+
+            if (read.Conditions.Count > 0 || read.CountsAs is not null || read.Weighed is not null)
+            {
+                return EditAnswer.Refuse("edit-warmth-wanted", place, ("typed", words), ("line", found.Name));
+            }
+
+            now = read.Warmth;
+        }
+
+        var changed = component.Replace(found, found with { Warmth = now });
+        return new EditAnswer.Done(
+            recipe.Replace(component, changed), Deed.Of(words.Length == 0 ? "line-as-room" : "line-warm", ("line", found.Name), ("to", words)));
     });
 
     /// <summary>Another name; steps and base that name the line name it anew.</summary>
@@ -110,7 +141,7 @@ public static class LineEdits
             Deed.Of("line-taken-out", ("line", found.Name), ("amount", Spoken(found)), ("part", component.Name))));
 
     /// <summary>Moves a line up or down among the lines of its part.</summary>
-    /// <param name="by">-1 for up, 1 for down.</param>
+    /// <param name="by">By how many places; up is below zero.</param>
     public static EditAnswer Move(Recipe recipe, string part, string line, int by) => recipe.WithLine(part, line, (component, found) =>
         Places.Moved(component.Lines, component.Lines.ToList().IndexOf(found), by) is { } lines
             ? new EditAnswer.Done(recipe.Replace(component, component with { Lines = lines }), Deed.Of(by < 0 ? "line-up" : "line-down", ("line", found.Name), ("part", component.Name)))

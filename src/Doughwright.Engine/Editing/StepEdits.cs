@@ -37,13 +37,11 @@ public static class StepEdits
             return EditAnswer.Refuse("edit-step-gone", Places.OfStep(step), ("step", step));
         }
 
-        var words = string.Join('\n', typed.ReplaceLineEndings("\n").Split('\n').Select(line => line.TrimEnd())).Trim();
+        var words = Tidy(typed);
         var was = Said(recipe, found).GetValueOrDefault(key, "");
-        return Reread(
+        return Rereading.Of(
             recipe,
-            step,
-            entries => words.Length == 0 ? entries : [.. entries, Entry(key, words)],
-            key,
+            tree => tree.In(RecipeText.Steps, steps => steps.In(step, one => one.With(key, words.Length == 0 ? null : Entry(key, words)))),
             Deed.Of(words.Length == 0 ? "step-silent" : "step-said", ("step", found.Name), ("what", key), ("from", was), ("to", words)));
     }
 
@@ -86,7 +84,7 @@ public static class StepEdits
         : EditAnswer.Refuse("edit-step-gone", Places.OfStep(step), ("step", step));
 
     /// <summary>Moves a step up or down in the method.</summary>
-    /// <param name="by">-1 for up, 1 for down.</param>
+    /// <param name="by">By how many places; up is below zero.</param>
     public static EditAnswer Move(Recipe recipe, string step, int by)
     {
         if (recipe.FindStep(step) is not { } found)
@@ -99,39 +97,16 @@ public static class StepEdits
             : EditAnswer.Refuse("edit-at-the-end", Places.OfStep(step), ("name", found.Name));
     }
 
-    /// <summary>The recipe read again from its own text with other entries under a step; what that text cannot mean is refused with the reader's reasons.</summary>
-    private static EditAnswer Reread(Recipe recipe, string step, Func<IReadOnlyList<TextEntry>, IReadOnlyList<TextEntry>> change, string key, Deed deed)
-    {
-        var tree = RecipeWriter.Write(recipe);
-        var text = Writing.Of(With(tree, step, key, change), null).Text;
-        var known = RecipeText.Read(RecipeText.Write(recipe)).Findings.Select(finding => finding.Id).ToHashSet();
-        var reading = RecipeText.Read(text);
-        var faults = reading.Findings.Where(finding => finding.Grade == Grade.Error && !known.Contains(finding.Id)).ToArray();
-        return faults.Length > 0 || reading.Recipe is not { } changed ? new EditAnswer.Refused(faults) : new EditAnswer.Done(changed, deed);
-    }
+    internal static string Tidy(string typed) => string.Join('\n', typed.ReplaceLineEndings("\n").Split('\n').Select(line => line.TrimEnd())).Trim();
 
-    private static TextMapping With(TextMapping tree, string step, string key, Func<IReadOnlyList<TextEntry>, IReadOnlyList<TextEntry>> change) => tree with
-    {
-        Entries = [.. tree.Entries.Select(entry => entry.Key != RecipeText.Steps ? entry : entry with
-        {
-            Value = ((TextMapping)entry.Value) with
-            {
-                Entries = [.. ((TextMapping)entry.Value).Entries.Select(one => one.Key != step ? one : one with
-                {
-                    Value = ((TextMapping)one.Value) with { Entries = change([.. ((TextMapping)one.Value).Entries.Where(said => said.Key != key)]) },
-                })],
-            },
-        })],
-    };
-
-    private static TextEntry Entry(string key, string words) => new TreeBuilder() switch
+    internal static TextEntry Entry(string key, string words) => new TreeBuilder() switch
     {
         var builder when key is StepKeys.Words or StepKeys.Cue => builder.Prose(key, words).Mapping.Entries[0],
         var builder when words.Contains('\n') => builder.List(key, words.Split('\n', StringSplitOptions.RemoveEmptyEntries)).Mapping.Entries[0],
         var builder => builder.Words(key, words).Mapping.Entries[0],
     };
 
-    private static string Words(TextNode value) => value switch
+    internal static string Words(TextNode value) => value switch
     {
         TextScalar scalar => scalar.Text.Trim(),
         TextList list => string.Join('\n', list.Items.Select(item => item.Value.Text)),

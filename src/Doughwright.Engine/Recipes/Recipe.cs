@@ -31,6 +31,9 @@ public sealed record Recipe
     /// <summary>Prose for the reader, as written.</summary>
     public string? Words { get; init; }
 
+    /// <summary>Photos of the whole, in the order in which they are shown.</summary>
+    public IReadOnlyList<Photo> Photos { get; init; } = [];
+
     /// <summary>Ingredients of the author's own, as their labels say.</summary>
     public IReadOnlyList<OwnIngredient> Own { get; init; } = [];
 

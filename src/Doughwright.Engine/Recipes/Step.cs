@@ -87,6 +87,9 @@ public sealed record Step
     /// <summary>Prose for the reader, as written.</summary>
     public string? Words { get; init; }
 
+    /// <summary>Photos of it, in the order in which they are shown.</summary>
+    public IReadOnlyList<Photo> Photos { get; init; } = [];
+
     /// <summary>Names of teaching notes of the book that belong here, as written.</summary>
     public IReadOnlyList<string> Learn { get; init; } = [];
 

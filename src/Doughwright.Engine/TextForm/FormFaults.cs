@@ -56,6 +56,7 @@ internal static class FormFaults
     public const string PercentWithoutBase = "percent-without-base";
     public const string SwapNotUnderstood = "swap-not-understood";
     public const string SwapOfUnknownPart = "swap-of-unknown-part";
+    public const string PhotoNotUnderstood = "photo-not-understood";
     public const string KeepingNotUnderstood = "keeping-not-understood";
 
     public const string MeasureNotLevel = "measure-not-level";

@@ -21,7 +21,7 @@ public static class RecipeText
     internal const string Keeping = "keeping";
     internal const string Accepted = "accepted";
 
-    private static readonly string[] Keys = [FormLine.Key, Title, Region, Make, Words, Home, Tools, Own, Parts, Steps, Without, Swaps, Keeping, Accepted];
+    private static readonly string[] Keys = [FormLine.Key, Title, Region, Make, Words, PhotoGrammar.Key, Home, Tools, Own, Parts, Steps, Without, Swaps, Keeping, Accepted];
 
     /// <summary>Reads a text. Never throws for what a person wrote: all faults are findings, all at once.</summary>
     public static Reading Read(string text)
@@ -82,6 +82,7 @@ public static class RecipeText
             Region = region,
             Make = root.Words(Make) is { } make ? MakeGrammar.Read(make) : null,
             Words = root.Prose(Words),
+            Photos = PhotoGrammar.Read(root),
             Home = home,
             Tools = root.Items(Tools) is { } tools ? [.. tools.Select(tool => tool.Text)] : null,
             Own = own,

@@ -14,6 +14,7 @@ internal static class RecipeWriter
         .Words(RecipeText.Region, recipe.Region is { } region ? RegionCodes.CodeOf(region) : null)
         .Words(RecipeText.Make, recipe.Make is { } make ? Make(make) : null)
         .Prose(RecipeText.Words, recipe.Words)
+        .Photos(recipe.Photos)
         .Keys(RecipeText.Home, KitchenWriter.Home(recipe.Home))
         .List(RecipeText.Tools, recipe.Tools)
         .Keys(RecipeText.Own, OwnSection.Write(recipe.Own, recipe.Region))

@@ -15,7 +15,7 @@ internal static class StepWriter
             .Words(KindWord.Key, EnumWords<StepKind>.Of(step.Kind) is var kind && kind == step.Id ? null : kind)
             .Words(StepsSection.Of, step.Component);
         How(builder, step, Order(step, part), everything: false);
-        return builder.Items(StepsSection.Learn, step.Learn).Keys(VariantsSection.Key, Variants(step, part)).Mapping;
+        return builder.Photos(step.Photos).Items(StepsSection.Learn, step.Learn).Keys(VariantsSection.Key, Variants(step, part)).Mapping;
     }
 
     private static string[] Order(Step step, Component? part) =>

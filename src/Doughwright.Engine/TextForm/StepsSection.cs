@@ -11,7 +11,7 @@ internal static class StepsSection
     public const string Order = "order";
     public const string Learn = "learn";
 
-    private static readonly string[] Keys = [StepKeys.Name, KindWord.Key, Of, .. StepKeys.All.Skip(1), Order, Learn, VariantsSection.Key];
+    private static readonly string[] Keys = [StepKeys.Name, KindWord.Key, Of, .. StepKeys.All.Skip(1), Order, PhotoGrammar.Key, Learn, VariantsSection.Key];
 
     public static IReadOnlyList<Step> Read(TextMapping? mapping, PartsSection parts, KitchenVessels vessels, string place, FindingLog log)
     {
@@ -41,6 +41,7 @@ internal static class StepsSection
         var step = StepKeys.Over(blank, section, kind, vessels) with
         {
             Order = part is not null && section.Items(Order) is { } order ? orders.Read(order, part) : [],
+            Photos = PhotoGrammar.Read(section),
             Learn = ReadLinks(section),
         };
         step = step with { Variants = VariantsSection.Read(section, step, kind, orders, vessels) };

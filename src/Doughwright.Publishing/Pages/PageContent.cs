@@ -16,6 +16,12 @@ internal sealed record PageContent
     /// <summary>What the author says to the reader first.</summary>
     public required IReadOnlyList<string> Lead { get; init; }
 
+    /// <summary>Photos of the whole.</summary>
+    public required IReadOnlyList<PagePhoto> Photos { get; init; }
+
+    /// <summary>Whether a photo stands in the page.</summary>
+    public bool ShowsPhotos => Photos.Concat(Steps.SelectMany(step => step.Photos)).Any(photo => photo.Made is not null);
+
     /// <summary>What comes out: "10 rolls"; null when the recipe does not say.</summary>
     public required string? Yield { get; init; }
 

@@ -22,9 +22,11 @@ internal static class ReaderPage
     /// <summary>The whole page.</summary>
     /// <param name="findings">All findings of the recipe and its rehearsal.</param>
     /// <param name="linked">Notes of the book that its steps link to; null for a text of no book.</param>
-    public static string Write(PageRun run, IReadOnlyList<Finding> findings, PageStamp stamp, Words words, MeasureSystem measures, IReadOnlyList<LinkedNote>? linked = null)
+    /// <param name="photos">The bytes of a photo by its name; null for a text of no book.</param>
+    public static string Write(
+        PageRun run, IReadOnlyList<Finding> findings, PageStamp stamp, Words words, MeasureSystem measures, IReadOnlyList<LinkedNote>? linked = null, Func<string, byte[]?>? photos = null)
     {
-        var content = ContentMaker.Of(run, findings, linked ?? [], stamp, words, measures);
+        var content = ContentMaker.Of(run, findings, linked ?? [], stamp, words, measures, photos ?? (_ => null));
         return Write(content, stamp, new(words, measures));
     }
 
@@ -66,7 +68,7 @@ internal static class ReaderPage
         {
             head.Put("meta", "", null, ("charset", "utf-8")).Line();
             // Nothing is loaded and nothing runs, whatever a text may have held.
-            head.Put("meta", "", null, ("http-equiv", "Content-Security-Policy"), ("content", $"default-src 'none'; style-src {PageStyle.SourceOf(style)}; font-src data:; base-uri 'none'; form-action 'none'")).Line();
+            head.Put("meta", "", null, ("http-equiv", "Content-Security-Policy"), ("content", $"default-src 'none'; style-src {PageStyle.SourceOf(style)}; font-src data:;{(content.ShowsPhotos ? " img-src data:;" : "")} base-uri 'none'; form-action 'none'")).Line();
             head.Put("meta", "", null, ("name", "viewport"), ("content", "width=device-width, initial-scale=1")).Line();
             head.Put("meta", "", null, ("name", "generator"), ("content", $"{Generator} {stamp.Engine}")).Line();
             head.Put("title", content.Title.Length > 0 ? content.Title : voice.Words["page.untitled"]).Line();

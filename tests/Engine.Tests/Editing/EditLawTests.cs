@@ -15,7 +15,7 @@ public class EditLawTests
     private static readonly string[] Typed = ["60", "12.5", "0.1", "2 oz", "30 g rum", "butter 50 g", "7 %", "milk", "", "-1", "x: y", "1,5", "99999", "a, b # c"];
 
     private static readonly Gen<(int Text, int Part, int Line, int Kind, int Typed, int Other)> Chance =
-        Gen.Select(Gen.Int[0, 999], Gen.Int[0, 99], Gen.Int[0, 99], Gen.Int[0, 13], Gen.Int[0, 999], Gen.Int[0, 99]);
+        Gen.Select(Gen.Int[0, 999], Gen.Int[0, 99], Gen.Int[0, 99], Gen.Int[0, 21], Gen.Int[0, 999], Gen.Int[0, 99]);
 
     private static EditAnswer Change(Recipe recipe, (int Text, int Part, int Line, int Kind, int Typed, int Other) by)
     {
@@ -37,9 +37,19 @@ public class EditLawTests
             10 => PartEdits.TakeOut(recipe, part.Id),
             11 => PartEdits.Move(recipe, part.Id, by.Other % 2 == 0 ? 1 : -1),
             12 => RecipeEdits.Pieces(recipe, typed),
+            14 => AdviceEdits.AddSwap(recipe, $"butter by {typed}"),
+            15 => AdviceEdits.Swap(recipe, by.Other % 3, Enum.GetValues<SwapSaid>()[by.Line % 5], typed),
+            16 => AdviceEdits.AddWithout(recipe, typed, "wait, until it is: warm"),
+            17 => AdviceEdits.AddKeeping(recipe, typed),
+            18 => AdviceEdits.Tools(recipe, typed),
+            19 => MeasuredEdits.Say(recipe, Step(recipe, by.Line), Enum.GetValues<MeasuredSaid>()[by.Other % 5], typed),
+            20 => VariantEdits.Add(recipe, Step(recipe, by.Line), typed),
+            21 => VariantEdits.Say(recipe, Step(recipe, by.Line), recipe.FindStep(Step(recipe, by.Line))?.Variants.FirstOrDefault()?.Id ?? "none", by.Other % 2 == 0 ? "measured" : "hands", typed),
             _ => RecipeEdits.Title(recipe, typed),
         };
     }
+
+    private static string Step(Recipe recipe, int at) => recipe.Steps.Count == 0 ? "none" : recipe.Steps[at % recipe.Steps.Count].Id;
 
     [Fact]
     public void EveryChange_LeavesATextThatReads_AndSaysJustWhatWasMeant() => Chance.Sample(by =>

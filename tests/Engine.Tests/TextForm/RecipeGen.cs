@@ -345,19 +345,28 @@ internal static class RecipeGen
                     Order = i % 2 == 0 ? [] : [.. components[i % components.Length].Lines.Select(line => line.Id).Reverse()],
                 }).Select(step => step with
                 {
+                    Photos = PhotosFor(step.Id),
                     Variants =
                     [
                         .. step.Variants.Select(variant => variant with
                         {
-                            Step = variant.Step with { Id = step.Id, Component = step.Component, Order = step.Order },
+                            Step = variant.Step with { Id = step.Id, Component = step.Component, Order = step.Order, Photos = PhotosFor(step.Id) },
                         }),
                     ],
                 }),
             ],
             Tools = words is null ? null : ["scale", title],
             Words = words,
+            Photos = PhotosFor(title),
         };
     }
+
+    /// <summary>None, one or two, by what it is laid to.</summary>
+    private static Photo[] PhotosFor(string what) =>
+    [
+        .. new Photo[] { new("1f9c03ab77e2d4c1", "the crumb, cut: \"open\"", Position.None), new("00112233445566778899aabbccddeeff", what.Trim() is { Length: > 0 } words ? "of " + Slug.Of(words) : "no name", Position.None) }
+            .Take(what.Length % 3),
+    ];
 
     private static Line AllOf(string part) => new() { Id = part, Name = part, Uses = part, Typed = "all of it", Position = Position.None };
 

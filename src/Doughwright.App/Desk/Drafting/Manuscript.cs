@@ -107,6 +107,9 @@ internal sealed class Manuscript
         }
     }
 
+    /// <summary>Says why what was typed into a field is not taken.</summary>
+    public void Refuse(string field, string typed, string reason) => refused[field] = new(typed, [reason]);
+
     /// <summary>Carries a way out of a finding out; the state is called by what it does.</summary>
     /// <param name="way">Id of one of the offers.</param>
     public void Mend(string way)

@@ -1,8 +1,11 @@
+using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Editing;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Forms;
 
 namespace Doughwright.App.Desk.Drafting;
 
@@ -14,9 +17,14 @@ public sealed class Pen
     private readonly Func<ValueTask> toUndo;
     private readonly HashSet<string> open = [];
 
-    internal Pen(Manuscript manuscript, MeasureSystem measures, Action show, Func<ValueTask> toUndo)
+    private readonly PhotoLaying photos;
+    private readonly Func<string, bool> hasPhoto;
+
+    internal Pen(Manuscript manuscript, ShelfFolder shelf, Voice voice, Action show, Func<ValueTask> toUndo)
     {
         (this.manuscript, this.show, this.toUndo) = (manuscript, show, toUndo);
+        (photos, hasPhoto) = (new(manuscript, shelf, voice), shelf.Book.Photos.Holds);
+        var measures = voice.Measures;
         WeightUnit = measures == MeasureSystem.Us ? "" : "g";
     }
 
@@ -32,11 +40,39 @@ public sealed class Pen
     /// <summary>The recipe rehearsed at home; null where its text is not understood.</summary>
     internal Rehearsal? AtHome => manuscript.AtHome;
 
+    /// <summary>Whether the book holds a photo of this name.</summary>
+    public bool HasPhoto(string name) => hasPhoto(name);
+
+    /// <summary>Lays a photo to the recipe or to a step of it.</summary>
+    /// <param name="field">Where it is said why not, if not.</param>
+    /// <param name="step">Id of the step; null for the recipe.</param>
+    /// <param name="words">What is to be seen on it.</param>
+    /// <returns>Whether it is laid.</returns>
+    public async Task<bool> LayPhoto(string field, string? step, IBrowserFile? file, string words)
+    {
+        var done = await photos.Lay(field, step, file, words);
+        show();
+        return done;
+    }
+
     /// <summary>Carries a way out of a finding out.</summary>
     /// <param name="way">Its id.</param>
     public void Mend(string way)
     {
         manuscript.Mend(way);
+        show();
+    }
+
+    /// <summary>What a bare temperature is in; empty where that must be said.</summary>
+    public string WarmthUnit => WeightUnit.Length == 0 ? "" : "C";
+
+    /// <summary>What is held while the sentence changes; of this window, not of the recipe.</summary>
+    public string Held { get; private set; } = HoldEdits.Nothing;
+
+    /// <summary>Holds something else from now on.</summary>
+    public void Hold(string held)
+    {
+        Held = held;
         show();
     }
 

@@ -1,3 +1,4 @@
+using Doughwright.App.Desk.Photos;
 using Doughwright.App.Desk.Preview;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Desk.TheBook;
@@ -15,10 +16,14 @@ internal static class DeskFiles
 {
     private const string Name = "name";
 
+    /// <summary>Digits of the names that texts give photos: shorter ones could be guessed.</summary>
+    private const int ShortestPhotoName = 16;
+
     public static void MapFiles(this IEndpointRouteBuilder app)
     {
         app.MapGet(PageAddress.Route, PageFor);
         app.MapGet(PictureAddress.Route, PictureFor);
+        app.MapGet(PhotoAddress.Route, PhotoFor);
         app.MapGet(BookAddresses.Export, BookWrittenOut);
     }
 
@@ -57,6 +62,21 @@ internal static class DeskFiles
         }
 
         await Give(context, asked.ContentType, made.Bytes, asked.FileName);
+    }
+
+    /// <summary>A photo of the book. What stands under a hash never changes, so the browser keeps it.</summary>
+    private static async Task PhotoFor(HttpContext context)
+    {
+        if (NameOf(context) is not { Length: >= ShortestPhotoName } name || ShelfOf(context).Book.Photos.Find(name) is not { } photo)
+        {
+            context.Response.StatusCode = StatusCodes.Status404NotFound;
+            return;
+        }
+
+        context.Response.ContentType = photo.Type;
+        context.Response.ContentLength = photo.Bytes.Length;
+        context.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
+        await context.Response.Body.WriteAsync(photo.Bytes, context.RequestAborted);
     }
 
     /// <summary>The whole book as plain files in an archive.</summary>

@@ -19,6 +19,8 @@ internal sealed record PageAsked(RecipeFile File, Understood Read, IReadOnlyList
     /// <summary>The command that writes the same file; null where a kitchen is set that has no file.</summary>
     public string? CommandLine { get; private init; }
 
+    private ShelfFolder Shelf { get; init; } = null!;
+
     /// <summary>Null when there is no such recipe, or its text is not understood.</summary>
     public static PageAsked? Of(string name, string query, ShelfFolder shelf, Words words)
     {
@@ -34,6 +36,7 @@ internal sealed record PageAsked(RecipeFile File, Understood Read, IReadOnlyList
         var read = new QuestionReader(recipe, name, shelf, words).Read(asked, voice.Measures);
         return new(file, read, [.. others, .. read.Refusals], voice)
         {
+            Shelf = shelf,
             CommandLine = read.Accepted.Items.Any(item => Question.OfKitchen.Contains(item.Name)) ? null : CommandLineText.Of(name, [.. read.Accepted.Items, new("out", ".")], shelf, "page"),
         };
     }
@@ -41,7 +44,8 @@ internal sealed record PageAsked(RecipeFile File, Understood Read, IReadOnlyList
     /// <summary>The page as the command line writes it, the policy that lets its own style be used and nothing else, and what its file is called.</summary>
     public (MadePage Page, string Policy, string FileName) Made()
     {
-        var page = MadePage.Of(File.Recipe!, File.Text, File.Findings, Read.Request.Kitchen, Read.KitchenFindings, File.Notes, Voice);
+        var page = MadePage.Of(
+            File.Recipe!, File.Text, File.Findings, Read.Request.Kitchen, Read.KitchenFindings, File.Notes, Voice, name => Shelf.Book.Photos.Find(name)?.Bytes);
         return (page, Policy(Encoding.UTF8.GetString(page.Bytes)), PageFile.NameOf(File.Recipe!.Title));
     }
 

@@ -16,7 +16,9 @@ internal static class ContentMaker
 {
     /// <param name="findings">All findings of the recipe and its rehearsal.</param>
     /// <param name="linked">Notes of the book that the steps link to.</param>
-    public static PageContent Of(PageRun run, IReadOnlyList<Finding> findings, IReadOnlyList<LinkedNote> linked, PageStamp stamp, Words words, MeasureSystem measures)
+    /// <param name="photos">The bytes of a photo by its name; null where it is not at hand.</param>
+    public static PageContent Of(
+        PageRun run, IReadOnlyList<Finding> findings, IReadOnlyList<LinkedNote> linked, PageStamp stamp, Words words, MeasureSystem measures, Func<string, byte[]?> photos)
     {
         var here = run.Here;
         var recipe = here.Recipe;
@@ -38,7 +40,8 @@ internal static class ContentMaker
             Rooms = run.Rooms is { } rooms ? new RoomMaker(here, both).Of(rooms) : null,
             Parts = parts.All(),
             HasNoMeasure = parts.All().Any(part => part.Lines.Any(line => line.First == words["page.no-measure"] || line.Second == words["page.no-measure"])),
-            Steps = new StepMaker(here, both, notes.AtSteps).All(),
+            Photos = PagePhoto.All(recipe.Photos, photos),
+            Steps = new StepMaker(here, both, notes.AtSteps, photos).All(),
             Notes = notes.All,
             DoneWhen = words["page.done-when"],
             Tools = tools.Tools,

@@ -8,7 +8,7 @@ namespace Doughwright.Publishing.Pages.Markup;
 /// </summary>
 internal sealed class Html
 {
-    private static readonly HashSet<string> Empty = new(StringComparer.Ordinal) { "br", "meta", "hr" };
+    private static readonly HashSet<string> Empty = new(StringComparer.Ordinal) { "br", "meta", "hr", "img" };
 
     private readonly StringBuilder markup = new(64 * 1024);
     private readonly Stack<string> open = new();

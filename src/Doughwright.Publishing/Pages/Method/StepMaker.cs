@@ -10,7 +10,8 @@ namespace Doughwright.Publishing.Pages.Method;
 
 /// <summary>Makes the steps of a page, in the order in which they begin.</summary>
 /// <param name="notes">Notes of the page by the id of the step that links to them.</param>
-internal sealed class StepMaker(Rehearsal here, Both both, ILookup<string, (string Id, string Title)> notes)
+/// <param name="photos">The bytes of a photo by its name; null where it is not at hand.</param>
+internal sealed class StepMaker(Rehearsal here, Both both, ILookup<string, (string Id, string Title)> notes, Func<string, byte[]?> photos)
 {
     private readonly StepFacts facts = new(here, both);
 
@@ -32,7 +33,11 @@ internal sealed class StepMaker(Rehearsal here, Both both, ILookup<string, (stri
         }
 
         paragraphs.AddRange(written is null ? [] : written.Variants.Select(variant => Variant(variant, written, live)));
-        return new(Capital.Of(StepName.Of(step, both.Voice)), Time(step), paragraphs, step.Cue is { Length: > 0 } cue ? live(cue) : null) { Notes = [.. notes[step.Id]] };
+        return new(Capital.Of(StepName.Of(step, both.Voice)), Time(step), paragraphs, step.Cue is { Length: > 0 } cue ? live(cue) : null)
+        {
+            Notes = [.. notes[step.Id]],
+            Photos = PagePhoto.All(written?.Photos ?? [], photos),
+        };
     }
 
     /// <summary>"2:15, about 1 h 45 min (1 h 34 min to 1 h 58 min), measured".</summary>

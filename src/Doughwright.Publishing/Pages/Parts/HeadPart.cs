@@ -31,6 +31,7 @@ internal static class HeadPart
             }
         }
 
+        PagePhoto.Write(page, content.Photos, voice);
         page.Line();
     }
 }

@@ -44,6 +44,7 @@ internal static class MethodPart
                 page.Author("p", paragraph);
             }
 
+            PagePhoto.Write(page, step.Photos, voice);
             if (step.Cue is { } cue)
             {
                 using (page.In("p", "cue"))

@@ -45,7 +45,7 @@ public sealed partial class DraftSheet : ComponentBase
         manuscript = Manuscript.Open(Name, Shelf, Drafts, Speaker.Voice);
         if (manuscript is not null)
         {
-            Pen = new(manuscript, Speaker.Measures, Show, () => undo.FocusAsync());
+            Pen = new(manuscript, Shelf, Speaker.Voice, Show, () => undo.FocusAsync());
             Lay();
         }
     }
@@ -56,7 +56,7 @@ public sealed partial class DraftSheet : ComponentBase
         StateHasChanged();
     }
 
-    private void Lay() => View = DraftView.Of(manuscript!, Pen!.IsOpen, Speaker.Voice, Clock);
+    private void Lay() => View = DraftView.Of(manuscript!, Pen!.IsOpen, Pen!.Held, Speaker.Voice, Clock);
 
     private void Undo() => After(manuscript!.Undo);
 

@@ -41,6 +41,18 @@ public sealed record CellView(string Id, string Text, bool IsTyped, string Label
             $"formula.components.{part.Id}.lines.{line.Id}.percent");
     }
 
+    internal static CellView Warmth(ComponentFormula part, LineFormula line, Temperature? goesIn, Voice voice)
+    {
+        var isTyped = line.Source.Warmth.Stated is not null;
+        return new(
+            FieldOf("warmth", part, line),
+            goesIn is { } known ? Bare(voice.Text(known, isTyped ? "written" : "asked"), voice.DegreeUnit) : "",
+            isTyped,
+            voice.Say(isTyped ? "write.cell-warmth-typed" : "write.cell-warmth", ("line", line.Name)),
+            null,
+            "");
+    }
+
     private static string FieldOf(string column, ComponentFormula part, LineFormula line) => $"{column}-{part.Id}-{line.Id}";
 
     /// <summary>Grams are what the column is headed with; every other unit stands in the cell.</summary>

@@ -14,7 +14,10 @@ namespace Doughwright.App.Desk.Drafting.Views;
 public sealed record DraftView(
     string Title, string Status, string? Undo, string? Redo, MakeView? Make, IReadOnlyList<PartView>? Parts, IReadOnlyList<StepView> Steps, IReadOnlyList<FindingView> Elsewhere, TextView Text)
 {
-    internal static DraftView Of(Manuscript manuscript, Func<string, bool> isOpen, Voice voice, ShelfClock clock)
+    /// <summary>What stands beside lines and method; null where the text is not understood.</summary>
+    public AroundView? Around { get; init; }
+
+    internal static DraftView Of(Manuscript manuscript, Func<string, bool> isOpen, string held, Voice voice, ShelfClock clock)
     {
         var file = manuscript.File;
         var text = TextView.Of(manuscript, voice);
@@ -31,9 +34,11 @@ public sealed record DraftView(
         }
 
         var findings = new PlacedFindings(manuscript.Findings, manuscript.Offers, recipe, voice);
-        PartView[] parts = [.. formula.Components.Select(part => PartView.Of(formula, part, findings, voice))];
+        var warmth = new WarmthCells(manuscript.AtHome);
+        PartView[] parts = [.. formula.Components.Select(part => PartView.Of(formula, part, findings, warmth, voice))];
         var steps = StepView.All(manuscript, recipe, findings, isOpen, voice);
-        return blank with { Steps = steps, Make = MakeView.Of(formula, voice), Parts = parts, Elsewhere = findings.Rest };
+        var around = AroundView.Of(recipe, findings);
+        return blank with { Around = around, Steps = steps, Make = MakeView.Of(formula, held, voice), Parts = parts, Elsewhere = findings.Rest };
     }
 
     private static string StatusOf(DateTime at, DateTime now, Voice voice)

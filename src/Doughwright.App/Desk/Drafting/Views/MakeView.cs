@@ -1,4 +1,5 @@
 using Doughwright.App.Desk.Recipes.Telling;
+using Doughwright.Engine.Editing;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Wording;
@@ -9,20 +10,43 @@ namespace Doughwright.App.Desk.Drafting.Views;
 /// <param name="Pieces">Null where the recipe does not say what it makes.</param>
 public sealed record MakeView(string? Pieces, string What, string Each, string Unit, Told Answer)
 {
+    /// <summary>What is held while the sentence changes.</summary>
+    public string Held { get; init; } = "";
+
+    /// <summary>What can be held: value and name.</summary>
+    public IReadOnlyList<(string Value, string Name)> Holdable { get; init; } = [];
+
+    /// <summary>Weight of the line that is held, as it stands in its field; null where none is.</summary>
+    public string? HeldAt { get; init; }
+
     private const string Grams = "\u00a0g";
 
-    internal static MakeView Of(Formula formula, Voice voice)
+    internal static MakeView Of(Formula formula, string held, Voice voice)
     {
         var make = formula.Recipe.Make;
         var piece = make is null ? "" : voice.Text(make.PieceMass);
         var isGrams = piece.EndsWith(Grams, StringComparison.Ordinal);
+        var choices = HoldEdits.Choices(formula.Recipe);
+        var twice = choices.GroupBy(one => one.Line.Name).Where(group => group.Count() > 1).Select(group => group.Key).ToHashSet();
         return new(
             make is null ? null : Digits.Of(make.Pieces),
             make?.What ?? "",
             isGrams ? Digits.Of(make!.PieceMass.Grams) : piece,
             isGrams ? "g" : "",
-            Told.Join(Sentences(formula, voice), " "));
+            Told.Join(Sentences(formula, voice), " "))
+        {
+            Held = choices.Any(one => one.Held == held) || held == HoldEdits.Proportions ? held : HoldEdits.Nothing,
+            Holdable =
+            [
+                (HoldEdits.Nothing, voice.Words["hold.nothing"]),
+                (HoldEdits.Proportions, voice.Words["hold.proportions"]),
+                .. choices.Select(one => (one.Held, voice.Say(twice.Contains(one.Line.Name) ? "hold.line-in" : "hold.line", ("line", one.Line.Name), ("part", formula.FindComponent(one.Held.Split('/')[0])?.Name)))),
+            ],
+            HeldAt = choices.FirstOrDefault(one => one.Held == held).Line?.Mass is { } mass ? WithoutGrams(voice.Text(mass)) : null,
+        };
     }
+
+    private static string WithoutGrams(string weight) => weight.EndsWith(Grams, StringComparison.Ordinal) ? weight[..^Grams.Length] : weight;
 
     private static IEnumerable<Told> Sentences(Formula formula, Voice voice)
     {

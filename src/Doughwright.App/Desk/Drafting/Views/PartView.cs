@@ -14,10 +14,10 @@ public sealed record PartView(
     /// <summary>Where its weight stands in the JSON of the command line.</summary>
     public string SumOf => $"formula.components.{Id}.grams";
 
-    internal static PartView Of(Formula formula, ComponentFormula part, PlacedFindings findings, Voice voice)
+    internal static PartView Of(Formula formula, ComponentFormula part, PlacedFindings findings, WarmthCells warmth, Voice voice)
     {
         var place = $"parts.{part.Id}";
-        LineView[] lines = [.. part.Lines.Select(line => LineView.Of(part, line, findings, voice))];
+        LineView[] lines = [.. part.Lines.Select(line => LineView.Of(part, line, findings, warmth, voice))];
         return new(
             part.Id,
             place,

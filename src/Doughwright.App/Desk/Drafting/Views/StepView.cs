@@ -14,6 +14,15 @@ namespace Doughwright.App.Desk.Drafting.Views;
 public sealed record StepView(
     string Id, string Place, string Name, string Kind, string Ends, string Cue, IReadOnlyList<StepField> Fields, string Words, IReadOnlyList<(string Text, bool IsLive)> Reads, IReadOnlyList<FindingView> Findings)
 {
+    /// <summary>What was measured, thing by thing.</summary>
+    public IReadOnlyDictionary<MeasuredSaid, string> Measured { get; init; } = new Dictionary<MeasuredSaid, string>();
+
+    /// <summary>Photos of it.</summary>
+    public IReadOnlyList<Photo> Photos { get; init; } = [];
+
+    /// <summary>Other ways to do it; nothing while it is closed.</summary>
+    public IReadOnlyList<VariantView> Variants { get; init; } = [];
+
     internal static IReadOnlyList<StepView> All(Manuscript manuscript, Recipe recipe, PlacedFindings findings, Func<string, bool> isOpen, Voice voice) =>
         [.. recipe.Steps.Select(step => Of(manuscript, recipe, step, findings, isOpen, voice))];
 
@@ -34,6 +43,11 @@ public sealed record StepView(
             isOpen(place) ? StepField.All(recipe, step, said, voice) : [],
             words,
             rehearsal is null ? [] : [.. LiveProse.Pieces(words, step.Id, rehearsal, voice).Select(piece => (piece.Text, piece.Name is not null))],
-            findings.Take(place));
+            findings.Take(place))
+        {
+            Measured = Enum.GetValues<MeasuredSaid>().ToDictionary(one => one, one => MeasuredEdits.Said(step, one)),
+            Photos = step.Photos,
+            Variants = isOpen(place) ? VariantView.All(recipe, step, said, isOpen, voice) : [],
+        };
     }
 }
