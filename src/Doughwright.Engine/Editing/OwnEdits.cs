@@ -14,9 +14,8 @@ public static class OwnEdits
     /// <param name="change">One of the changes of this room.</param>
     public static Func<Recipe, EditAnswer> With(IReadOnlyList<OwnIngredient> atHand, Func<Recipe, EditAnswer> change) => recipe =>
     {
-        var there = NamesIn(recipe);
-        OwnIngredient[] news = [.. atHand.Where(own => !there.Contains(Names.Normal(own.Name)) && !Holds(recipe, own))];
-        if (news.Length == 0 || change(recipe with { Own = [.. recipe.Own, .. news] }) is not EditAnswer.Done done)
+        var news = News(recipe, atHand);
+        if (news.Length == 0 || change(AtHand(recipe, news)) is not EditAnswer.Done done)
         {
             return change(recipe);
         }
@@ -24,6 +23,10 @@ public static class OwnEdits
         var named = NamesIn(done.Recipe);
         return done with { Recipe = done.Recipe with { Own = [.. done.Recipe.Own.Where(own => !news.Contains(own) || named.Contains(Names.Normal(own.Name)))] } };
     };
+
+    /// <summary>A recipe as if it held every own ingredient that a new line of it could name: for what such a line would bring.</summary>
+    public static Recipe AtHand(Recipe recipe, IReadOnlyList<OwnIngredient> atHand) =>
+        News(recipe, atHand) is { Length: > 0 } news ? recipe with { Own = [.. recipe.Own, .. news] } : recipe;
 
     /// <summary>Takes an own ingredient into a recipe, in the place of an older version of it.</summary>
     public static EditAnswer Take(Recipe recipe, OwnIngredient own) => new EditAnswer.Done(
@@ -38,6 +41,12 @@ public static class OwnEdits
 
     /// <summary>Whether two versions of an ingredient say the same.</summary>
     public static bool SayTheSame(OwnIngredient one, OwnIngredient other) => IngredientText.Write(one) == IngredientText.Write(other);
+
+    private static OwnIngredient[] News(Recipe recipe, IReadOnlyList<OwnIngredient> atHand)
+    {
+        var there = NamesIn(recipe);
+        return [.. atHand.Where(own => !there.Contains(Names.Normal(own.Name)) && !Holds(recipe, own))];
+    }
 
     private static bool Holds(Recipe recipe, OwnIngredient own) => recipe.Own.Any(one => Same(one, own));
 

@@ -58,6 +58,9 @@ internal sealed class Manuscript
     /// <summary>What can be done about the findings.</summary>
     public Offers Offers => offers ??= File.IsWhole ? Offers.Of(Findings, File.Recipe) : Offers.None;
 
+    /// <summary>The recipe as if it held every own ingredient of the book that a new line could name; null where there is no recipe.</summary>
+    public Recipe? RecipeAtHand => File.Recipe is { } recipe ? OwnEdits.AtHand(recipe, OwnPaper.AtHand(shelf)) : null;
+
     /// <summary>What happened that no field is the place for.</summary>
     public string? Said { get; private set; }
 

@@ -34,6 +34,9 @@ public sealed class Pen
     /// <summary>The recipe as it is in the book; null where its text is not understood.</summary>
     internal Recipe? Recipe => manuscript.File.Recipe;
 
+    /// <summary>The recipe with the book's own ingredients at hand, for what a new line may name.</summary>
+    internal Recipe? RecipeAtHand => manuscript.RecipeAtHand;
+
     /// <summary>The recipe rehearsed at home; null where its text is not understood.</summary>
     internal Rehearsal? AtHome => manuscript.AtHome;
 
