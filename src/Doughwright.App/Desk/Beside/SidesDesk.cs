@@ -96,6 +96,9 @@ internal sealed class SidesDesk
     /// <summary>What a button sends to bring a row back; null where that cannot be done alone.</summary>
     public string? TakeOf(SideRow row) => CanTake && Taken(row) is not null ? Key(row) : null;
 
+    /// <summary>Whether a row could be brought back if it stood alone: a part that is still used, a line of a part that is not there.</summary>
+    public bool IsBound(SideRow row) => CanTake && Taken(row) is null;
+
     /// <summary>Writes the recipe down as it was in the state on the left.</summary>
     /// <param name="shown">The state that was shown.</param>
     public bool Bring(long? shown, Faults faults) => states.BringBack(shown, Whole, faults);

@@ -5,6 +5,7 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using Doughwright.App.Tests.Desk.Shelf;
 using Doughwright.Book.Papers;
+using Doughwright.Engine.TextForm;
 
 namespace Doughwright.App.Tests.Desk.States;
 
@@ -155,6 +156,41 @@ public sealed class StatesPageTests
         Assert.Null((await desk.Page($"{Sides}?left=")).QuerySelector(".head button"));
         Assert.Null((await desk.Page($"{Sides}?left=tin-loaf")).QuerySelector(".head button"));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await desk.Send(Form(page, "back"))).Status);
+    }
+
+    /// <summary>Every kind of difference that is shown can be brought back, or says that it hangs on another; what is brought back one after the other is the state it was.</summary>
+    [Fact]
+    public async Task EveryDifferenceShown_HasItsWayBack()
+    {
+        using var scratch = Scratch.WithTheShipped();
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var first = Now(scratch);
+        var was = scratch.Text("potato-rolls");
+        scratch.Put("potato-rolls", was
+            .Replace("title: Potato rolls", "title: Rolls", StringComparison.Ordinal).Replace("make: 10 rolls of 80 g", "make: 9 buns of 89 g", StringComparison.Ordinal)
+            .Replace("air: 21 C", "air: 23 C", StringComparison.Ordinal).Replace("  - fork\n", "", StringComparison.Ordinal).Replace("sugar: 30 g", "sugar: 45 g, brown", StringComparison.Ordinal)
+            .Replace("    salt: 7 g\n", "", StringComparison.Ordinal).Replace("fold: at 45 min, 2 min by hand", "fold: at 50 min, 2 min by hand", StringComparison.Ordinal)
+            .Replace("salt, butter,", "butter,", StringComparison.Ordinal).Replace("    learn: scalding\n", "", StringComparison.Ordinal)
+            .Replace("oven: 170 C fan", "oven: 180 C fan", StringComparison.Ordinal).Replace("cue: a knife slides in", "cue: soft", StringComparison.Ordinal)
+            .Replace("  brush:\n    name: Brush with milk\n    kind: glaze\n    of: wash\n    hands: 2 min\n    tools: brush\n", "", StringComparison.Ordinal));
+        var rows = 0;
+        for (var left = 40; left > 0; left--)
+        {
+            var page = await desk.Page($"{Sides}?left={first}");
+            var changed = page.QuerySelectorAll(".changes2 tbody tr").ToArray();
+            rows = Math.Max(rows, changed.Length);
+            Assert.All(changed, row => Assert.NotEmpty(row.QuerySelector(".bring")!.TextContent.Trim()));
+            if (page.QuerySelector(".bring button") is not { } button)
+            {
+                Assert.Empty(changed.Select(row => row.TextContent));
+                break;
+            }
+
+            Assert.Equal(HttpStatusCode.SeeOther, (await desk.Send(Form(page, "take"), ("take", button.GetAttribute("value")!))).Status);
+        }
+
+        Assert.True(rows >= 12, $"{rows} rows");
+        Assert.Equal(StateId.Of(RecipeText.Read(was).Recipe!), StateId.Of(RecipeText.Read(scratch.Text("potato-rolls")).Recipe!));
     }
 
     /// <summary>What moved a figure stands beside it, and comes to it.</summary>
