@@ -33,7 +33,7 @@ internal sealed class CaseConditions(Section section, Position position)
 
     public T? NeedWord<T>(string key) where T : struct, Enum => IsThere(key) ? MayBe<T>(key) : null;
 
-    public Vessel? MayVessel(string key) => section.Words(key) is { } words ? StepGrammar.Vessel(words) : null;
+    public Vessel? MayVessel(string key) => section.Words(key) is { } words ? StepGrammar.Vessel(words, KitchenVessels.Unsaid) : null;
 
     public MixingWay? MayWay(string key) => section.Words(key) is { } words ? StepGrammar.Way(words) : null;
 

@@ -13,7 +13,7 @@ internal sealed class LabelCheck(Label label)
         (string Name, double? Grams)[] entries =
         [
             ("fat", label.Fat), ("carbohydrate", label.Carbohydrate), ("sugars", label.Sugars), ("fibre", label.Fibre), ("protein", label.Protein),
-            ("salt", label.Salt), ("sodium", label.SodiumMilligrams / 1000), ("water", label.Water), ("lactose", label.Lactose), ("alcohol", label.Alcohol),
+            ("salt", label.Salt), ("sodium", label.SodiumMilligrams / 1000), ("water", label.AllWater), ("lactose", label.Lactose), ("alcohol", label.Alcohol), ("ash", label.Ash),
         ];
         if (entries.All(entry => entry.Grams is null))
         {
@@ -37,6 +37,7 @@ internal sealed class LabelCheck(Label label)
             Part("sugars", label.Sugars, label.Carbohydrate);
             Part("lactose", label.Lactose, label.Sugars);
             Part("fibre", label.Form == LabelForm.UnitedStates ? label.Fibre : null, label.Carbohydrate);
+            Part("salt", label.AllSalt, label.Ash);
             Sum();
         }
 

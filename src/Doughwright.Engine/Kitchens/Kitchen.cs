@@ -46,6 +46,9 @@ public sealed record Kitchen
     /// <summary>A place kept warm for proofing; null means the room.</summary>
     public Temperature? ProofingPlace { get; init; }
 
+    /// <summary>Vessels that it says it has. None said is not none there.</summary>
+    public KitchenVessels Vessels { get; init; } = KitchenVessels.Unsaid;
+
     /// <summary>Temperature of what stands on the shelf, bowls included.</summary>
     public Temperature Shelf => Ingredients ?? Air.At(Duration.Zero);
 }

@@ -73,6 +73,15 @@ public static class Limits
 
     public static Limit<Mass> Piece { get; } = new("piece-outside-limits", Mass.FromGrams(5), Mass.FromKilograms(5));
 
+    /// <summary>What 100 ml of something edible weigh: from whipped and powdered to syrup.</summary>
+    public static Limit<Mass> HundredMillilitres { get; } = new("hundred-millilitres-outside-limits", Mass.FromGrams(10), Mass.FromGrams(200));
+
+    /// <summary>One of two weighings.</summary>
+    public static Limit<Mass> Weighing { get; } = new("weighing-outside-limits", Mass.FromGrams(0.1), Mass.FromKilograms(500));
+
+    /// <summary>Water that a flour takes up, on its weight.</summary>
+    public static Limit<Percent> Absorption { get; } = new("absorption-outside-limits", Percent.FromValue(30), Percent.FromValue(120));
+
     public static Limit<Mass> Vessel { get; } = new("vessel-outside-limits", Mass.Zero, Mass.FromKilograms(100));
 
     public static Limit<Mass> Scale { get; } = new("scale-outside-limits", Mass.FromGrams(0.001), Mass.FromKilograms(1));

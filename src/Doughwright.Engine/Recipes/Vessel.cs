@@ -30,6 +30,9 @@ public enum VesselShape
 /// <param name="Mass">Null when the text does not say. That is not the same as no vessel.</param>
 public sealed record Vessel(VesselShape Shape, VesselMaterial? Material, Mass? Mass, bool Warmed)
 {
+    /// <summary>What its kitchen calls it; null for one that only a step describes.</summary>
+    public string? Name { get; init; }
+
     /// <summary>How large it is inside; null when the text does not say.</summary>
     public VesselSize? Size { get; init; }
 

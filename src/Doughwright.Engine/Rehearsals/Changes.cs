@@ -1,5 +1,6 @@
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Rehearsals;
@@ -12,12 +13,16 @@ internal static class Changes
         var recipe = formula.Recipe;
         var steps = recipe.Steps.Select(step => Variants.Of(step, request)).Select(step => step with
         {
-            Vessel = request.Bowls.GetValueOrDefault(step.Id, step.Vessel!),
+            Vessel = request.Bowls.TryGetValue(step.Id, out var bowl) ? bowl : VesselIn(request.Kitchen, step.Vessel),
             Way = request.Ways.TryGetValue(step.Id, out var way) ? way : step.Way,
         }).ToList();
         var changed = recipe with { Steps = steps, Components = [.. recipe.Components.Select(component => Weigh(component, request))] };
         return request.Weighed.Count == 0 ? formula with { Recipe = changed } : Formula.Balance(changed, larder);
     }
+
+    /// <summary>The vessel of a step in a kitchen that has one of the same name; else the step's own.</summary>
+    public static Vessel? VesselIn(Kitchen? kitchen, Vessel? vessel) =>
+        vessel?.Name is { } name && kitchen?.Vessels.Named(name) is { } there ? there with { Warmed = vessel.Warmed } : vessel;
 
     private static Component Weigh(Component component, Request request) => component with
     {

@@ -18,6 +18,7 @@ internal static class RehearsalFindings
         .. RestNotCarried.Of(here, home),
         .. OvenTrays.Of(here),
         .. OvenLacks.Of(here),
+        .. VesselsHere.Of(here),
         .. CarriedCore.Of(here, home),
         .. LowCore.Of(here),
         .. TooHotToBeLiquid.Of(here),

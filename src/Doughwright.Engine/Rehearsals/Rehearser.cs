@@ -97,9 +97,14 @@ public static class Rehearser
     private static Request InAKitchen(Request request) => request.Kitchen is { } kitchen ? request with { Kitchen = Believable.Of(kitchen) } : request;
 
     /// <summary>A kitchen without its name, and with what is left to a default written out: two that are the same are equal.</summary>
-    private static Kitchen Told(Kitchen kitchen) => kitchen with { Name = "", Ingredients = kitchen.Shelf };
+    private static Kitchen Told(Kitchen kitchen) => kitchen with { Name = "", Ingredients = kitchen.Shelf, Vessels = KitchenVessels.Unsaid };
+
+    /// <summary>Whether every step is done in the vessel it is done in at home: what else stands there changes nothing.</summary>
+    private static bool HasSameVessels(Recipe recipe, Kitchen kitchen) => recipe.Steps
+        .SelectMany(step => step.Variants.Select(variant => variant.Step).Append(step))
+        .All(step => Changes.VesselIn(kitchen, step.Vessel) == step.Vessel);
 
     private static bool IsHome(Recipe recipe, Request request) =>
-        (request.Kitchen is null || Told(request.Kitchen) == Told(recipe.Home))
+        (request.Kitchen is not { } kitchen || (Told(kitchen) == Told(recipe.Home) && HasSameVessels(recipe, kitchen)))
         && request is { Pour: null, Dough: null, At.Count: 0, Bowls.Count: 0, Ways.Count: 0, Variants.Count: 0, Weighed.Count: 0, Free.Count: 0 };
 }

@@ -40,7 +40,8 @@ public sealed record FormulaDifference(FormulaFigure Figure, double? First, doub
             .Where(difference => difference is not ({ First: null, Second: null } or { First: 0, Second: 0 })),
     ];
 
-    private static double? Of(Formula formula, FormulaFigure figure) => figure switch
+    /// <summary>The figure of one formula, in grams or percent; null where it is not known.</summary>
+    internal static double? Of(Formula formula, FormulaFigure figure) => figure switch
     {
         FormulaFigure.Dough => formula.IsMassKnown ? formula.Dough.Grams : null,
         FormulaFigure.Flour => formula.Flour.Grams,

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Sides;
@@ -27,12 +28,15 @@ public static class TestedSide
     public static Tested Of(Recipe first, Recipe second, Tested earlier)
     {
         var (was, now) = earlier == Tested.Second ? (second, first) : (first, second);
-        return was.Home with { Name = "" } == now.Home with { Name = "" } && Carries(was, now) ? earlier : Tested.Each;
+        return Told(was.Home) == Told(now.Home) && Carries(was, now) ? earlier : Tested.Each;
     }
 
     /// <summary>Whether a recipe was measured otherwise than the one it came from.</summary>
     public static bool IsMeasuredAnew(Recipe earlier, Recipe later) =>
         later.Steps.Any(step => step.Measured is { } measured && earlier.FindStep(step.Id)?.Measured != measured);
+
+    /// <summary>A kitchen as far as what was measured in it goes by it; a vessel that a step is done in stands in the step.</summary>
+    private static Kitchen Told(Kitchen home) => home with { Name = "", Vessels = KitchenVessels.Unsaid };
 
     /// <summary>At least one measurement of the earlier, and none of its own.</summary>
     private static bool Carries(Recipe earlier, Recipe later) => later.Steps.Any(step => step.Measured is not null) && !IsMeasuredAnew(earlier, later);

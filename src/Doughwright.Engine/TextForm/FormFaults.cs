@@ -44,6 +44,7 @@ internal static class FormFaults
     public const string MeasuredNotUnderstood = "measured-not-understood";
     public const string FoldNotUnderstood = "fold-not-understood";
     public const string VesselNotUnderstood = "vessel-not-understood";
+    public const string VesselNameTaken = "vessel-name-taken";
     public const string SizeNotUnderstood = "size-not-understood";
     public const string OvenRunsNotUnderstood = "oven-runs-not-understood";
     public const string HearthNotUnderstood = "hearth-not-understood";
@@ -67,6 +68,14 @@ internal static class FormFaults
 
     public const string OwnRoleMissing = "own-role-missing";
     public const string OwnCarbohydrateTwice = "own-carbohydrate-twice";
+    public const string OwnWaterTwice = "own-water-twice";
+    public const string WeighingsNotUnderstood = "weighings-not-understood";
+    public const string DriedGained = "dried-gained";
+    public const string MadeHalfSaid = "made-half-said";
+    public const string MadeFromUnknown = "made-from-unknown";
+    public const string MadeCannotBe = "made-cannot-be";
+    public const string MadeAndLabel = "made-and-label";
+    public const string IngredientNameMissing = "ingredient-name-missing";
     public const string UnknownAllergen = "unknown-allergen";
     public const string LabelSaysNothing = "label-says-nothing";
     public const string LabelBelowZero = "label-below-zero";

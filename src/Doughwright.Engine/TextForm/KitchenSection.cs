@@ -22,9 +22,10 @@ internal static class KitchenSection
     public const string Scale = "scale";
     public const string Ingredients = "ingredients";
     public const string ProofingPlace = "proofing place";
+    public const string Vessels = "vessels";
     public const string After = " after ";
 
-    public static IReadOnlyList<string> Keys { get; } = [Air, Altitude, Tap, Fridge, Oven, OvenRuns, OvenHeats, OvenRecovers, OvenSteam, Hearth, Trays, Scale, Ingredients, ProofingPlace];
+    public static IReadOnlyList<string> Keys { get; } = [Air, Altitude, Tap, Fridge, Oven, OvenRuns, OvenHeats, OvenRecovers, OvenSteam, Hearth, Trays, Scale, Ingredients, ProofingPlace, Vessels];
 
     /// <summary>What stands in where the air cannot be read. An error finding always stands beside it.</summary>
     public static AirProfile StandIn { get; } = AirProfile.Constant(Temperature.FromCelsius(21));
@@ -50,6 +51,7 @@ internal static class KitchenSection
             Scale = section.Words(Scale)?.Mass(Limits.Scale) is { } scale && Limits.Scale.Holds(scale) ? scale : kitchen.Scale,
             Ingredients = section.Words(Ingredients)?.Temperature(Limits.Air),
             ProofingPlace = section.Words(ProofingPlace)?.Temperature(Limits.ProofingPlace),
+            Vessels = VesselsSection.Read(section.Keys(Vessels), section.PlaceOf(Vessels), log),
         }, air is not null);
     }
 

@@ -29,7 +29,8 @@ internal static class KitchenWriter
         .Words(KitchenSection.Trays, kitchen.Trays.ToString(CultureInfo.InvariantCulture))
         .Words(KitchenSection.Scale, ExactText.Of(kitchen.Scale))
         .Words(KitchenSection.Ingredients, kitchen.Ingredients is { } ingredients ? ExactText.Of(ingredients) : null)
-        .Words(KitchenSection.ProofingPlace, kitchen.ProofingPlace is { } proof ? ExactText.Of(proof) : null);
+        .Words(KitchenSection.ProofingPlace, kitchen.ProofingPlace is { } proof ? ExactText.Of(proof) : null)
+        .Keys(KitchenSection.Vessels, VesselsSection.Write(kitchen.Vessels));
 
     private static string Knot((Duration From, Temperature Air) knot) => knot.From == Duration.Zero
         ? ExactText.Of(knot.Air)

@@ -8,6 +8,10 @@ namespace Doughwright.Engine.TextForm;
 internal static class OwnSection
 {
     public const string CountsAs = "counts as";
+    public const string Lot = "lot";
+
+    /// <summary>With it the figures are those of 100 ml.</summary>
+    public const string HundredMillilitres = "100 ml weigh";
     public const string Fat = "fat";
     public const string Carbohydrate = "carbohydrate";
 
@@ -23,16 +27,26 @@ internal static class OwnSection
     public const string Protein = "protein";
     public const string Salt = "salt";
     public const string Sodium = "sodium";
+    public const string Ash = "ash";
     public const string Water = "water";
+    public const string Dried = "dried";
     public const string Alcohol = "alcohol";
+    public const string MadeFrom = "made from";
+    public const string Weighed = "weighed";
+    public const string Absorption = "absorption";
     public const string Allergens = "allergens";
     public const string Piece = "piece";
     public const string None = "none";
 
     public static IReadOnlyList<string> Keys { get; } =
     [
-        CountsAs, Fat, Carbohydrate, TotalCarbohydrate, CarbohydrateWithoutFibre, Sugars, Lactose, Fibre, Protein, Salt, Sodium, Water, Alcohol, Allergens, Piece,
+        CountsAs, Lot, HundredMillilitres, Fat, Carbohydrate, TotalCarbohydrate, CarbohydrateWithoutFibre, Sugars, Lactose, Fibre, Protein, Salt, Sodium, Ash, Water,
+        Dried, Alcohol, MadeFrom, Weighed, Absorption, Allergens, Piece,
     ];
+
+    /// <summary>What a label says in figures.</summary>
+    private static readonly string[] Figures =
+        [HundredMillilitres, Fat, Carbohydrate, TotalCarbohydrate, CarbohydrateWithoutFibre, Sugars, Lactose, Fibre, Protein, Salt, Sodium, Ash, Water, Dried, Alcohol];
 
     private static readonly string[] CarbohydrateKeys = [Carbohydrate, TotalCarbohydrate, CarbohydrateWithoutFibre];
 
@@ -44,7 +58,7 @@ internal static class OwnSection
         {
             var isFirst = IdCheck.Take(entry, taken, place, log);
             var under = $"{place}.{Slug.Of(entry.Key)}";
-            if (Section.KeysOf(entry, under, log) is { } keys && ReadOne(new(keys, under, log, Keys), entry, region) is { } one && isFirst)
+            if (Section.KeysOf(entry, under, log) is { } keys && ReadOne(new(keys, under, log, Keys), entry.Key, entry.KeyPosition, region) is { } one && isFirst)
             {
                 own.Add(one);
             }
@@ -58,40 +72,19 @@ internal static class OwnSection
         var written = new TreeBuilder();
         foreach (var one in own)
         {
-            var label = one.Label;
-            var isTotal = label.Form == LabelForm.UnitedStates;
-            written.Keys(one.Name, new TreeBuilder()
-                .Words(CountsAs, EnumWords<Role>.Of(label.Role))
-                .Words(Fat, Grams(label.Fat))
-                .Words(region == Region.UnitedStates ? CarbohydrateWithoutFibre : Carbohydrate, isTotal ? null : Grams(label.Carbohydrate))
-                .Words(TotalCarbohydrate, isTotal ? Grams(label.Carbohydrate) : null)
-                .Words(Sugars, Grams(label.Sugars))
-                .Words(Lactose, Grams(label.Lactose))
-                .Words(Fibre, Grams(label.Fibre))
-                .Words(Protein, Grams(label.Protein))
-                .Words(Salt, Grams(label.Salt))
-                .Words(Sodium, label.SodiumMilligrams is { } sodium ? NumberText.Exact(sodium) + " mg" : null)
-                .Words(Water, Grams(label.Water))
-                .Words(Alcohol, Grams(label.Alcohol))
-                .Words(Allergens, label.Allergens is { Count: 0 } ? None : label.Allergens is { } codes ? string.Join(", ", codes.Select(Spoken)) : null)
-                .Words(Piece, one.Ingredient.Piece is { } piece ? ExactText.Of(piece) : null)
-                .Mapping);
+            written.Keys(one.Name, OwnWriter.Over(new(), one, region).Mapping);
         }
 
         return written.Mapping;
     }
 
-    private static OwnIngredient? ReadOne(Section section, TextEntry entry, Region? region)
+    /// <summary>One ingredient from the keys of a section; null where it is not said what it counts as.</summary>
+    public static OwnIngredient? ReadOne(Section section, string name, Position position, Region? region)
     {
         var role = section.Words(CountsAs) is { } said ? RoleOf(said) : null;
         if (!section.Has(CountsAs))
         {
-            section.Log.Fault(
-                FormFaults.OwnRoleMissing,
-                section.Place,
-                entry.KeyPosition,
-                ("name", entry.Key),
-                ("known", string.Join(", ", EnumWords<Role>.All)));
+            section.Log.Fault(FormFaults.OwnRoleMissing, section.Place, position, ("name", name), ("known", string.Join(", ", EnumWords<Role>.All)));
         }
 
         // The first that stands there is taken; which of them the label has, only the author knows.
@@ -102,12 +95,37 @@ internal static class OwnSection
         }
 
         var carbohydrate = carbohydrates.FirstOrDefault();
-
-        var label = new Label
+        var label = ReadLabel(section, name, role ?? default, carbohydrate, region);
+        var piece = section.Words(Piece)?.Mass(Limits.Piece);
+        var made = OwnGrammar.Made(section, name, region);
+        var lot = section.Words(Lot)?.Text is { Length: > 0 } words ? words : null;
+        var absorption = section.Words(Absorption) is { } takes ? OwnGrammar.Absorption(takes) : null;
+        if (section.Has(MadeFrom) || section.Has(Weighed))
         {
-            Name = entry.Key,
-            Role = role ?? default,
+            TellFigures(section, name);
+        }
+        else
+        {
+            TellLabel(section, label, position, carbohydrate);
+        }
+
+        return role is null ? null : OwnIngredient.Of(label, piece, position, made, region) with { Lot = lot, Absorption = absorption };
+    }
+
+    private static Label ReadLabel(Section section, string name, Role role, string? carbohydrate, Region? region)
+    {
+        var dried = section.Words(Dried) is { } words ? OwnGrammar.Dried(words) : null;
+        if (section.Has(Dried) && section.Has(Water))
+        {
+            section.Log.Wrong(FormFaults.OwnWaterTwice, section.PlaceOf(Dried), section.Entry(Dried)!.KeyPosition, ("name", name));
+        }
+
+        return new()
+        {
+            Name = name,
+            Role = role,
             Form = carbohydrate == TotalCarbohydrate || (carbohydrate == Carbohydrate && region == Region.UnitedStates) ? LabelForm.UnitedStates : LabelForm.European,
+            HundredMillilitres = section.Words(HundredMillilitres)?.Mass(Limits.HundredMillilitres) is { } weigh && Limits.HundredMillilitres.Holds(weigh) ? weigh.Grams : null,
             Fat = Part(section, Fat),
             Carbohydrate = carbohydrate is null ? null : Part(section, carbohydrate),
             Sugars = Part(section, Sugars),
@@ -116,32 +134,40 @@ internal static class OwnSection
             Protein = Part(section, Protein),
             Salt = Part(section, Salt),
             SodiumMilligrams = Part(section, Sodium) * 1000,
+            Ash = Part(section, Ash),
             Water = Part(section, Water),
+            Dried = dried,
             Alcohol = Part(section, Alcohol),
             Allergens = section.Items(Allergens) is { } allergens ? Codes(allergens) : null,
         };
-        var piece = section.Words(Piece)?.Mass(Limits.Piece);
-        var reading = label.Read();
-        var figures = Keys.Where(key => key is not (CountsAs or Allergens or Piece));
-        foreach (var fault in reading.Faults.Where(fault => fault.Kind != LabelFaultKind.NothingSaid || !figures.Any(section.Has)))
+    }
+
+    /// <summary>Tells what on a label cannot be true.</summary>
+    private static void TellLabel(Section section, Label label, Position position, string? carbohydrate)
+    {
+        foreach (var fault in label.Read().Faults.Where(fault => fault.Kind != LabelFaultKind.NothingSaid || !Figures.Any(section.Has)))
         {
-            var key = section.Entry(KeyOf(fault.Entry, carbohydrate))?.KeyPosition ?? entry.KeyPosition;
             section.Log.Wrong(
                 KindOf(fault.Kind),
                 section.Place,
-                key,
-                ("name", entry.Key),
+                section.Entry(KeyOf(fault.Entry, carbohydrate))?.KeyPosition ?? position,
+                ("name", label.Name),
                 ("entry", KeyOf(fault.Entry, carbohydrate)),
                 ("value", Mass.FromGrams(fault.Grams)),
                 ("limit", Mass.FromGrams(fault.Limit)));
         }
+    }
 
-        return role is null ? null : OwnIngredient.Of(label, piece, entry.KeyPosition);
+    /// <summary>What is made from something has its figures from that, and none of its own.</summary>
+    private static void TellFigures(Section section, string name)
+    {
+        foreach (var figure in Figures.Where(section.Has))
+        {
+            section.Log.Wrong(FormFaults.MadeAndLabel, section.PlaceOf(figure), section.Entry(figure)!.KeyPosition, ("name", name), ("entry", figure));
+        }
     }
 
     private static double? Part(Section section, string key) => section.Words(key)?.Mass()?.Grams;
-
-    private static string? Grams(double? grams) => grams is { } known ? NumberText.Exact(known) + " g" : null;
 
     private static Role? RoleOf(Phrase said)
     {
@@ -181,7 +207,7 @@ internal static class OwnSection
         return codes;
     }
 
-    private static string Spoken(string code) => code.Replace('-', ' ');
+    public static string Spoken(string code) => code.Replace('-', ' ');
 
     private static string KeyOf(string entry, string? carbohydrate) => entry switch
     {

@@ -75,6 +75,7 @@ public static class RecipeText
         var own = OwnSection.Read(root.Keys(Own), Own, log, region);
         var parts = PartsSection.Read(root.Keys(Parts), Parts, log, Larder.Shipped.With(own.Select(one => one.Ingredient)).In(region));
         DoughLimits.Check(parts.Components, Parts, log);
+        var home = ReadHome(root, log) ?? new() { Air = KitchenSection.StandIn };
         return new()
         {
             Title = root.Words(Title)?.Text ?? "",
@@ -82,11 +83,11 @@ public static class RecipeText
             Make = root.Words(Make) is { } make ? MakeGrammar.Read(make) : null,
             Words = root.Prose(Words),
             Photos = PhotoGrammar.Read(root),
-            Home = ReadHome(root, log) ?? new() { Air = KitchenSection.StandIn },
+            Home = home,
             Tools = root.Items(Tools) is { } tools ? [.. tools.Select(tool => tool.Text)] : null,
             Own = own,
             Components = parts.Components,
-            Steps = StepsSection.Read(root.Keys(Steps), parts, Steps, log),
+            Steps = StepsSection.Read(root.Keys(Steps), parts, home.Vessels, Steps, log),
             Accepted = AcceptedSection.Read(root.Keys(Accepted), Accepted, log),
             Without = AdviceSections.Without(root.Keys(Without), Without, log),
             Swaps = AdviceSections.Swaps(root, Swaps, parts),

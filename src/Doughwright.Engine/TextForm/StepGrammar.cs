@@ -12,9 +12,14 @@ internal static class StepGrammar
     public const string At = "at";
     public const string ByHand = "by hand";
 
-    /// <summary>"steel bowl, 500 g", "glass bowl, 350 g, warmed", "steel tin, 500 g, 30 x 11 x 10 cm", "pot", "none".</summary>
-    public static Vessel? Vessel(Phrase words)
+    /// <summary>"steel bowl, 500 g", "glass bowl, 350 g, warmed", "steel tin, 500 g, 30 x 11 x 10 cm", "pot", "none"; or the name of a vessel of the kitchen.</summary>
+    public static Vessel? Vessel(Phrase words, KitchenVessels there)
     {
+        if (Named(words.Text, there) is { } known)
+        {
+            return known;
+        }
+
         if (words.Text == None)
         {
             return Recipes.Vessel.None;
@@ -26,10 +31,7 @@ internal static class StepGrammar
         var shape = named.Length is 1 or 2 ? EnumWords<VesselShape>.Find(named[^1]) : null;
         if (shape is null or VesselShape.None || (named.Length == 2 && material is null))
         {
-            pieces[0].Fault(
-                FormFaults.VesselNotUnderstood,
-                ("materials", string.Join(", ", EnumWords<VesselMaterial>.All)),
-                ("shapes", string.Join(", ", EnumWords<VesselShape>.All.Where(word => word != None))));
+            NoVessel(pieces[0]);
             return null;
         }
 
@@ -46,6 +48,18 @@ internal static class StepGrammar
         {
             Size = size is null ? null : SizeOf(size, shape.Value),
         };
+    }
+
+    public static void NoVessel(Phrase words) => words.Fault(
+        FormFaults.VesselNotUnderstood,
+        ("materials", string.Join(", ", EnumWords<VesselMaterial>.All)),
+        ("shapes", string.Join(", ", EnumWords<VesselShape>.All.Where(word => word != None))));
+
+    private static Vessel? Named(string words, KitchenVessels there)
+    {
+        const string AndWarmed = ", " + Warmed;
+        var isWarmed = words.EndsWith(AndWarmed, StringComparison.Ordinal);
+        return there.Named(isWarmed ? words[..^AndWarmed.Length] : words) is { } named ? named with { Warmed = isWarmed } : null;
     }
 
     private static VesselSize? SizeOf(Phrase words, VesselShape shape)

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 
@@ -35,7 +36,8 @@ internal static class StepKeys
     /// <summary>
     /// The step with what a section says again. What was measured is never carried over: seen in one way is not seen in another.
     /// </summary>
-    public static Step Over(Step step, Section section, StepKind? kind) => step with
+    /// <param name="vessels">Of the kitchen that it was tested in.</param>
+    public static Step Over(Step step, Section section, StepKind? kind, KitchenVessels vessels) => step with
     {
         Name = section.Words(Name)?.Text ?? step.Name,
         Hands = section.Words(Hands)?.Duration(Limits.Hands) ?? step.Hands,
@@ -46,7 +48,7 @@ internal static class StepKeys
         On = section.Words(On)?.Word<BakedOn>() ?? step.On,
         Steam = section.Words(Steam) is { } steam ? OvenGrammar.Steam(steam) : step.Steam,
         LidOff = section.Words(Lid) is { } lid ? OvenGrammar.Lid(lid) : step.LidOff,
-        Vessel = section.Words(Vessel) is { } vessel ? StepGrammar.Vessel(vessel) : step.Vessel,
+        Vessel = section.Words(Vessel) is { } vessel ? StepGrammar.Vessel(vessel, vessels) : step.Vessel,
         Depth = section.Words(Depth)?.Length(Limits.Depth) ?? step.Depth,
         Cover = section.Words(Cover)?.Word<Cover>() ?? step.Cover,
         Folds = section.Has(Fold) || section.Has(Folds) ? FoldsOf(section) : step.Folds,

@@ -79,9 +79,13 @@ internal static class StepWriter
             + (oven.Then is { } then ? ", " + ExactText.Of(then.Dial) + OvenGrammar.After + ExactText.Of(then.After) : "");
 
     private static string Vessel(Vessel vessel) => vessel.IsNone ? StepGrammar.None
-        : (vessel.Material is { } material ? EnumWords<VesselMaterial>.Of(material) + " " : "") + EnumWords<VesselShape>.Of(vessel.Shape)
+        : (vessel.Name ?? Described(vessel)) + (vessel.Warmed ? ", " + StepGrammar.Warmed : "");
+
+    /// <summary>A vessel by what it is.</summary>
+    public static string Described(Vessel vessel) =>
+        (vessel.Material is { } material ? EnumWords<VesselMaterial>.Of(material) + " " : "") + EnumWords<VesselShape>.Of(vessel.Shape)
             + (vessel.Mass is { } mass ? ", " + ExactText.Of(mass) : "")
-            + (vessel.Size is { } size ? ", " + VesselSizeText.Write(size) : "") + (vessel.Warmed ? ", " + StepGrammar.Warmed : "");
+            + (vessel.Size is { } size ? ", " + VesselSizeText.Write(size) : "");
 
     private static string Fold(Fold fold) => $"{StepGrammar.At} {ExactText.Of(fold.After)}"
         + (fold.Hands == Duration.Zero ? "" : $", {ExactText.Of(fold.Hands)} {StepGrammar.ByHand}");

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Recipes.Notes;
 
@@ -12,7 +13,7 @@ internal static class StepsSection
 
     private static readonly string[] Keys = [StepKeys.Name, KindWord.Key, Of, .. StepKeys.All.Skip(1), Order, PhotoGrammar.Key, Learn, VariantsSection.Key];
 
-    public static IReadOnlyList<Step> Read(TextMapping? mapping, PartsSection parts, string place, FindingLog log)
+    public static IReadOnlyList<Step> Read(TextMapping? mapping, PartsSection parts, KitchenVessels vessels, string place, FindingLog log)
     {
         var steps = new List<Step>();
         var orders = new OrderReader(parts);
@@ -22,7 +23,7 @@ internal static class StepsSection
             var isFirst = IdCheck.Take(entry, taken, place, log);
             var id = Slug.Of(entry.Key);
             if (Section.KeysOf(entry, $"{place}.{id}", log) is { } keys
-                && ReadStep(new(keys, $"{place}.{id}", log, Keys), id, entry, parts, orders) is { } step && isFirst)
+                && ReadStep(new(keys, $"{place}.{id}", log, Keys), id, entry, parts, orders, vessels) is { } step && isFirst)
             {
                 steps.Add(step);
             }
@@ -32,18 +33,18 @@ internal static class StepsSection
         return steps;
     }
 
-    private static Step? ReadStep(Section section, string id, TextEntry entry, PartsSection parts, OrderReader orders)
+    private static Step? ReadStep(Section section, string id, TextEntry entry, PartsSection parts, OrderReader orders, KitchenVessels vessels)
     {
         var kind = KindWord.Read<StepKind>(section, id, entry);
         var part = ReadPart(section, entry, parts);
         var blank = new Step { Id = id, Name = Slug.InWords(id), Kind = kind ?? default, Component = part ?? "", Position = entry.KeyPosition };
-        var step = StepKeys.Over(blank, section, kind) with
+        var step = StepKeys.Over(blank, section, kind, vessels) with
         {
             Order = part is not null && section.Items(Order) is { } order ? orders.Read(order, part) : [],
             Photos = PhotoGrammar.Read(section),
             Learn = ReadLinks(section),
         };
-        step = step with { Variants = VariantsSection.Read(section, step, kind, orders) };
+        step = step with { Variants = VariantsSection.Read(section, step, kind, orders, vessels) };
         return kind is null || part is null ? null : step;
     }
 

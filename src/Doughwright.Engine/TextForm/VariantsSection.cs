@@ -1,3 +1,4 @@
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.TextForm;
@@ -9,7 +10,7 @@ internal static class VariantsSection
 
     private static readonly string[] Keys = [.. StepKeys.All, StepsSection.Order];
 
-    public static IReadOnlyList<StepVariant> Read(Section section, Step step, StepKind? kind, OrderReader orders)
+    public static IReadOnlyList<StepVariant> Read(Section section, Step step, StepKind? kind, OrderReader orders, KitchenVessels vessels)
     {
         var variants = new List<StepVariant>();
         var taken = new Dictionary<string, Position>();
@@ -21,7 +22,7 @@ internal static class VariantsSection
             if (Section.KeysOf(entry, $"{place}.{id}", section.Log) is { } keys)
             {
                 var said = new Section(keys, $"{place}.{id}", section.Log, Keys);
-                var variant = StepKeys.Over(step, said, kind) with { Position = entry.KeyPosition };
+                var variant = StepKeys.Over(step, said, kind, vessels) with { Position = entry.KeyPosition };
                 if (step.Component.Length > 0 && said.Items(StepsSection.Order) is { Count: > 0 } order)
                 {
                     variant = variant with { Order = orders.ReadAgain(order, step.Component, step.Order) };

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes.Live;
 using Doughwright.Engine.Recipes.Notes;
 using Doughwright.Engine.Rehearsals;
@@ -35,6 +36,12 @@ internal sealed class NoteTeller(Rehearsal here, Voice voice, Func<LiveName, obj
         if (piece.Name is not { } words)
         {
             return new(piece.Text, NotePieceKind.Plain);
+        }
+
+        // A temperature that is the same in every recipe is written like one, so that each reader has it in measures of their own.
+        if (QuantityText.TryTemperature(words).Value is { } degrees)
+        {
+            return new(LiveProse.Said(degrees, voice), NotePieceKind.Plain);
         }
 
         var name = NoteNames.Find(here.Recipe, words, step);

@@ -27,6 +27,15 @@ public class NoteTellerTests
     [InlineData("[this time] and [bulk time]", "bulk", "1 h 45 min and 1 h 45 min")]
     public void Names_BecomeTheValuesOfTheStep(string prose, string step, string said) => Assert.Equal(said, Said(prose, step));
 
+    /// <summary>60 degrees Celsius are 140 degrees Fahrenheit (NIST SP 811, B.8).</summary>
+    [Fact]
+    public void AFixedTemperature_StandsInTheMeasuresOfTheReader()
+    {
+        Assert.Equal("Near 60 °C", Said("Near [60 C]"));
+        var us = NoteTeller.OnTheDesk(Home, new(Words.Shipped, MeasureSystem.Us)).Tell(NoteText.Read("# T\n\nNear [60 C]").Note, "t", null, "n");
+        Assert.Equal("Near 140 °F", string.Concat(Assert.IsType<ToldBlock.Words>(Assert.Single(us.Blocks)).Pieces.Select(piece => piece.Text)).Replace('\u00a0', ' '));
+    }
+
     [Fact]
     public void WhatTheRecipeDoesNotHave_IsSaidWithTheReason()
     {

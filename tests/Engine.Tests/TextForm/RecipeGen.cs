@@ -53,7 +53,12 @@ internal static class RecipeGen
             });
 
     public static Gen<Kitchen> Kitchen { get; } =
-        Gen.Select(PlainKitchen(), Traits).Select((kitchen, traits) => kitchen with { OvenTraits = traits });
+        Gen.Select(PlainKitchen(), Traits, Gen.Int[0, 3], Gen.Enum<VesselMaterial>(), Mass, Gen.Int[1, 90]).Select((kitchen, traits, vessels, material, mass, tenths) => kitchen with
+        {
+            OvenTraits = traits,
+            Vessels = KitchenVessels.Of(new[] { "the big bowl", "aunt's tin", "no" }.Take(vessels).Select((name, index) =>
+                new Vessel((VesselShape)index, index == 2 ? null : material, index == 1 ? null : mass, false) { Name = name, Size = index == 0 ? new(null, null, null, Volume.FromLitres(tenths / 10.0)) : null })),
+        });
 
     private static Gen<Kitchen> PlainKitchen() =>
         Gen.Select(Name, Air, Double(-430, 5000), Gen.Enum<OvenMode>(), Gen.Int[1, 9], Maybe(Warm), Maybe(Warm), Double(-2, 12))
@@ -113,6 +118,29 @@ internal static class RecipeGen
                 };
             });
 
+    private static readonly Gen<Engine.Ingredients.Weighings> Weighings = Gen.Select(Double(1, 4000), Double(0.1, 1)).Select((before, left) =>
+        new Engine.Ingredients.Weighings(Engine.Quantities.Mass.FromGrams(before), Engine.Quantities.Mass.FromGrams(Math.Max(0.1, before * left))));
+
+    /// <summary>What its own weighings, a lot and a mill say of it.</summary>
+    private static Gen<OwnIngredient> Told(OwnIngredient own) =>
+        Gen.Select(
+            Gen.Select(Maybe(Double(10, 200)), Maybe(Double(0, 2)), Gen.Int[0, 3], Weighings, Double(0.2, 1)),
+            Gen.Select(MaybeText(Pick.From("bag of 3 November", "no", "12: old")), Maybe(Double(30, 120)), MaybeText(Pick.From("farinograph at 14 % moisture", "by feel, twice"))))
+            .Select((figures, words) =>
+            {
+                // 100 ml that hold much weigh no little.
+                var label = own.Label with { HundredMillilitres = figures.Item1 is > 100 and var weigh ? weigh : null, Ash = figures.Item2 is { } ash ? ash : null };
+                label = figures.Item3 == 1 && label.Water is null ? label with { Dried = new(figures.Item4.Before, figures.Item4.Before * 0.95 + figures.Item4.After * 0.05) } : label;
+                var bare = new Engine.Ingredients.Label { Name = own.Name, Role = own.Label.Role, Allergens = own.Label.Allergens };
+                // Butter is four fifths fat and solids, so no more than a fifth of it can go.
+                var made = new Engine.Ingredients.MadeFrom(figures.Item3 == 2 ? "unsalted butter" : "potato, raw", new(figures.Item4.Before, figures.Item4.Before * (0.85 + (0.15 * figures.Item5))));
+                return (figures.Item3 < 2 ? OwnIngredient.Of(label, own.Ingredient.Piece, Position.None) : OwnIngredient.Of(bare, own.Ingredient.Piece, Position.None, made)) with
+                {
+                    Lot = words.Item1,
+                    Absorption = words.Item2 is { } share ? new(Percent.FromValue(share), words.Item3) : null,
+                };
+            });
+
     private static readonly Gen<OwnIngredient> Own =
         Gen.Select(
             Gen.Select(Name, Gen.Enum<Engine.Ingredients.Role>(), Gen.Enum<Engine.Ingredients.LabelForm>(), Maybe(Mass)),
@@ -132,7 +160,10 @@ internal static class RecipeGen
                     Allergens = allergens,
                 },
                 who.Item4 is { } piece && Limits.Piece.Holds(piece) ? piece : null,
-                Position.None));
+                Position.None))
+            .SelectMany(Told);
+
+    public static Gen<OwnIngredient> OwnIngredients { get; } = Own.Where(one => Slug.Of(one.Name).Length > 0);
 
     // Where spoons are those of the generated lines.
     private static readonly Gen<Engine.Ingredients.Region?> Regions =
@@ -308,6 +339,7 @@ internal static class RecipeGen
             [
                 .. steps.Select((step, i) => step with
                 {
+                    Vessel = home.Vessels.Count > 0 && step.Variants.Count == 0 ? home.Vessels[i % home.Vessels.Count] with { Warmed = i % 3 == 1 } : step.Vessel,
                     Id = $"step-{i}",
                     Component = components[i % components.Length].Id,
                     Order = i % 2 == 0 ? [] : [.. components[i % components.Length].Lines.Select(line => line.Id).Reverse()],

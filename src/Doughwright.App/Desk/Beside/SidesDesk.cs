@@ -5,6 +5,7 @@ using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Desk.States;
 using Doughwright.App.Text.Sides;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Sides;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
@@ -19,13 +20,20 @@ internal sealed class SidesDesk
     private readonly ComparedTexts? compared;
     private readonly Voice voice;
 
-    public SidesDesk(RecipeFile file, RecipeStates states, SideAsked left, SideAsked right, KitchenChoice kitchen, ShelfFolder shelf, Voice voice)
+    /// <summary>Up to so many changes are tried one by one without being asked for. Measured at some 15 ms each on two cores that were busy with other work.</summary>
+    private const int TriedUnasked = 20;
+
+    /// <param name="because">Whether what moved the figures is asked for, however long it takes.</param>
+    public SidesDesk(RecipeFile file, RecipeStates states, SideAsked left, SideAsked right, KitchenChoice kitchen, bool because, ShelfFolder shelf, Voice voice)
     {
         (this.file, this.states, this.voice, Left, Right) = (file, states, voice, left, right);
         if (left.Recipe is { } first && right.Recipe is { } second)
         {
             compared = ComparedTexts.Of((left.Name, first), (right.Name, second), kitchen.Kitchen, Earlier);
-            View = SidesView.Of(compared, voice);
+            var trials = Causes.Rehearsals(compared.Differences);
+            var causes = trials > 0 && (because || trials <= TriedUnasked) ? Causes.Of(compared.Consequences, compared.Differences, Larder.Shipped, compared.Kitchen) : null;
+            Trials = causes is null ? trials : 0;
+            View = SidesView.Of(compared, causes, voice);
         }
 
         LeftChoices = SideAsked.Choices(left, file, states, shelf, voice);
@@ -48,6 +56,19 @@ internal sealed class SidesDesk
     public IReadOnlyList<SideChoice> KitchenChoices { get; }
 
     public string CommandLine { get; }
+
+    /// <summary>Changes that can be tried one by one and were not, because it takes long; 0 where nothing is left to ask for.</summary>
+    public int Trials { get; }
+
+    public string AskBecause => voice.Say("sides.because-ask", ("count", Trials));
+
+    /// <summary>The states that are shown, of this recipe.</summary>
+    public IReadOnlyCollection<long> Shown => [.. new[] { Left.State, Right.State }.OfType<long>().Distinct()];
+
+    /// <summary>The state on the left that can be brought back whole; null where it is none, or the recipe is in it.</summary>
+    public long? Whole => CanTake && Left.State is { } state && state != states.Now ? state : null;
+
+    public string BringWhole => voice.Say("sides.bring-whole", ("state", Left.Name));
 
     public string Stamp => states.Now.ToString(CultureInfo.InvariantCulture);
 
@@ -74,6 +95,10 @@ internal sealed class SidesDesk
 
     /// <summary>What a button sends to bring a row back; null where that cannot be done alone.</summary>
     public string? TakeOf(SideRow row) => CanTake && Taken(row) is not null ? Key(row) : null;
+
+    /// <summary>Writes the recipe down as it was in the state on the left.</summary>
+    /// <param name="shown">The state that was shown.</param>
+    public bool Bring(long? shown, Faults faults) => states.BringBack(shown, Whole, faults);
 
     /// <summary>Writes the recipe down with one thing as it stands on the left.</summary>
     /// <param name="shown">The state that was shown.</param>

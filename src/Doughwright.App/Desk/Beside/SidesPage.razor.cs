@@ -14,9 +14,18 @@ public sealed partial class SidesPage
 
     private SidesDesk? Desk { get; set; }
 
+    private IReadOnlyList<FamilyMember> Relatives { get; set; } = [];
+
+    private FamilyDrawn? Drawn { get; set; }
+
     private IReadOnlyList<Fault> Faults { get; set; } = [];
 
+    private const string BecauseName = "because";
+
     private string Path => $"{Home}/sides";
+
+    /// <summary>The same, with what moved each figure.</summary>
+    private string WithCauses => QueryHelpers.AddQueryString(Path + Query, BecauseName, "yes");
 
     protected override void OnInitialized() => Lay();
 
@@ -30,11 +39,14 @@ public sealed partial class SidesPage
 
         var asked = QueryHelpers.ParseQuery(Query);
         var faults = new Faults(Voice);
-        var states = new RecipeStates(file, Folder, new StateDays(Clock, Voice), Voice);
+        var days = new StateDays(Clock, Voice);
+        var states = new RecipeStates(file, Folder, days, Voice);
         var left = Side(asked.TryGetValue("left", out var first) ? first.ToString() : Before(states), file, states, faults);
         var right = Side(asked.TryGetValue("right", out var second) ? second.ToString() : SideAsked.Now, file, states, faults);
         var kitchen = KitchenChoice.Of(asked.TryGetValue("kitchen", out var named) ? named.ToString() : "", Folder, faults);
-        Desk = new(file, states, left, right, kitchen, Folder, Voice);
+        Desk = new(file, states, left, right, kitchen, asked.ContainsKey(BecauseName), Folder, Voice);
+        Relatives = new Family(Folder, days, Voice).All(file.Paper);
+        Drawn = FamilyDrawn.Of(Desk.Facts, file.Paper, states, Relatives, Desk.Shown, days, Voice);
         Faults = faults.All;
     }
 
@@ -53,11 +65,23 @@ public sealed partial class SidesPage
         return SideAsked.Of(SideAsked.Now, file, states, Folder)!;
     }
 
+    private async Task Bring()
+    {
+        var form = await Form();
+        var faults = new Faults(Voice);
+        Answer(Desk!.Bring(RecipeStates.Number(form["shown"]), faults), faults);
+    }
+
     private async Task Take()
     {
         var form = await Form();
         var faults = new Faults(Voice);
-        if (Desk!.Take(RecipeStates.Number(form["shown"]), form["take"].ToString(), faults))
+        Answer(Desk!.Take(RecipeStates.Number(form["shown"]), form["take"].ToString(), faults), faults);
+    }
+
+    private void Answer(bool done, Faults faults)
+    {
+        if (done)
         {
             SeeThere(Path + Query);
             return;

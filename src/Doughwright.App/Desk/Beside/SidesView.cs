@@ -4,6 +4,7 @@ using Doughwright.App.Desk.Compare;
 using Doughwright.App.Text.Sides;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Rehearsals.Differences;
+using Doughwright.Engine.Sides;
 using Doughwright.Publishing.Pictures.Keys;
 using Doughwright.Publishing.Wording;
 
@@ -26,21 +27,29 @@ internal sealed record SidesView(
     /// <summary>Changes that a sentence can hold.</summary>
     private const int MostTold = 3;
 
-    public static SidesView Of(ComparedTexts compared, Voice voice)
+    /// <param name="causes">What moved the figures; null where that is not worked out.</param>
+    public static SidesView Of(ComparedTexts compared, Causes? causes, Voice voice)
     {
-        var changed = new SideWords(compared.First, compared.Second, voice).Rows(compared.Differences);
-        var words = new ComesWords(compared.Consequences, voice);
+        var sides = new SideWords(compared.First, compared.Second, voice);
+        var changed = sides.Rows(compared.Differences);
+        var words = new ComesWords(compared.Consequences, voice, causes is null ? null : new(causes, sides, voice));
         var comes = words.Rows();
         return new(
             AnswerOf(changed, comes, voice),
             changed,
             voice.Say("sides.comes", ("kitchen", compared.KitchenName(voice))),
             comes,
-            [.. words.Notes(), voice.Words["sides.cue"]],
+            [.. words.Notes(), voice.Words["sides.cue"], .. causes is null ? [] : new[] { voice.Words["sides.because-said"] }],
             new(ComparisonOf(compared), voice),
             WarmthKey.Of(voice),
-            Publishing.Pictures.Keys.CombKey.Draw());
+            Publishing.Pictures.Keys.CombKey.Draw())
+        {
+            HasCauses = causes is not null,
+        };
     }
+
+    /// <summary>Whether it is known what moved the figures.</summary>
+    public bool HasCauses { get; private init; }
 
     private static string AnswerOf(IReadOnlyList<SideRow> changed, IReadOnlyList<ComesRow> comes, Voice voice)
     {

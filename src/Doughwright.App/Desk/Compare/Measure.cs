@@ -25,6 +25,14 @@ internal sealed class Measure
         _ => Degrees(system, decimals: 1, celsius => Show.Temperature(Temperature.FromCelsius(celsius), system)),
     };
 
+    /// <summary>Weights, to the gram.</summary>
+    public static Measure Grams(MeasureSystem system) => new(Whole, 1, 0, OfGrams(system), OfGrams(system));
+
+    /// <summary>Percentages, in tenths of a point.</summary>
+    public static Measure Points { get; } = new(percent => Whole(percent * 10), 10, 1, percent => Show.Number(percent, 1), tenths => Show.Number(tenths / 10, 1));
+
+    private static Func<double, string> OfGrams(MeasureSystem system) => grams => (grams < 0 ? "\u2212" : "") + Show.Mass(Mass.FromGrams(Math.Abs(grams)), system);
+
     private static Measure Minutes { get; } = new(Whole, 1, 0, OfMinutes, OfMinutes, isTime: true);
 
     private static string OfMinutes(double minutes) => Show.Duration(Duration.FromMinutes(minutes));

@@ -1,4 +1,5 @@
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Ingredients;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Book.Papers;
@@ -70,7 +71,7 @@ internal sealed class Manuscript
     public bool Change(string field, string typed, Func<Recipe, EditAnswer> change)
     {
         Said = null;
-        switch (Editor.Carry(File.Text, change))
+        switch (Editor.Carry(File.Text, OwnEdits.With(OwnPaper.AtHand(shelf), change)))
         {
             case EditedText.Refused no:
                 refused[field] = new(typed, [.. no.Reasons.Select(reason => $"{FindingWords.Message(reason, voice)} {FindingWords.WayOut(reason, voice)}".Trim())]);

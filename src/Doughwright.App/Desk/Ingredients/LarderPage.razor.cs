@@ -7,7 +7,7 @@ using Microsoft.AspNetCore.Components;
 
 namespace Doughwright.App.Desk.Ingredients;
 
-/// <summary>The larder: an ingredient is found by words as a person writes them, or in the list of all.</summary>
+/// <summary>The larder: an ingredient is found by words as a person writes them, or in the list of all. One's own come first.</summary>
 public sealed partial class LarderPage : DeskPage
 {
     private const int Longest = 200;
@@ -16,11 +16,19 @@ public sealed partial class LarderPage : DeskPage
     [SupplyParameterFromQuery]
     private string? Words { get; set; }
 
+    /// <summary>Name of an own ingredient that was taken away just now.</summary>
+    [SupplyParameterFromQuery]
+    private string? Taken { get; set; }
+
     private string Holds { get; set; } = "";
 
     private string Said { get; set; } = "";
 
+    private string? CanComeBack { get; set; }
+
     private IReadOnlyList<LarderRow> Hits { get; set; } = [];
+
+    private IReadOnlyList<LarderRow> Own { get; set; } = [];
 
     private IReadOnlyList<LarderRole> Roles { get; set; } = [];
 
@@ -28,17 +36,37 @@ public sealed partial class LarderPage : DeskPage
 
     protected override void OnInitialized()
     {
-        var larder = Larder.Shipped;
-        Holds = LarderText.Holding(larder, Voice);
+        Holds = LarderText.Holding(Larder.Shipped, Voice);
+        CanComeBack = Taken is { Length: > 0 } taken && Folder.IngredientTexts.CanPutBack(taken) ? taken : null;
+        var own = OwnPaper.All(Folder);
         var words = (Words ?? "").Trim();
         if (!words.Any(char.IsLetterOrDigit) || words.Length > Longest)
         {
-            Roles = LarderRole.All(larder, Voice);
+            Own = [.. own.Select(paper => LarderRow.Of(paper, Voice))];
+            Roles = LarderRole.All(Larder.Shipped, Voice);
             return;
         }
 
+        var larder = Larder.Shipped.With(own.Select(paper => paper.Own?.Ingredient).OfType<Ingredient>());
         var asked = new LarderAsked(larder, words, larder.Find(words, []), larder.Search(words, most: MostHits));
         Said = asked.Hits.Count == 0 ? Voice.Say("larder-nothing", ("words", words)) : LarderWords.InARecipe(asked, Voice);
-        Hits = [.. asked.Hits.Select(hit => LarderRow.Of(hit.Ingredient, Voice))];
+        Hits = [.. asked.Hits.Select(hit => RowOf(hit.Ingredient, own)).OrderByDescending(row => row.IsOwn)];
+    }
+
+    private LarderRow RowOf(Ingredient row, IReadOnlyList<OwnPaper> own) =>
+        own.FirstOrDefault(paper => ReferenceEquals(paper.Own?.Ingredient, row)) is { } paper ? LarderRow.Of(paper, Voice) : LarderRow.Of(row, Voice);
+
+    private async Task PutBack()
+    {
+        var form = await Form();
+        var name = form["back"].ToString();
+        if (Folder.IngredientTexts.PutBack(name))
+        {
+            SeeThere(Speaker.To(OwnPaper.AddressOf(name)));
+            return;
+        }
+
+        Said = Voice.Say("larder.not-there", ("name", name));
+        Refuse();
     }
 }

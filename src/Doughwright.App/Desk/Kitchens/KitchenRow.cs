@@ -10,7 +10,8 @@ namespace Doughwright.App.Desk.Kitchens;
 /// <param name="Said">The kitchen in words, or that its text is not understood.</param>
 /// <param name="Shelf">Address of the recipes in it.</param>
 /// <param name="Text">Address of the page with its text.</param>
-internal sealed record KitchenRow(string Id, string Name, string Title, string Said, string Shelf, string Text)
+/// <param name="Change">Address of the page on which it is changed.</param>
+internal sealed record KitchenRow(string Id, string Name, string Title, string Said, string Shelf, string Text, string Change)
 {
     public static IReadOnlyList<KitchenRow> All(ShelfFolder folder, Voice voice) => [.. KitchenOnShelf.All(folder).Select((kitchen, index) => new KitchenRow(
         FormattableString.Invariant($"kitchen-{index + 1}"),
@@ -18,5 +19,6 @@ internal sealed record KitchenRow(string Id, string Name, string Title, string S
         kitchen.Shown,
         kitchen.Kitchen is { } known ? KitchenSentence.Of(known, voice) : voice.Words["kitchens.not-understood"],
         ShelfAddress.InMeasures(QueryHelpers.AddQueryString("/", ShelfAsked.KitchenName, kitchen.Name), voice),
-        ShelfAddress.OfKitchenText(kitchen.Name, voice)))];
+        ShelfAddress.OfKitchenText(kitchen.Name, voice),
+        ShelfAddress.InMeasures($"/kitchens/{Uri.EscapeDataString(kitchen.Name)}/change", voice)))];
 }

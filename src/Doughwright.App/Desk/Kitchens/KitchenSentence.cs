@@ -30,6 +30,11 @@ internal static class KitchenSentence
             : voice.Say("kitchens.fridge", ("fridge", Written(kitchen.Fridge, voice))));
         told.Add(voice.Say("kitchens.oven", ("mode", voice.Oven(kitchen.Oven)), ("trays", kitchen.Trays), ("scale", kitchen.Scale)));
         told.AddRange(OfOven(kitchen.OvenTraits, voice));
+        if (kitchen.Vessels.Count > 0)
+        {
+            told.Add(voice.Say("kitchens.vessels", ("names", kitchen.Vessels.Select(vessel => vessel.Name!).ToArray())));
+        }
+
         return string.Join(' ', told);
     }
 

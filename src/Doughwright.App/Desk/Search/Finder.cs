@@ -13,6 +13,7 @@ internal static class Finder
 
     private const string TitleKey = "title:";
     private const string KitchenKey = "kitchen:";
+    private const string IngredientKey = "ingredient:";
 
     /// <summary>Papers in which every word stands somewhere, those first in whose name the words stand.</summary>
     /// <param name="words">As typed. Case, accents of the degree sign and spaces that do not break make no difference.</param>
@@ -39,7 +40,7 @@ internal static class Finder
         }
 
         var lines = text.ReplaceLineEndings("\n").Split('\n');
-        var title = lines.Where(line => line.StartsWith(TitleKey, StringComparison.Ordinal) || line.StartsWith(KitchenKey, StringComparison.Ordinal))
+        var title = lines.Where(line => line.StartsWith(TitleKey, StringComparison.Ordinal) || line.StartsWith(KitchenKey, StringComparison.Ordinal) || line.StartsWith(IngredientKey, StringComparison.Ordinal))
             .Select(line => line[(line.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim().Trim('"')).FirstOrDefault() is { Length: > 0 } own ? own
             : sort == PaperSort.Note && NoteText.Read(text).Note is { Title.Length: > 0 } note ? note.Title
             : name;

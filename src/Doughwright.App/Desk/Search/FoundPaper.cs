@@ -14,6 +14,7 @@ internal sealed record FoundPaper(PaperSort Sort, string Name, string Title, IRe
     {
         PaperSort.Recipe => "/recipes/" + Uri.EscapeDataString(Name),
         PaperSort.Kitchen => "/open?kitchen=" + Uri.EscapeDataString(Name),
+        PaperSort.Ingredient => "/larder/own/" + Uri.EscapeDataString(Name),
         _ => "/notes/" + Uri.EscapeDataString(Name),
     };
 }

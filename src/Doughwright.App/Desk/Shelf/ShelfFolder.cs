@@ -6,7 +6,7 @@ using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Shelf;
 
-/// <summary>The author's book on the desk: recipes and kitchens, each a text by its name.</summary>
+/// <summary>The author's book on the desk: recipes, kitchens and own ingredients, each a text by its name.</summary>
 internal sealed class ShelfFolder : IDisposable
 {
     private const string NoteEnding = ".md";
@@ -17,6 +17,7 @@ internal sealed class ShelfFolder : IDisposable
         RecipeTexts = new(book, PaperSort.Recipe);
         KitchenTexts = new(book, PaperSort.Kitchen);
         NoteTexts = new(book, PaperSort.Note);
+        IngredientTexts = new(book, PaperSort.Ingredient);
     }
 
     public DataFolder Folder { get; }
@@ -32,6 +33,8 @@ internal sealed class ShelfFolder : IDisposable
 
     /// <summary>The notes for the recipes that link to them, each as it is when it is asked for.</summary>
     public BookNotes Notes => new(NoteTexts.Names, name => Book.Papers.Text(PaperSort.Note, name));
+
+    public BookTexts IngredientTexts { get; }
 
     /// <summary>What lay in the folder when the book was made just now, and could not be laid into it.</summary>
     public IReadOnlyList<ShelfText> NotTaken { get; }

@@ -19,6 +19,9 @@ internal sealed class Family(ShelfFolder shelf, StateDays days, Voice voice)
     /// <summary>What the recipe was grown from; null where it was not, or that is not understood.</summary>
     public FamilyMember? BaseOf(Paper paper) => paper.GrownFrom is { } state ? Of(paper, state, isBase: true) : null;
 
+    /// <summary>The base first, then the offshoots.</summary>
+    public IReadOnlyList<FamilyMember> All(Paper paper) => [.. BaseOf(paper) is { } grownFrom ? [grownFrom] : Array.Empty<FamilyMember>(), .. OffshootsOf(paper)];
+
     /// <summary>What has grown from it, from whichever of its states.</summary>
     public IReadOnlyList<FamilyMember> OffshootsOf(Paper paper)
     {
@@ -45,14 +48,18 @@ internal sealed class Family(ShelfFolder shelf, StateDays days, Voice voice)
             $"/recipes/{Uri.EscapeDataString(offshoot.Name)}/sides?left={Uri.EscapeDataString(BookAddress.StateOf(name, grownFrom))}",
             voice.Say(isBase ? "family.from" : "family.offshoot", ("title", then.Title), ("day", days.Day(from.At))),
             But(then, grown),
-            now is null ? voice.Words["family.base-gone"] : Waiting(then, now, grown));
+            now is null ? voice.Words["family.base-gone"] : Waiting(then, now, grown))
+        {
+            GrownFrom = isBase ? null : grownFrom,
+            Most = Untitled(then, grown) is [var first, ..] ? Told(then, grown, [first], Valued) : "",
+        };
     }
 
     /// <summary>"As the base, but ...".</summary>
     private string But(Recipe then, Recipe grown)
     {
         var differences = Untitled(then, grown);
-        return differences.Count == 0 ? voice.Words["family.as-the-base"] : voice.Say("family.but", ("differences", Told(then, grown, differences, (row, key) => voice.Say(key, ("what", row.What), ("value", row.Second.Text)))));
+        return differences.Count == 0 ? voice.Words["family.as-the-base"] : voice.Say("family.but", ("differences", Told(then, grown, differences, Valued)));
     }
 
     /// <summary>What the base has changed since, that the offshoot does not have yet; and whether it was baked since it grew.</summary>
@@ -62,8 +69,10 @@ internal sealed class Family(ShelfFolder shelf, StateDays days, Voice voice)
         var baked = voice.Words[TestedSide.IsMeasuredAnew(then, grown) ? "family.baked" : "family.not-baked"];
         return missing.Count == 0
             ? voice.Say("family.follows", ("baked", baked))
-            : voice.Say("family.waits", ("count", missing.Count), ("changes", Told(then, now, missing, (row, key) => voice.Say(key, ("what", row.What), ("value", row.Second.Text)))), ("baked", baked));
+            : voice.Say("family.waits", ("count", missing.Count), ("changes", Told(then, now, missing, Valued)), ("baked", baked));
     }
+
+    private string Valued(SideRow row, string key) => voice.Say(key, ("what", row.What), ("value", row.Second.Text));
 
     private string Told(Recipe first, Recipe second, IReadOnlyList<RecipeDifference> differences, Func<SideRow, string, string> say)
     {
@@ -84,4 +93,11 @@ internal sealed class Family(ShelfFolder shelf, StateDays days, Voice voice)
 /// <param name="From">What grew from what, and when.</param>
 /// <param name="But">How it differs.</param>
 /// <param name="Waiting">What it waits for.</param>
-public sealed record FamilyMember(string Title, string Address, string Beside, string From, string But, string Waiting);
+public sealed record FamilyMember(string Title, string Address, string Beside, string From, string But, string Waiting)
+{
+    /// <summary>The state that an offshoot has grown from; null for the base.</summary>
+    internal long? GrownFrom { get; init; }
+
+    /// <summary>The first thing in which an offshoot differs; empty where it does in nothing.</summary>
+    public string Most { get; init; } = "";
+}

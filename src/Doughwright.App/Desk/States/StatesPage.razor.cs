@@ -16,6 +16,8 @@ public sealed partial class StatesPage
 
     private IReadOnlyList<FamilyMember> Relatives { get; set; } = [];
 
+    private FamilyDrawn? Drawn { get; set; }
+
     private Published? Given { get; set; }
 
     private string Title { get; set; } = "";
@@ -44,7 +46,8 @@ public sealed partial class StatesPage
         View = StatesView.Of(file, states, Folder, days, Voice);
         Given = new(Recipe, Folder, days, Voice);
         var family = new Family(Folder, days, Voice);
-        Relatives = [.. family.BaseOf(file.Paper) is { } grownFrom ? [grownFrom] : Array.Empty<FamilyMember>(), .. family.OffshootsOf(file.Paper)];
+        Relatives = family.All(file.Paper);
+        Drawn = FamilyDrawn.Of(Title, file.Paper, states, Relatives, [states.Now], days, Voice);
     }
 
     private async Task Keep()

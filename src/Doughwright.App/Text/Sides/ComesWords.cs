@@ -10,7 +10,8 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.App.Text.Sides;
 
 /// <summary>What the differences of two recipes come to in a kitchen, in words: the same in a terminal and on the desk.</summary>
-internal sealed class ComesWords(Consequences come, Voice voice)
+/// <param name="because">Says what moved a figure; null where that was not worked out.</param>
+internal sealed class ComesWords(Consequences come, Voice voice, BecauseWords? because = null)
 {
     /// <summary>Weights and shares first, then the run in the order of the method.</summary>
     public IReadOnlyList<ComesRow> Rows() =>
@@ -43,7 +44,10 @@ internal sealed class ComesWords(Consequences come, Voice voice)
         var by = difference is { First: { } first, Second: { } second }
             ? isMass ? SignedBy.Grams(first, second, voice) : SignedBy.Points(first, second, voice)
             : "";
-        return new(voice.Member(difference.Figure), new(one), new(other), by, one == other, $"formula.{Name(difference.Figure)}", difference.First, difference.Second);
+        return new(voice.Member(difference.Figure), new(one), new(other), by, one == other, $"formula.{Name(difference.Figure)}", difference.First, difference.Second)
+        {
+            Because = one == other ? "" : because?.Of(difference) ?? "",
+        };
     }
 
     /// <summary>Ids of both, in order: those that only the second has stand after the one they follow there.</summary>
@@ -96,7 +100,10 @@ internal sealed class ComesWords(Consequences come, Voice voice)
         var steps = difference is { First: { } first, Second: { } second } ? measure.Steps(first, second) : (double?)null;
         return
         [
-            new(Capital.Of(name), one, other, steps is { } by and not 0 ? measure.Difference(by) : "", steps == 0, $"run.{Name(kind)}{(of.Length > 0 ? "." : "")}{of}", difference.First, difference.Second),
+            new(Capital.Of(name), one, other, steps is { } by and not 0 ? measure.Difference(by) : "", steps == 0, $"run.{Name(kind)}{(of.Length > 0 ? "." : "")}{of}", difference.First, difference.Second)
+            {
+                Because = steps is null or 0 ? "" : because?.Of(difference, measure) ?? "",
+            },
         ];
     }
 

@@ -26,6 +26,8 @@ internal sealed class SideWords(Recipe first, Recipe second, Voice voice)
     }
 
     /// <summary>What it is about: a line with its part, a step with what of it.</summary>
+    public string NameOf(RecipeDifference difference) => What(difference);
+
     private string What(RecipeDifference difference)
     {
         var aspect = voice.Member(difference.Aspect);

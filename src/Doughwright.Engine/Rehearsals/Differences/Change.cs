@@ -60,7 +60,7 @@ internal sealed record Change(Move Move, Request After)
         Move(Mover.Tap, Of(from.Tap, to.Tap), at.Kitchen! with { Tap = to.Tap });
         Move(Mover.Fridge, Of(from.Fridge, to.Fridge), at.Kitchen! with { Fridge = to.Fridge });
         Move(Mover.Oven, to.Oven == OvenMode.Fan ? Direction.More : Direction.Less, at.Kitchen! with { Oven = to.Oven, OvenTraits = to.OvenTraits });
-        Move(Mover.Equipment, Direction.Other, at.Kitchen! with { Trays = to.Trays, Scale = to.Scale });
+        Move(Mover.Equipment, Direction.Other, at.Kitchen! with { Trays = to.Trays, Scale = to.Scale, Vessels = to.Vessels });
         if (!keeps)
         {
             Warm();

@@ -8,8 +8,6 @@ public sealed partial class EveryAddress : TheoryData<string>
     public EveryAddress()
     {
         AddRange(All().ToArray());
-        Add("/_blazor/negotiate?negotiateVersion=1");
-        Add("/_blazor/disconnect");
     }
 
     public static IReadOnlyList<string> All() =>

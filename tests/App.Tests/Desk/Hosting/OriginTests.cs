@@ -25,6 +25,8 @@ public class OriginTests(OpenDesk desk) : IClassFixture<OpenDesk>
     public void Pages_AreFound() => Assert.Superset(new HashSet<string> { "/", "/book", "/new", "/recipes/potato-rolls/states", "/recipes/potato-rolls/write" }, EveryAddress.All().ToHashSet());
 
     [Theory]
+    [InlineData("/_blazor/negotiate?negotiateVersion=1")]
+    [InlineData("/_blazor/disconnect")]
     [ClassData(typeof(EveryAddress))]
     public async Task Post_OfAnotherOrigin_IsRefused(string path)
     {

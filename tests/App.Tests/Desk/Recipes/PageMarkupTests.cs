@@ -146,7 +146,8 @@ public sealed partial class PageMarkupTests(OpenRecipes desk) : IClassFixture<Op
             .Replace("cue: golden all over", "cue: \"</i></section><script>1</script>\"", StringComparison.Ordinal)
             .Replace("    butter: 50 g, soft", $"    \"<b>{Long}\": 50 g", StringComparison.Ordinal));
         var page = await desk.Page("/recipes/hostile");
-        Assert.Empty(page.QuerySelectorAll("main script, main img, main b, [onerror]"));
+        // Bold with a direction of its own is a value that the desk set off in a note.
+        Assert.Empty(page.QuerySelectorAll("main script, main img, main b:not([dir=auto]), [onerror]"));
         Assert.Contains("<script>1</script>", page.QuerySelector("main")!.TextContent, StringComparison.Ordinal);
     }
 

@@ -141,6 +141,63 @@ public sealed class StatesPageTests
     }
 
     [Fact]
+    public async Task WholeStateBroughtBack_FromBesideTheOther()
+    {
+        using var scratch = Scratch.WithTheShipped();
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var was = scratch.Text("potato-rolls");
+        var first = await KeepAndChange(scratch, desk);
+        var page = await desk.Page($"{Sides}?left={first}");
+        Assert.Contains("Bring back", page.QuerySelector(".head button")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.SeeOther, (await desk.Send(Form(page, "back"))).Status);
+        Assert.Equal(was, scratch.Text("potato-rolls"));
+        // What is there already is not brought back, and neither is another recipe.
+        Assert.Null((await desk.Page($"{Sides}?left=")).QuerySelector(".head button"));
+        Assert.Null((await desk.Page($"{Sides}?left=tin-loaf")).QuerySelector(".head button"));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await desk.Send(Form(page, "back"))).Status);
+    }
+
+    /// <summary>What moved a figure stands beside it, and comes to it.</summary>
+    [Fact]
+    public async Task Consequences_SayWhichChangeMovedThem()
+    {
+        using var scratch = Scratch.WithTheShipped();
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var first = Now(scratch);
+        scratch.Put("potato-rolls", scratch.Text("potato-rolls").Replace("sugar: 30 g", "sugar: 60 g", StringComparison.Ordinal).Replace("instant yeast: 4 g", "instant yeast: 6 g", StringComparison.Ordinal));
+        string Because(IHtmlDocument page, string of) => page.QuerySelector($".comes tr[data-of='{of}'] .because")!.TextContent.Replace('\u00a0', ' ');
+        var page = await desk.Page($"{Sides}?left={first}");
+        Assert.Equal("Sugar (Dough).", Because(page, "formula.trueSugar"));
+        Assert.Equal("Sugar (Dough) +30 g, Instant yeast (Dough) +2 g.", Because(page, "formula.dough"));
+        Assert.Matches(@"^Instant yeast \(Dough\) −\d+ min, Sugar \(Dough\) \+\d+ min, together [+−]\d+ min\.$", Because(page, "run.minutes.bulk"));
+        Assert.Equal("", Because(page, "formula.flour"));
+        // Two recipes differ in very much: that is worked out when it is asked for.
+        var two = await desk.Page($"{Sides}?left=tin-loaf");
+        Assert.Empty(two.QuerySelectorAll(".because"));
+        var asked = await desk.Page(two.QuerySelector(".askbecause a")!.GetAttribute("href")!);
+        Assert.Contains(asked.QuerySelectorAll(".comes td.because"), cell => cell.TextContent.Length > 0);
+        Assert.Null(asked.QuerySelector(".askbecause"));
+    }
+
+    /// <summary>The line is drawn where there is one: a bar for what was kept and for now, a yarn for what has grown.</summary>
+    [Fact]
+    public async Task FamilyLine_IsDrawnOnStatesAndOnSides()
+    {
+        using var scratch = Scratch.WithTheShipped();
+        await using var desk = await LiveDesk.On(scratch.Data);
+        Assert.Null((await desk.Page(States)).QuerySelector(".family"));
+        var first = await KeepAndChange(scratch, desk);
+        scratch.Folder.RecipeTexts.Lay("seed-rolls", scratch.Text("potato-rolls").Replace("Potato rolls", "Seed rolls", StringComparison.Ordinal).Replace("butter: 50 g", "butter: 40 g", StringComparison.Ordinal), "Grown", first);
+        foreach (var (address, picked) in new[] { (States, 1), ($"{Sides}?left={first}", 2), (Sides + "?left=tin-loaf", 1) })
+        {
+            var wide = (await desk.Page(address)).QuerySelector("svg.family-wide")!;
+            Assert.Equal((2, picked), (wide.QuerySelectorAll(".knot").Length, wide.QuerySelectorAll(".pickd").Length));
+            Assert.Contains("first bake", wide.TextContent, StringComparison.Ordinal);
+            Assert.Contains("Seed rolls leaves at", wide.QuerySelector("desc")!.TextContent, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
     public async Task TwoRecipes_StandSideBySide_AndNothingIsBroughtBackIntoAnOlderState()
     {
         using var scratch = Scratch.WithTheShipped();

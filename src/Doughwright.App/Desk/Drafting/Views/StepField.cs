@@ -14,8 +14,9 @@ public sealed record StepField(string Key, string Label, string Value, string Hi
 {
     private const string Kind = "kind";
     private const string Part = "of";
+    private const string Notes = "learn";
 
-    private static readonly string[] Always = ["name", Kind, Part, "where", "hands", "ends", "tools"];
+    private static readonly string[] Always = ["name", Kind, Part, "where", "hands", "ends", "tools", Notes];
 
     /// <summary>What a kind of step needs beside that.</summary>
     private static readonly Dictionary<StepKind, string[]> Needs = new()
@@ -38,7 +39,7 @@ public sealed record StepField(string Key, string Label, string Value, string Hi
 
     /// <summary>In the order in which they are said.</summary>
     private static readonly string[] InOrder =
-        ["name", Kind, Part, "where", "vessel", "depth", "cover", "trays", "oven", "on", "steam", "lid", "hands", "way", "order", "fold", "folds", "ends", "tools"];
+        ["name", Kind, Part, "where", "vessel", "depth", "cover", "trays", "oven", "on", "steam", "lid", "hands", "way", "order", "fold", "folds", "ends", "tools", Notes];
 
     internal static IReadOnlyList<StepField> All(Recipe recipe, Step step, IReadOnlyDictionary<string, string> said, Voice voice)
     {
