@@ -8,8 +8,8 @@ namespace Doughwright.App.Tests.Desk.Recipes;
 /// <summary>Which mark a finding bears.</summary>
 public sealed class FindingShapeTests
 {
-    /// <summary>Of published cases, of a refused edit and of a note's own text: none of them is a finding of a recipe with a mark.</summary>
-    private static readonly string[] Elsewhere = ["case-", "edit-", "note-"];
+    /// <summary>Of published cases, of a refused edit, of the texts of notes and ingredients: none of them is a finding of a recipe with a mark.</summary>
+    private static readonly string[] Elsewhere = ["case-", "edit-", "note-", "ingredient-"];
 
     [Fact]
     public void KindsOfWhatIsMissing_AreKindsThereAre() =>
