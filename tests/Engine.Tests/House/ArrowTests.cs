@@ -22,6 +22,7 @@ public class ArrowTests
     private static readonly Dictionary<(string From, string To), string> SameFloor = new()
     {
         [("Recipes", "Kitchens")] = "a recipe carries the kitchen it was tested in",
+        [("Kitchens", "Recipes")] = "a kitchen has vessels by name, and a vessel is what the steps of a recipe are done in",
     };
 
     [Fact]
