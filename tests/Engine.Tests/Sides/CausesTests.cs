@@ -1,5 +1,6 @@
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals.Differences;
 using Doughwright.Engine.Sides;
@@ -90,7 +91,7 @@ public class CausesTests
                     Lines =
                     [
                         .. part.Lines.Select(line => line.Mass is { } mass
-                            ? line with { Mass = Quantities.Mass.FromGrams(mass.Grams * (line.Id == "sugar" ? 4 : 2)), Typed = FormattableString.Invariant($"{mass.Grams * (line.Id == "sugar" ? 4 : 2)} g") }
+                            ? line with { Mass = Mass.FromGrams(mass.Grams * (line.Id == "sugar" ? 4 : 2)), Typed = FormattableString.Invariant($"{mass.Grams * (line.Id == "sugar" ? 4 : 2)} g") }
                             : line),
                     ],
                 }),
