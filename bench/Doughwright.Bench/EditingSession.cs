@@ -59,6 +59,8 @@ internal static class EditingSession
             if (changes % 7 == 0)
             {
                 await page.Locator(".head .btns button").First.ClickAsync();
+                // No hand is back in a field before the answer.
+                await Task.Delay(300);
             }
 
             if (changes % 5 == 0)
@@ -90,6 +92,8 @@ internal static class EditingSession
     {
         await page.GotoAsync(address);
         await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        // A page that answers was laid anew; before that nobody takes what is typed.
+        await Task.Delay(TimeSpan.FromSeconds(2));
     }
 
     /// <returns>Milliseconds from leaving the field to the text that shows it.</returns>
@@ -107,7 +111,15 @@ internal static class EditingSession
             """,
             typed);
         await cell.PressAsync("Tab");
-        return await page.EvaluateAsync<double>("() => window.shown").WaitAsync(TimeSpan.FromSeconds(30));
+        try
+        {
+            return await page.EvaluateAsync<double>("() => window.shown").WaitAsync(TimeSpan.FromSeconds(30));
+        }
+        catch (TimeoutException)
+        {
+            var faults = await page.Locator("[role=alert]").AllInnerTextsAsync();
+            throw new InvalidOperationException($"Change {number}, {typed} %, was not shown within 30 s. The page says: {string.Join(" ", faults)}");
+        }
     }
 
     private static async Task<long> Alive(string ask)

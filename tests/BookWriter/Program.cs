@@ -5,8 +5,8 @@ using Doughwright.BookWriter;
 var output = new StreamWriter(Console.OpenStandardOutput()) { AutoFlush = true };
 switch (args)
 {
-    case ["write", var path, var seed]:
-        WriteLoad.Run(path, int.Parse(seed, CultureInfo.InvariantCulture), output);
+    case ["write", var path, var draw]:
+        WriteLoad.Run(path, int.Parse(draw, CultureInfo.InvariantCulture), output);
         return 0;
     case ["migrate", var path]:
         Migration.Run(path, output);

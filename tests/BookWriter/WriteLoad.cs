@@ -9,9 +9,9 @@ internal static class WriteLoad
 {
     private const PaperSort Sort = PaperSort.Recipe;
 
-    public static void Run(string path, int seed, TextWriter told)
+    public static void Run(string path, int draw, TextWriter told)
     {
-        var random = new Random(seed);
+        var random = new Random(draw);
         using var book = AuthorsBook.Open(path, TimeProvider.System);
         var states = book.Papers.All(Sort).ToDictionary(paper => paper.Name, paper => paper.State, StringComparer.Ordinal);
         told.WriteLine("open");

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Doughwright.App.Commands;
 
 /// <summary>
-/// A text of a book as it is named where a file could stand: "/home/anna/doughwright/book.db:potato-rolls", and one of its states by the number it has in
+/// A text of a book as it is named where a file could stand: "PATH/book.db:potato-rolls", and one of its states by the number it has in
 /// the book: "book.db:potato-rolls@12".
 /// </summary>
 /// <param name="State">Null for the state that it is in now.</param>

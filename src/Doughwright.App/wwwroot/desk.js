@@ -129,45 +129,93 @@ new MutationObserver(() => {
   }
 }).observe(document.body, { childList: true, subtree: true });
 
-// While the desk is away, what is typed is noted here. It comes back with the page, which loads itself again as soon as the desk answers.
+// An answer that comes late does not take back what is being typed by then. What was sent with Enter is taken out of the field, what was typed since stays.
+document.addEventListener('input', event => {
+  const field = event.target;
+  if (!field.matches?.('.writepage input[type=text], .writepage textarea') || Object.hasOwn(field, 'value')) return;
+  const { get, set } = Object.getOwnPropertyDescriptor(Object.getPrototypeOf(field), 'value');
+  Object.defineProperty(field, 'value', {
+    configurable: true,
+    get: () => get.call(field),
+    set: value => {
+      const sent = field.dataset.sent;
+      if (value !== '' || sent === undefined || !get.call(field).startsWith(sent)) return;
+      delete field.dataset.sent;
+      set.call(field, get.call(field).slice(sent.length));
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+    },
+  });
+}, true);
+for (const kind of ['change', 'focusout']) {
+  document.addEventListener(kind, event => { if (event.target.matches?.('.writepage :is(input, textarea)')) delete event.target.value; }, true);
+}
+document.addEventListener('keydown', event => {
+  const field = event.target;
+  if (event.key !== 'Enter' || !field.dataset?.picks || field.localName !== 'input') return;
+  field.dataset.sent = field.value;
+  delete field.value;
+}, true);
+
+// While the desk is away, what is typed is noted here, with what was typed just before and not left yet. It comes back with the page, which loads itself
+// again as soon as the desk answers; what finds no field any more is shown.
 const lost = document.getElementById('components-reconnect-modal');
 const noted = 'typed-while-away';
+const writable = 'main :is(input:not([type=file], [type=hidden], [type=radio], [type=checkbox]), select, textarea)';
 const away = () => ['show', 'failed', 'rejected', 'paused', 'resume-failed'].some(state => lost.classList.contains(`components-reconnect-${state}`));
-const typedAway = new Map();
-for (const kind of ['input', 'change']) {
-  document.addEventListener(kind, event => {
-    const field = event.target;
-    if (away() && field.id && field.matches('main :is(input:not([type=file], [type=hidden], [type=radio], [type=checkbox]), select, textarea)')) typedAway.set(field.id, field.value);
-  }, true);
-}
+const unsent = new Map();
+document.addEventListener('input', event => {
+  if (event.target.id && event.target.matches?.(writable)) unsent.set(event.target.id, event.target.value);
+}, true);
+document.addEventListener('change', event => {
+  if (!event.target.id || !event.target.matches?.(writable)) return;
+  if (away()) unsent.set(event.target.id, event.target.value);
+  else unsent.delete(event.target.id);
+}, true);
+// Enter in a line sends it without a change of its field.
+document.addEventListener('submit', event => { if (!away()) for (const field of event.target.elements) unsent.delete(field.id); }, true);
+document.addEventListener('keydown', event => { if (event.key === 'Enter' && event.target.dataset?.picks && !away()) unsent.delete(event.target.id); }, true);
+
 const until = milliseconds => new Promise(done => setTimeout(done, milliseconds));
 let returning = false;
 new MutationObserver(async () => {
   if (returning || !['failed', 'rejected', 'resume-failed'].some(state => lost.classList.contains(`components-reconnect-${state}`))) return;
   returning = true;
   while (!await fetch('/mark.svg', { cache: 'no-store' }).then(answer => answer.ok, () => false)) await until(1000);
-  if (typedAway.size > 0) sessionStorage.setItem(noted, JSON.stringify({ at: location.pathname, fields: [...typedAway] }));
+  const open = [...document.querySelectorAll('main [data-place][aria-expanded=true]')].map(part => part.dataset.place);
+  if (unsent.size > 0 || open.length > 0) sessionStorage.setItem(noted, JSON.stringify({ at: location.pathname, open, fields: [...unsent] }));
   location.reload();
 }).observe(lost, { attributes: true, attributeFilter: ['class'] });
 
 const back = JSON.parse(sessionStorage.getItem(noted) ?? 'null');
 sessionStorage.removeItem(noted);
 if (back?.at === location.pathname) {
-  const first = document.querySelector('main');
+  const waiting = new Map(back.fields);
   const put = () => {
-    for (const [id, value] of back.fields) {
+    for (const [id, value] of waiting) {
       const field = document.getElementById(id);
-      if (!field || field.value === value) continue;
+      if (!field) continue;
+      waiting.delete(id);
+      if (field.value === value) continue;
       field.value = value;
       field.dispatchEvent(new Event('input', { bubbles: true }));
-      field.dispatchEvent(new Event('change', { bubbles: true }));
+      if (!field.dataset.picks || field.localName === 'textarea') field.dispatchEvent(new Event('change', { bubbles: true }));
     }
   };
-  // A page that answers is laid anew once; only then is somebody there to take it.
-  if (document.querySelector('form[method=post]')) put();
-  new MutationObserver((_, observer) => {
-    if (first.isConnected) return;
-    observer.disconnect();
-    put();
+  const show = () => {
+    const told = document.getElementById('typed-away');
+    for (const value of waiting.values()) told.querySelector('ul').append(Object.assign(document.createElement('li'), { textContent: value }));
+    told.hidden = waiting.size === 0;
+  };
+  const first = document.querySelector('main');
+  // A page that answers is laid anew once; only then is somebody there to take it. One that is only a form takes it at once.
+  if (first?.querySelector('form[method=post]')) put();
+  let answers = false;
+  new MutationObserver(() => {
+    if (!answers && !first.isConnected) {
+      answers = true;
+      for (const part of document.querySelectorAll('main [data-place][aria-expanded=false]')) if (back.open.includes(part.dataset.place)) part.click();
+    }
+    if (answers) put();
   }).observe(document.body, { childList: true, subtree: true });
+  setTimeout(show, 10000);
 }

@@ -24,7 +24,7 @@ internal static class Guard
     {
         if (source.IsArchive && source.Files.Count > MostFiles)
         {
-            faults.Add("import-too-many", ("count", source.Files.Count), ("most", MostFiles));
+            faults.Add("import-too-many", ("most", MostFiles));
         }
 
         Dictionary<string, SourceFile> files = new(StringComparer.Ordinal);

@@ -31,12 +31,12 @@ internal sealed class Source : IDisposable
 
     public bool IsArchive { get; }
 
-    /// <returns>Null with a fault when it is neither.</returns>
+    /// <returns>Null with a fault when it is neither, or cannot be taken.</returns>
     public static Source? Of(string path, ExchangeFaults faults)
     {
         try
         {
-            return Directory.Exists(path) ? OfFolder(path) : OfArchive(path);
+            return Directory.Exists(path) ? OfFolder(path) : OfArchive(path, faults);
         }
         catch (InvalidDataException)
         {
@@ -52,9 +52,18 @@ internal sealed class Source : IDisposable
 
     public void Dispose() => held?.Dispose();
 
-    private static Source OfArchive(string path)
+    /// <returns>Null with a fault when more files are in it than are taken in.</returns>
+    private static Source? OfArchive(string path, ExchangeFaults faults)
     {
-        var archive = new ZipArchive(new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read), ZipArchiveMode.Read);
+        var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
+        if (ArchiveCount.IsAbove(file, Guard.MostFiles))
+        {
+            file.Dispose();
+            faults.Add("import-too-many", ("most", Guard.MostFiles));
+            return null;
+        }
+
+        var archive = new ZipArchive(file, ZipArchiveMode.Read);
         var files = archive.Entries.Select(entry => new SourceFile(
             entry.FullName, entry.Length, entry.CompressedLength, ((entry.ExternalAttributes >> KindShift) & KindMask) == Link, entry.Open));
         return new(path, [.. files], new FileInfo(path).Length, isArchive: true, archive);

@@ -12,16 +12,26 @@ public sealed class KeptStore
     internal KeptStore(BookFile file, TimeProvider clock) => (this.file, this.clock) = (file, clock);
 
     /// <summary>Keeps the state that a paper is in.</summary>
+    /// <param name="standing">How the paper stands from then on, said in the same go; null says nothing of it.</param>
     /// <returns>The keeping; null when there is no such paper, or it is in another state by now.</returns>
-    public KeptState? Keep(PaperSort sort, string paper, long state, string name, string note, bool published = false)
+    public KeptState? Keep(PaperSort sort, string paper, long state, string name, string note, bool published = false, string? standing = null)
     {
-        var id = file.Write(open => open.ExecuteScalar<long?>(
-            """
-            INSERT INTO kept (state, at, name, note, published)
-            SELECT now, @at, @name, @note, @published FROM paper WHERE sort = @sort AND name = @paper AND now = @state AND taken_away IS NULL
-            RETURNING id
-            """,
-            new { at = Instants.Write(clock.GetUtcNow()), name, note, published = published ? 1 : 0, sort = PaperStore.Word(sort), paper, state }));
+        var id = file.Write(open =>
+        {
+            var kept = open.ExecuteScalar<long?>(
+                """
+                INSERT INTO kept (state, at, name, note, published)
+                SELECT now, @at, @name, @note, @published FROM paper WHERE sort = @sort AND name = @paper AND now = @state AND taken_away IS NULL
+                RETURNING id
+                """,
+                new { at = Instants.Write(clock.GetUtcNow()), name, note, published = published ? 1 : 0, sort = PaperStore.Word(sort), paper, state });
+            if (kept is not null && standing is not null)
+            {
+                SaidStore.Write(open, open.ExecuteScalar<long>("SELECT paper FROM state WHERE id = @state", new { state }), Saying.Standing, standing, clock);
+            }
+
+            return kept;
+        });
         return id is { } made ? All(sort, paper).Single(kept => kept.Id == made) : null;
     }
 

@@ -53,6 +53,24 @@ public sealed class PaperStore
             new { sort = Word(sort) })
         .ToArray());
 
+    /// <summary>What is written beside every paper of a sort, by its name: what kept states are called and what is noted of them, and what was put right where.</summary>
+    public ILookup<string, string> Beside(PaperSort sort) => file.Use(open => open
+        .Query<(string Name, string Words)>(
+            """
+            SELECT paper.name, kept.name FROM kept JOIN state ON state.id = kept.state JOIN paper ON paper.id = state.paper WHERE paper.sort = @sort
+            UNION ALL
+            SELECT paper.name, kept.note FROM kept JOIN state ON state.id = kept.state JOIN paper ON paper.id = state.paper WHERE paper.sort = @sort
+            UNION ALL
+            SELECT paper.name, correction.text FROM correction JOIN kept ON kept.id = correction.kept JOIN state ON state.id = kept.state
+            JOIN paper ON paper.id = state.paper WHERE paper.sort = @sort
+            UNION ALL
+            SELECT paper.name, correction.place FROM correction JOIN kept ON kept.id = correction.kept JOIN state ON state.id = kept.state
+            JOIN paper ON paper.id = state.paper WHERE paper.sort = @sort
+            """,
+            new { sort = Word(sort) })
+        .Where(row => row.Words.Length > 0)
+        .ToLookup(row => row.Name, row => row.Words, StringComparer.Ordinal));
+
     /// <summary>What a state says; null when there is none.</summary>
     /// <exception cref="BookException">It is damaged.</exception>
     public string? TextOf(long state) => file.Use(open => TextOf(open, state));

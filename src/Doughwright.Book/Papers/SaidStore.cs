@@ -1,5 +1,6 @@
 using Dapper;
 using Doughwright.Book.Opening;
+using Microsoft.Data.Sqlite;
 
 namespace Doughwright.Book.Papers;
 
@@ -17,6 +18,11 @@ public enum Saying
     Season,
 }
 
+/// <summary>Something that is said anew.</summary>
+/// <param name="Shown">What was said before, as far as whoever says it knows; empty for nothing.</param>
+/// <param name="Value">What is said now; empty takes back what was said.</param>
+public sealed record SaidAnew(Saying What, string Shown, string Value);
+
 /// <summary>What is said of papers. The last word of each sort holds; the earlier ones stay.</summary>
 public sealed class SaidStore
 {
@@ -30,6 +36,37 @@ public sealed class SaidStore
     public bool Say(PaperSort sort, string paper, Saying what, string value) => file.Write(open => open.Execute(
         "INSERT INTO said (paper, at, what, value) SELECT id, @at, @what, @value FROM paper WHERE sort = @sort AND name = @paper",
         new { at = Instants.Write(clock.GetUtcNow()), what = Word(what), value, sort = PaperStore.Word(sort), paper }) == 1);
+
+    /// <summary>Says several things of a paper at once: all of them, or nothing where one of them was said otherwise meanwhile.</summary>
+    /// <returns>What was said meanwhile, neither what was shown nor what is said now; nothing when all is written. Null when there is no such paper.</returns>
+    public IReadOnlyList<(Saying What, string Now)>? Say(PaperSort sort, string paper, IReadOnlyList<SaidAnew> anew) => file.Write<IReadOnlyList<(Saying What, string Now)>?>(open =>
+    {
+        if (open.ExecuteScalar<long?>("SELECT id FROM paper WHERE sort = @sort AND name = @paper", new { sort = PaperStore.Word(sort), paper }) is not { } id)
+        {
+            return null;
+        }
+
+        var said = anew.Select(one => (One: one, Now: open.ExecuteScalar<string?>(
+            "SELECT value FROM said WHERE paper = @id AND what = @what ORDER BY id DESC LIMIT 1", new { id, what = Word(one.What) }) ?? "")).ToArray();
+        if (said.Where(each => each.Now != each.One.Shown && each.Now != each.One.Value).Select(each => (each.One.What, each.Now)).ToArray() is { Length: > 0 } meanwhile)
+        {
+            return meanwhile;
+        }
+
+        foreach (var (one, now) in said)
+        {
+            if (now != one.Value)
+            {
+                Write(open, id, one.What, one.Value, clock);
+            }
+        }
+
+        return [];
+    });
+
+    /// <summary>Writes a word down within what is being written.</summary>
+    internal static void Write(SqliteConnection open, long paper, Saying what, string value, TimeProvider clock) => open.Execute(
+        "INSERT INTO said (paper, at, what, value) VALUES (@paper, @at, @what, @value)", new { paper, at = Instants.Write(clock.GetUtcNow()), what = Word(what), value });
 
     /// <summary>The last word on each paper of a sort, by the paper's name. What was taken back is left out.</summary>
     public IReadOnlyDictionary<string, IReadOnlyDictionary<Saying, string>> All(PaperSort sort) => file.Use(open => open

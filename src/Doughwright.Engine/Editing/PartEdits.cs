@@ -9,7 +9,7 @@ public static class PartEdits
     /// <summary>Words for the kinds of part, as a text writes them.</summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. EnumWords<ComponentKind>.All];
 
-    /// <summary>A new part with its first line: a part of nothing is none.</summary>
+    /// <summary>A new part with its first line: a part needs at least one.</summary>
     /// <param name="kind">One of <see cref="Kinds"/>.</param>
     /// <param name="name">What it is called; empty takes the kind.</param>
     /// <param name="after">Id of the part it comes after; null puts it first.</param>
@@ -35,6 +35,11 @@ public static class PartEdits
 
         var part = new Component(id, char.ToUpperInvariant(called[0]) + called[1..], known, [], Position.None);
         var at = after is null ? 0 : recipe.Components.ToList().FindIndex(one => one.Id == after) + 1;
+        if (after is not null && at == 0)
+        {
+            return EditAnswer.Refuse("edit-part-gone", Places.OfPart(after), ("part", after));
+        }
+
         var parts = recipe.Components.ToList();
         parts.Insert(at, part);
         return LineEdits.Add(recipe with { Components = parts }, id, firstLine) switch
@@ -69,7 +74,13 @@ public static class PartEdits
             }
         }
 
-        return new EditAnswer.Done(without, Deed.Of("part-taken-out", ("part", component.Name), ("steps", recipe.Steps.Count - without.Steps.Count)));
+        var steps = recipe.Steps.Count - without.Steps.Count;
+        return new EditAnswer.Done(without, steps switch
+        {
+            0 => Deed.Of("part-taken-out", ("part", component.Name)),
+            1 => Deed.Of("part-taken-out-step", ("part", component.Name)),
+            _ => Deed.Of("part-taken-out-steps", ("part", component.Name), ("steps", steps)),
+        });
     });
 
     /// <summary>Moves a part up or down among the parts.</summary>

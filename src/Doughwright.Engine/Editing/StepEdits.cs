@@ -69,11 +69,17 @@ public static class StepEdits
             return EditAnswer.Refuse("edit-kind-unknown", RecipeText.Steps, ("kind", kind), ("known", string.Join(", ", Kinds)));
         }
 
+        var at = after is null ? 0 : recipe.Steps.ToList().FindIndex(one => one.Id == after) + 1;
+        if (after is not null && at == 0)
+        {
+            return EditAnswer.Refuse("edit-step-gone", Places.OfStep(after), ("step", after));
+        }
+
         return recipe.WithPart(part, component =>
         {
             var step = new Step { Id = id, Name = char.ToUpperInvariant(name[0]) + name[1..], Kind = known, Component = component.Id, Position = Position.None };
             var steps = recipe.Steps.ToList();
-            steps.Insert(after is null ? 0 : steps.FindIndex(one => one.Id == after) + 1, step);
+            steps.Insert(at, step);
             return new EditAnswer.Done(recipe with { Steps = steps }, Deed.Of("step-added", ("step", step.Name)));
         });
     }

@@ -45,9 +45,9 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
     public void FiftyTimesInCopies_ACopyIsWholeOrNotThere() => Copying(50, 6);
 
     /// <summary>The same book falls again and again, and nobody mends it between: what is looked at is a copy of how it lies.</summary>
-    private void Writes(int rounds, int seed)
+    private void Writes(int rounds, int draw)
     {
-        var random = new Random(seed);
+        var random = new Random(draw);
         var (acknowledged, ahead, before) = (0, 0, Counts.None);
         for (var round = 0; round < rounds; round++)
         {
@@ -76,7 +76,7 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
         Assert.True(acknowledged > rounds, "Hardly anything was written.");
     }
 
-    private void Migrations(int rounds, int seed)
+    private void Migrations(int rounds, int draw)
     {
         var pattern = book.In("pattern.db");
         using (var old = book.Open())
@@ -85,7 +85,7 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
             old.CopyTo(pattern);
         }
 
-        var random = new Random(seed);
+        var random = new Random(draw);
         var whole = EndedByForce.Run(TimeSpan.FromMinutes(1), "done", "migrate", Laid(pattern, "whole")).Lived;
         var forms = new int[Migration.Forms.Now + 1];
         for (var round = 0; round < rounds; round++)
@@ -117,7 +117,7 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
         output.WriteLine($"Ended by force {rounds} times within {whole.TotalMilliseconds * 1.1:0} ms of a migration: {forms[^2]} in the old form, {forms[^1]} in the new one, all whole.");
     }
 
-    private void Copying(int rounds, int seed)
+    private void Copying(int rounds, int draw)
     {
         var pattern = book.In("pattern.db");
         using (var old = book.Open())
@@ -126,7 +126,7 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
             old.CopyTo(pattern);
         }
 
-        var random = new Random(seed);
+        var random = new Random(draw);
         var (copied, torn) = (0, 0);
         for (var round = 0; round < rounds; round++)
         {

@@ -124,7 +124,7 @@ public class ListJourneys(House house)
         var picture = await visit.Page.ScreenshotAsync();
         await visit.Page.Locator("#photo-added").SetInputFilesAsync(new FilePayload { Name = "crumb.png", MimeType = "image/png", Buffer = picture });
         await visit.Page.Locator("#photo-added-words").FillAsync("the sheet itself");
-        await visit.Page.Locator(".around button", new() { HasTextString = "Lay the photo in" }).ClickAsync();
+        await visit.Page.Locator(".around button", new() { HasTextString = "Add the photo" }).ClickAsync();
         var shown = visit.Page.Locator(".around img[alt='the sheet itself']");
         await Assertions.Expect(shown).ToHaveCountAsync(1);
         Assert.True(await shown.EvaluateAsync<bool>("async picture => { picture.loading = 'eager'; await picture.decode(); return picture.naturalWidth > 100; }"));

@@ -40,6 +40,10 @@ public class LostDeskTests(House house)
         await visit.Page.Locator("#make-called").FillAsync("Before the cut");
         await visit.Page.Locator("#make-called").PressAsync("Tab");
         await Assertions.Expect(visit.Page.Locator("#write-text")).ToHaveValueAsync(new Regex("title: Before the cut"));
+        // A step is open, and something is typed into it and not left when the desk goes.
+        await visit.Page.Locator(".edsteps .steprow .ln").First.ClickAsync();
+        var cue = visit.Page.Locator(".edsteps textarea.cue, .edsteps textarea[id$='-cue']").First;
+        await cue.FillAsync("no dry flour is left");
         await desk.Cut();
         await Assertions.Expect(visit.Page.Locator("#components-reconnect-modal")).ToBeVisibleAsync(new() { Timeout = 15_000 });
         var cell = visit.Page.Locator(".cell[id^='percent-dough-']").Last;
@@ -49,6 +53,7 @@ public class LostDeskTests(House house)
         await using var again = await RunningDesk.Open(desk.Port, desk.Folder);
         await Assertions.Expect(visit.Page.Locator("#write-text")).ToHaveValueAsync(new Regex(@": 2\.5 %"), new() { Timeout = 60_000 });
         await Assertions.Expect(visit.Page.Locator("#write-text")).ToHaveValueAsync(new Regex("title: Before the cut"));
+        await Assertions.Expect(visit.Page.Locator("#write-text")).ToHaveValueAsync(new Regex("cue: no dry flour is left"));
         await visit.Page.ReloadAsync();
         await Assertions.Expect(visit.Page.Locator("#write-text")).ToHaveValueAsync(new Regex(@": 2\.5 %"));
         await desk.DisposeAsync();

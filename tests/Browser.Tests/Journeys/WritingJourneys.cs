@@ -94,6 +94,44 @@ public class WritingJourneys(House house)
         Assert.Empty(visit.Troubles);
     }
 
+    /// <summary>The answer to one field comes while the next is typed already.</summary>
+    [Fact(Timeout = Visit.Patience)]
+    public async Task LateAnswer_TakesNothingBack()
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit(Sheet, address: desk.Address);
+        await visit.Circuit();
+        var cell = visit.Page.Locator(".cell[id^='percent-dough-']").Last;
+        await cell.FocusAsync();
+        await visit.Page.Keyboard.PressAsync("ControlOrMeta+a");
+        await visit.Page.Keyboard.TypeAsync("2.5");
+        // What a late answer does to a field.
+        await cell.EvaluateAsync("field => { field.value = '1.0'; }");
+        Assert.Equal("2.5", await cell.InputValueAsync());
+        await cell.PressAsync("Tab");
+        await Assertions.Expect(visit.Page.Locator("#write-text")).ToHaveValueAsync(new Regex(@": 2\.5 %"));
+        await cell.EvaluateAsync("field => { field.value = '3.0'; }");
+        Assert.Equal("3.0", await cell.InputValueAsync());
+    }
+
+    /// <summary>Whoever types fast begins the next line before the last one is answered.</summary>
+    [Fact(Timeout = Visit.Patience)]
+    public async Task LinesTypedWithoutAPause_AreAllThere()
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit(Sheet, address: desk.Address);
+        await visit.Circuit();
+        await visit.Page.Locator("#add-dough").FocusAsync();
+        await visit.Page.Keyboard.TypeAsync("poppy seed 12 g");
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await visit.Page.Keyboard.TypeAsync("sesame seed 8 g");
+        await Assertions.Expect(visit.Page.Locator("#weight-dough-poppy-seed")).ToHaveValueAsync("12");
+        await Assertions.Expect(visit.Page.Locator("#add-dough")).ToHaveValueAsync("sesame seed 8 g");
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(visit.Page.Locator("#weight-dough-sesame-seed")).ToHaveValueAsync("8");
+        await Assertions.Expect(visit.Page.Locator("#add-dough")).ToHaveValueAsync("");
+    }
+
     private static async Task Typed(Visit visit, string field, string typed)
     {
         await visit.Page.Locator(field).FillAsync(typed);

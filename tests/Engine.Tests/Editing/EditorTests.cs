@@ -102,7 +102,10 @@ public class EditorTests
     public void PartThatIsTakenOut_TakesItsLinesAndStepsWithIt()
     {
         var done = Done(Texts.PotatoRolls, recipe => PartEdits.TakeOut(recipe, "scald"));
-        Assert.Equal(("part-taken-out", 1), (done.Deed.Kind, done.Deed.Arguments["steps"]));
+        Assert.Equal("part-taken-out-step", done.Deed.Kind);
+        var more = Done(Texts.PotatoRolls, recipe => PartEdits.TakeOut(recipe, "potato"));
+        Assert.Equal(("part-taken-out-steps", 3), (more.Deed.Kind, more.Deed.Arguments["steps"]));
+        Assert.DoesNotContain("mash", more.Text, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("scald", done.Text, StringComparison.OrdinalIgnoreCase);
     }
 

@@ -4,6 +4,7 @@ using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Recipes.Live;
+using Doughwright.Engine.Recipes.Notes;
 using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.Tests.TextForm;
 using Doughwright.Engine.TextForm;
@@ -107,5 +108,6 @@ public class LiveNameTests
     [Fact]
     public void EveryKind_CanBeNamed() => Assert.Equal(
         Enum.GetValues<LiveKind>(),
-        LiveNames.All(Rolls).Select(name => name.Kind).Distinct().Order());
+        LiveNames.All(Rolls).Select(name => name.Kind)
+            .Concat(new[] { NoteNames.ThisStep, NoteNames.ThisPart, NoteNames.ThisCue }.Select(words => NoteNames.Find(Rolls, words, "proof")!.Kind)).Distinct().Order());
 }

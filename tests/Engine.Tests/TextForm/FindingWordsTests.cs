@@ -10,9 +10,12 @@ namespace Doughwright.Engine.Tests.TextForm;
 /// <summary>Every kind of finding has words, and every word in braces is an argument the finding carries.</summary>
 public partial class FindingWordsTests
 {
-    private static readonly Dictionary<string, Dictionary<string, string>> Words =
-        JsonSerializer.Deserialize<Dictionary<string, Dictionary<string, string>>>(
-            Texts.Read("src/Doughwright.Publishing/Words/findings.text.json"))!;
+    /// <summary>What is said of the form, and of amounts and what stands on labels.</summary>
+    private static readonly string[] Files = ["findings.text.json", "findings.amounts.json"];
+
+    private static readonly Dictionary<string, Dictionary<string, string>> Words = Files
+        .SelectMany(file => JsonSerializer.Deserialize<Dictionary<string, Dictionary<string, string>>>(Texts.Read("src/Doughwright.Publishing/Words/" + file))!)
+        .ToDictionary(entry => entry.Key, entry => entry.Value);
 
     [Fact]
     public void EveryKind_HasWords_AndNoWordsAreLeftOver() =>

@@ -31,6 +31,7 @@ internal sealed class Manuscript
     {
         (this.shelf, this.drafts, this.voice, File) = (shelf, drafts, voice, file);
         Take(file);
+        Recall();
     }
 
     /// <summary>As it is in the book.</summary>
@@ -143,13 +144,32 @@ internal sealed class Manuscript
 
     public void Redo() => Step(shelf.RecipeTexts.Redo);
 
-    /// <summary>Lets go of what was done here.</summary>
+    /// <summary>Takes what was written meanwhile. What was done here is a state too, a step forward from it.</summary>
     public void TakeOther()
     {
-        Forget();
+        if (Clash is not { } clash)
+        {
+            return;
+        }
+
+        if (clash.Other is { } other && !Aside(clash, other))
+        {
+            return;
+        }
+
+        if (clash.Field == TextField)
+        {
+            Forget();
+        }
+
         Clash = null;
         Reload();
     }
+
+    /// <summary>Writes what was done here and steps back from it, so that it can be done again.</summary>
+    private bool Aside(Clash clash, Paper other) =>
+        Tried(() => shelf.RecipeTexts.Write(File.Name, other.State, clash.Mine, voice.Say("did.mine-over", ("did", clash.MyDeed))), out var answer)
+        && (answer is not WriteAnswer.Written written || Tried(() => shelf.RecipeTexts.Undo(File.Name, written.State), out _));
 
     /// <summary>Writes what was done here over what was written meanwhile, which stays a step back.</summary>
     public void TakeMine()
@@ -157,7 +177,7 @@ internal sealed class Manuscript
         if (Clash is { Other: { } other } clash)
         {
             Clash = null;
-            Write(clash.Mine, voice.Say("did.mine-over", ("did", clash.MyDeed)), other.State, TextField, clash.Mine);
+            Write(clash.Mine, voice.Say("did.mine-over", ("did", clash.MyDeed)), other.State, clash.Field, clash.Mine);
         }
     }
 
@@ -172,9 +192,14 @@ internal sealed class Manuscript
         var title = RecipeText.Read(clash.OtherText).Recipe?.Title ?? File.Name;
         var grown = voice.Say("write.grown-title", ("title", title));
         var text = Editor.Carry(clash.OtherText, recipe => RecipeEdits.Title(recipe, grown)) is EditedText.Changed named ? named.Text : clash.OtherText;
-        var name = shelf.RecipeTexts.Lay(TextNames.Of(grown, "recipe"), text, voice.Say("book.grown", ("title", title)), clash.From);
+        string? name = null;
+        if (!Tried(() => name = shelf.RecipeTexts.Lay(TextNames.Of(grown, "recipe"), text, voice.Say("book.grown", ("title", title)), clash.From)))
+        {
+            return;
+        }
+
         TakeMine();
-        Said = voice.Say("write.kept-both", ("name", name));
+        Said = voice.Say("write.kept-both", ("name", name ?? ""));
     }
 
     private void Step(Func<string, long, WriteAnswer> step)
@@ -185,7 +210,6 @@ internal sealed class Manuscript
             Said = voice.Words["write.step-meanwhile"];
         }
 
-        refused.Clear();
         Reload();
     }
 
@@ -201,10 +225,10 @@ internal sealed class Manuscript
         switch (answer)
         {
             case WriteAnswer.Meanwhile other:
-                Clash = new(text, did, from, shelf.RecipeTexts.Find(File.Name), other.Text);
+                Clash = new(field, text, did, from, shelf.RecipeTexts.Find(File.Name), other.Text);
                 return false;
             case WriteAnswer.NoPaper:
-                Clash = new(text, did, from, null, "");
+                Clash = new(field, text, did, from, null, "");
                 return false;
             default:
                 if (field == TextField)
@@ -219,14 +243,21 @@ internal sealed class Manuscript
 
     private bool Tried(Func<WriteAnswer> write, out WriteAnswer? answer)
     {
+        WriteAnswer? got = null;
+        var done = Tried(() => got = write());
+        answer = got;
+        return done;
+    }
+
+    private bool Tried(Action write)
+    {
         try
         {
-            answer = write();
+            write();
             return true;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            answer = null;
             Said = voice.Say("write.not-written", ("reason", problem.Message));
             return false;
         }
@@ -243,15 +274,30 @@ internal sealed class Manuscript
     private void Take(RecipeFile file)
     {
         (File, atHome, findings, offers) = (file, null, null, null);
-        if (drafts.Of(file.Name) is { } draft)
+        if (Draft is { } own)
         {
-            Hold(draft);
+            Judge(own);
+        }
+    }
+
+    /// <summary>What was typed before this window, and not taken.</summary>
+    private void Recall()
+    {
+        OpenDraft? draft = null;
+        if (Tried(() => draft = drafts.Of(File.Name)) && draft is not null)
+        {
+            Judge(draft);
         }
     }
 
     private void Hold(OpenDraft draft)
     {
-        drafts.Keep(File.Name, draft);
+        Tried(() => drafts.Keep(File.Name, draft));
+        Judge(draft);
+    }
+
+    private void Judge(OpenDraft draft)
+    {
         Draft = draft;
         var reading = RecipeText.Read(draft.Text);
         DraftFaults = reading.Understood && reading.Recipe is not null ? [] : [.. reading.Findings.Where(finding => finding.NotUnderstood || finding.Grade == Grade.Error)];
@@ -259,7 +305,11 @@ internal sealed class Manuscript
 
     private void Forget()
     {
-        drafts.Drop(File.Name);
+        if (Draft is { } draft)
+        {
+            Tried(() => drafts.Drop(File.Name, draft));
+        }
+
         (Draft, DraftFaults) = (null, []);
         refused.Remove(TextField);
     }

@@ -1,17 +1,71 @@
 using System.Collections.Concurrent;
+using System.Globalization;
 
 namespace Doughwright.App.Desk.Drafting;
 
-/// <summary>Texts that are being typed and are not understood yet, by the recipe they are of. They outlive their window, as long as the desk is open.</summary>
-internal sealed class OpenDrafts
+/// <summary>Texts that are being typed and are not understood yet, by the recipe they are of. They outlive their window and the desk.</summary>
+/// <param name="folder">Where they lie; null keeps them only as long as this object lives.</param>
+internal sealed class OpenDrafts(string? folder = null)
 {
     private readonly ConcurrentDictionary<string, OpenDraft> all = new(StringComparer.Ordinal);
 
-    public OpenDraft? Of(string name) => all.GetValueOrDefault(name);
+    public OpenDraft? Of(string name) => all.TryGetValue(name, out var known) ? known : Read(name);
 
-    public void Keep(string name, OpenDraft draft) => all[name] = draft;
+    /// <exception cref="IOException">It could not be written; it is known as long as the desk is open.</exception>
+    /// <exception cref="UnauthorizedAccessException">Like it.</exception>
+    public void Keep(string name, OpenDraft draft)
+    {
+        all[name] = draft;
+        if (FileOf(name) is not { } file)
+        {
+            return;
+        }
 
-    public void Drop(string name) => all.TryRemove(name, out _);
+        Directory.CreateDirectory(folder!);
+        var unfinished = $"{file}.unfinished";
+        using (var stream = new FileStream(unfinished, FileMode.Create))
+        {
+            using (var writer = new StreamWriter(stream, leaveOpen: true))
+            {
+                writer.Write(string.Create(CultureInfo.InvariantCulture, $"{draft.From}\n{draft.Text}"));
+            }
+
+            stream.Flush(flushToDisk: true);
+        }
+
+        File.Move(unfinished, file, overwrite: true);
+    }
+
+    /// <summary>Lets go of one, when it is still the one that is kept: another window may have typed since.</summary>
+    /// <exception cref="IOException">Its file could not be taken away.</exception>
+    /// <exception cref="UnauthorizedAccessException">Like it.</exception>
+    public void Drop(string name, OpenDraft draft)
+    {
+        if (Of(name) != draft)
+        {
+            return;
+        }
+
+        all.TryRemove(name, out _);
+        if (FileOf(name) is { } file)
+        {
+            File.Delete(file);
+        }
+    }
+
+    private OpenDraft? Read(string name)
+    {
+        if (FileOf(name) is not { } file || !File.Exists(file))
+        {
+            return null;
+        }
+
+        var text = File.ReadAllText(file);
+        var end = text.IndexOf('\n', StringComparison.Ordinal);
+        return end > 0 && long.TryParse(text[..end], NumberStyles.None, CultureInfo.InvariantCulture, out var from) ? new(from, text[(end + 1)..]) : null;
+    }
+
+    private string? FileOf(string name) => folder is null ? null : Path.Join(folder, Uri.EscapeDataString(name) + ".draft");
 }
 
 /// <summary>A text as it was typed last.</summary>

@@ -16,6 +16,7 @@ public sealed class Pen
     private readonly Action show;
     private readonly Func<ValueTask> toUndo;
     private readonly HashSet<string> open = [];
+    private string? next;
 
     private readonly PhotoLaying photos;
     private readonly Func<string, bool> hasPhoto;
@@ -91,6 +92,41 @@ public sealed class Pen
         var done = manuscript.Change(field, typed, edit);
         show();
         return done;
+    }
+
+    /// <summary>A new step after another: it is open at once, and whoever added it stands in the first field that says something of it.</summary>
+    /// <param name="field">Where it is said why not, if not.</param>
+    /// <param name="after">Id of the step it comes after; null puts it first.</param>
+    /// <returns>Whether it is added.</returns>
+    public bool AddStep(string field, string? after, string kind, string part, string name)
+    {
+        var before = Recipe?.Steps.Select(step => step.Id).ToHashSet(StringComparer.Ordinal) ?? [];
+        if (!manuscript.Change(field, name, recipe => StepEdits.Add(recipe, after, kind, part, name)))
+        {
+            show();
+            return false;
+        }
+
+        if (Recipe?.Steps.FirstOrDefault(step => !before.Contains(step.Id)) is { } added)
+        {
+            open.Add($"steps.{added.Id}");
+            next = $"step-{added.Id}-hands";
+        }
+
+        show();
+        return true;
+    }
+
+    /// <summary>Whether the hand is to go into this field now; asked once.</summary>
+    internal bool GoesTo(string field)
+    {
+        if (next != field)
+        {
+            return false;
+        }
+
+        next = null;
+        return true;
     }
 
     /// <summary>Takes something out. Its button is gone with it, so whoever used it stands at the one that puts it back.</summary>

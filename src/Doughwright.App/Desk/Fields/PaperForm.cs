@@ -87,6 +87,29 @@ internal sealed class PaperForm(FormPlan plan, Voice voice)
     /// <summary>Says what could not be done, and belongs to no field.</summary>
     public void Refuse(Faults faults) => Elsewhere = [.. Elsewhere, .. faults.All];
 
+    /// <summary>Says what another window wrote meanwhile, by name each field that says something else here.</summary>
+    /// <param name="name">What the paper is called.</param>
+    /// <param name="other">What the paper says now, key by key.</param>
+    public void TellOther(string name, IReadOnlyDictionary<string, string> other)
+    {
+        var faults = new Faults(voice);
+        string[] otherwise = [.. plan.Keys.Where(key => OneForm(other.GetValueOrDefault(key, "")) != OneForm(this[key]))];
+        faults.Add(otherwise.Length == 0 ? "paper-other-same" : "paper-other", ("name", name));
+        foreach (var key in otherwise)
+        {
+            faults.Add(
+                "paper-other-field",
+                ("field", voice.Words[$"field.{plan.Words}.{Slug.Of(key)}"]), ("there", Spoken(other.GetValueOrDefault(key, ""))), ("here", Spoken(this[key])));
+        }
+
+        Refuse(faults);
+    }
+
+    private string Spoken(string said) => OneForm(said) is { Length: > 0 } words ? words.Replace("\n", " / ", StringComparison.Ordinal) : voice.Words["field.unsaid"];
+
+    /// <summary>A browser sends two signs for each new line.</summary>
+    private static string OneForm(string said) => said.ReplaceLineEndings("\n").Trim();
+
     private FieldView FieldOf(string key)
     {
         var id = Slug.Of(key);

@@ -2,6 +2,7 @@ using Doughwright.App.Desk.Photos;
 using Doughwright.App.Desk.Preview;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Desk.TheBook;
+using Doughwright.Book;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -86,7 +87,15 @@ internal static class DeskFiles
         try
         {
             var archive = Path.Join(folder.FullName, "book.zip");
-            await Task.Run(() => ShelfOf(context).Book.Export(archive), context.RequestAborted);
+            var (path, clock) = (ShelfOf(context).Book.Path, context.RequestServices.GetRequiredService<TimeProvider>());
+            await Task.Run(
+                () =>
+                {
+                    // A book of its own to read from: what is typed meanwhile does not wait for the archive.
+                    using var book = AuthorsBook.OpenToRead(path, clock);
+                    book.Export(archive);
+                },
+                context.RequestAborted);
             context.Response.ContentType = "application/zip";
             context.Response.Headers.CacheControl = "no-store";
             NameFile(context.Response, FormattableString.Invariant($"doughwright-{context.RequestServices.GetRequiredService<ShelfClock>().Now:yyyy-MM-dd}.zip"));

@@ -12,6 +12,9 @@ internal sealed class DataFolder(string root)
 
     public string Kitchens => Path.Join(root, "kitchens");
 
+    /// <summary>Texts that were typed and are not understood yet.</summary>
+    public string Drafts => Path.Join(root, "drafts");
+
     /// <summary>Results that can be computed again at any time.</summary>
     public string Kept => Path.Join(root, "kept");
 

@@ -90,7 +90,7 @@ internal static class DeskHost
         services.AddSingleton<RowKey>();
         services.AddSingleton(typeof(LatestAnswers<>));
         services.AddSingleton<KeptBakes>();
-        services.AddSingleton<OpenDrafts>();
+        services.AddSingleton(new OpenDrafts(shelf.Folder.Drafts));
         services.AddSingleton<UsedIn>();
         services.AddHttpContextAccessor();
         services.AddScoped<Speaker>();

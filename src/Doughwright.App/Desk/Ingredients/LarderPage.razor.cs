@@ -1,8 +1,11 @@
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Fields;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Text;
+using Doughwright.Book.Opening;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.TextForm;
 using Microsoft.AspNetCore.Components;
 
 namespace Doughwright.App.Desk.Ingredients;
@@ -26,6 +29,10 @@ public sealed partial class LarderPage : DeskPage
 
     private string? CanComeBack { get; set; }
 
+    private IReadOnlyList<TakenRow> TakenAway { get; set; } = [];
+
+    private IReadOnlyList<Fault> Refused { get; set; } = [];
+
     private IReadOnlyList<LarderRow> Hits { get; set; } = [];
 
     private IReadOnlyList<LarderRow> Own { get; set; } = [];
@@ -44,6 +51,7 @@ public sealed partial class LarderPage : DeskPage
         {
             Own = [.. own.Select(paper => LarderRow.Of(paper, Voice))];
             Roles = LarderRole.All(Larder.Shipped, Voice);
+            TakenAway = TakenRow.All(Folder.IngredientTexts, CanComeBack, text => IngredientText.Read(text).Own?.Name);
             return;
         }
 
@@ -59,14 +67,24 @@ public sealed partial class LarderPage : DeskPage
     private async Task PutBack()
     {
         var form = await Form();
-        var name = form["back"].ToString();
-        if (Folder.IngredientTexts.PutBack(name))
+        var name = form[TakenRow.Back].ToString();
+        var faults = new Faults(Voice);
+        try
         {
-            SeeThere(Speaker.To(OwnPaper.AddressOf(name)));
-            return;
+            if (Folder.IngredientTexts.PutBack(name))
+            {
+                SeeThere(Speaker.To(OwnPaper.AddressOf(name)));
+                return;
+            }
+
+            Said = Voice.Say("larder.not-there", ("name", name));
+        }
+        catch (BookException problem)
+        {
+            BookFaults.Add(problem, faults);
         }
 
-        Said = Voice.Say("larder.not-there", ("name", name));
+        Refused = faults.All;
         Refuse();
     }
 }

@@ -15,6 +15,9 @@ internal sealed class OwnForm
 {
     public const string NameKey = "ingredient";
 
+    /// <summary>No state has this number: a form that names none was filled from none.</summary>
+    private const long NoState = 0;
+
     private static readonly (string, string) Grams = ("g", "g");
 
     private readonly ShelfFolder shelf;
@@ -68,6 +71,9 @@ internal sealed class OwnForm
 
     public PaperForm Form { get; }
 
+    /// <summary>The state that another window wrote, which is told: what is sent from there is taken. Null when none was.</summary>
+    public long? Meanwhile { get; private set; }
+
     /// <summary>Lays what was sent into the book as an ingredient.</summary>
     /// <returns>Address of its page; null when something is refused.</returns>
     public string? Lay(IFormCollection sent) => Text(sent, null) is not var (text, own) ? null
@@ -84,13 +90,18 @@ internal sealed class OwnForm
 
         return text == paper.Text ? paper.Address : Carried(faults =>
         {
-            if (shown is { } from && shelf.IngredientTexts.Write(paper.Name, from, text, TextDifference.Words(paper.Text, text, voice)) is WriteAnswer.Written)
+            switch (shelf.IngredientTexts.Write(paper.Name, shown ?? NoState, text, TextDifference.Words(paper.Text, text, voice)))
             {
-                return paper.Address;
+                case WriteAnswer.Written:
+                    return paper.Address;
+                case WriteAnswer.Meanwhile meanwhile:
+                    Meanwhile = meanwhile.State;
+                    Form.TellOther(paper.Title, IngredientText.Read(meanwhile.Text).Document is { } other ? IngredientText.Fields(other) : new Dictionary<string, string>());
+                    return null;
+                default:
+                    faults.Add("paper-gone", ("name", paper.Title));
+                    return null;
             }
-
-            faults.Add("paper-meanwhile", ("name", paper.Title));
-            return null;
         });
     }
 

@@ -53,6 +53,7 @@ public sealed partial class OwnFormPage : DeskPage
             return;
         }
 
+        Shown = Written!.Meanwhile ?? Shown;
         Refuse();
     }
 }

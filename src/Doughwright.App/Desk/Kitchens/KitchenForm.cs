@@ -15,6 +15,9 @@ internal sealed class KitchenForm
 {
     public const string NameKey = "kitchen";
 
+    /// <summary>No state has this number: a form that names none was filled from none.</summary>
+    private const long NoState = 0;
+
     private static readonly (string, string) Degrees = ("C", "F");
     private static readonly (string, string) Minutes = ("min", "min");
 
@@ -57,6 +60,9 @@ internal sealed class KitchenForm
 
     public PaperForm Form { get; }
 
+    /// <summary>The state that another window wrote, which is told: what is sent from there is taken. Null when none was.</summary>
+    public long? Meanwhile { get; private set; }
+
     /// <summary>Lays what was sent into the book as a kitchen.</summary>
     /// <returns>Its name there; null when something is refused.</returns>
     public string? Lay(IFormCollection sent) => Text(sent, null) is not { } text ? null
@@ -74,13 +80,18 @@ internal sealed class KitchenForm
 
         return text == before ? paper.Name : Carried(faults =>
         {
-            if (shown is { } from && shelf.KitchenTexts.Write(paper.Name, from, text, TextDifference.Words(before, text, voice)) is WriteAnswer.Written)
+            switch (shelf.KitchenTexts.Write(paper.Name, shown ?? NoState, text, TextDifference.Words(before, text, voice)))
             {
-                return paper.Name;
+                case WriteAnswer.Written:
+                    return paper.Name;
+                case WriteAnswer.Meanwhile meanwhile:
+                    Meanwhile = meanwhile.State;
+                    Form.TellOther(Form[NameKey], KitchenText.Read(meanwhile.Text).Document is { } other ? KitchenText.Fields(other) : new Dictionary<string, string>());
+                    return null;
+                default:
+                    faults.Add("paper-gone", ("name", Form[NameKey]));
+                    return null;
             }
-
-            faults.Add("paper-meanwhile", ("name", Form[NameKey]));
-            return null;
         });
     }
 

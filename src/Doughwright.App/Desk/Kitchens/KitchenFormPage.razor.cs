@@ -56,6 +56,7 @@ public sealed partial class KitchenFormPage : DeskPage
             return;
         }
 
+        Shown = Written!.Meanwhile ?? Shown;
         Refuse();
     }
 

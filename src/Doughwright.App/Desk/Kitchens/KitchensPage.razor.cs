@@ -1,4 +1,6 @@
+using Doughwright.App.Desk.Fields;
 using Doughwright.App.Desk.Layout;
+using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.WebUtilities;
@@ -9,13 +11,14 @@ namespace Doughwright.App.Desk.Kitchens;
 public sealed partial class KitchensPage
 {
     private const string AwayName = "away";
-    private const string BackName = "back";
 
     /// <summary>Name of the kitchen that was taken away just now.</summary>
     [SupplyParameterFromQuery]
     private string? Taken { get; set; }
 
     private IReadOnlyList<KitchenRow> Rows { get; set; } = [];
+
+    private IReadOnlyList<TakenRow> TakenAway { get; set; } = [];
 
     private string Said { get; set; } = "";
 
@@ -28,13 +31,15 @@ public sealed partial class KitchensPage
         {
             (Said, CanComeBack) = (Voice.Say("kitchens.taken", ("name", taken)), taken);
         }
+
+        TakenAway = TakenRow.All(Folder.KitchenTexts, CanComeBack, text => KitchenText.Read(text).Kitchen?.Name);
     }
 
     /// <summary>Carries out what a button asks and leads on, so that loading the page again repeats nothing.</summary>
     private async Task Move()
     {
         var form = await Form();
-        var (away, back) = (form[AwayName].ToString(), form[BackName].ToString());
+        var (away, back) = (form[AwayName].ToString(), form[TakenRow.Back].ToString());
         var name = away.Length > 0 ? away : back;
         try
         {

@@ -1,4 +1,5 @@
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Fields;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.TextForm;
 using Microsoft.AspNetCore.Components;
@@ -10,7 +11,6 @@ namespace Doughwright.App.Desk.Notes;
 public sealed partial class NotesPage
 {
     private const string AwayName = "away";
-    private const string BackName = "back";
     private const int LongestTitle = NoteText.LongestTitle;
 
     /// <summary>Name of the note that was taken away just now.</summary>
@@ -18,6 +18,8 @@ public sealed partial class NotesPage
     private string? Taken { get; set; }
 
     private IReadOnlyList<NoteRow> Rows { get; set; } = [];
+
+    private IReadOnlyList<TakenRow> TakenAway { get; set; } = [];
 
     private IReadOnlyList<Fault> Faults { get; set; } = [];
 
@@ -38,6 +40,8 @@ public sealed partial class NotesPage
         {
             (Said, CanComeBack) = (Voice.Say("notes.taken", ("name", taken)), taken);
         }
+
+        TakenAway = TakenRow.All(Folder.NoteTexts, CanComeBack, text => NoteText.Read(text).Note?.Title);
     }
 
     private async Task Begin()
@@ -67,7 +71,7 @@ public sealed partial class NotesPage
     private async Task Move()
     {
         var form = await Form();
-        var (away, back) = (form[AwayName].ToString(), form[BackName].ToString());
+        var (away, back) = (form[AwayName].ToString(), form[TakenRow.Back].ToString());
         var faults = new Faults(Voice);
         var isThere = Tried(() => (away.Length > 0 ? Folder.NoteTexts.TakeAway(away) : Folder.NoteTexts.PutBack(back)) ? "" : null, faults);
         if (isThere is not null)

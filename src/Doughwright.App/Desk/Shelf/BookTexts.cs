@@ -62,6 +62,9 @@ internal sealed class BookTexts(AuthorsBook book, PaperSort sort)
     /// <returns>Whether there was one.</returns>
     public bool TakeAway(string name) => book.Papers.TakeAway(sort, name);
 
+    /// <summary>What was taken away, in the order of names.</summary>
+    public IReadOnlyList<Paper> TakenAway() => book.Papers.TakenAway(sort);
+
     /// <summary>Whether there is something of this name to put back.</summary>
     public bool CanPutBack(string name) => book.Papers.TakenAway(sort).Any(paper => paper.Name == name);
 

@@ -1,6 +1,7 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Book.Papers;
+using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Http;
 
 namespace Doughwright.App.Desk.Standing;
@@ -19,16 +20,35 @@ internal sealed record StandingForm(string Standing, string Baked, string Family
     public static StandingForm Of(IFormCollection form) => new(
         form[StandingName].ToString(), form[BakedName].ToString().Trim(), OneLine(form[FamilyName].ToString()), OneLine(form[SeasonName].ToString()));
 
-    public static StandingForm Of(IReadOnlyDictionary<Saying, string>? said) => new(
-        said?.GetValueOrDefault(Saying.Standing) ?? "",
-        said?.GetValueOrDefault(Saying.Baked) ?? "",
-        said?.GetValueOrDefault(Saying.Family) ?? "",
-        said?.GetValueOrDefault(Saying.Season) ?? "");
+    public static StandingForm Of(IReadOnlyDictionary<Saying, string>? said) => Of(what => said?.GetValueOrDefault(what) ?? "");
+
+    /// <summary>What was shown to the person who typed; what a form does not tell was shown as it is now.</summary>
+    public static StandingForm ShownOf(IFormCollection form, StandingForm now) =>
+        Of(what => form.TryGetValue(HiddenName(what), out var shown) ? shown.ToString() : now[what]);
+
+    public string this[Saying what] => what switch
+    {
+        Saying.Standing => Standing,
+        Saying.Baked => Baked,
+        Saying.Family => Family,
+        _ => Season,
+    };
+
+    /// <summary>Fields that nobody sees: with what was shown, a field that was left alone is told from one that was typed in.</summary>
+    public IReadOnlyList<(string Name, string Value)> Hidden => [.. Enum.GetValues<Saying>().Select(what => (HiddenName(what), this[what]))];
+
+    /// <summary>What stands in the fields when something was refused: what was typed, and where nothing was, what is said now.</summary>
+    public StandingForm Again(StandingForm shown, StandingForm now) => Of(what => this[what] == shown[what] ? now[what] : this[what]);
+
+    /// <summary>What the next form starts from: where nothing was typed, or what was said meanwhile was told, what is said now.</summary>
+    public StandingForm ShownNext(StandingForm shown, StandingForm now, IReadOnlyList<(Saying What, string Now)> meanwhile) =>
+        Of(what => meanwhile.Any(other => other.What == what) ? meanwhile.First(other => other.What == what).Now : this[what] == shown[what] ? now[what] : shown[what]);
 
     /// <summary>Says what is new of it; nothing with a fault.</summary>
-    /// <param name="before">What was said until now.</param>
+    /// <param name="shown">What was shown to the person who typed.</param>
     /// <param name="today">No bake lies after it.</param>
-    public bool Say(ShelfFolder shelf, string recipe, StandingForm before, DateOnly today, Faults faults)
+    /// <returns>What was said otherwise meanwhile; a fault tells of each.</returns>
+    public IReadOnlyList<(Saying What, string Now)> Say(ShelfFolder shelf, string recipe, StandingForm shown, DateOnly today, Faults faults)
     {
         if (Standing.Length > 0 && !Standings.All.Contains(Standing, StringComparer.Ordinal))
         {
@@ -51,22 +71,37 @@ internal sealed record StandingForm(string Standing, string Baked, string Family
 
         if (faults.Any)
         {
-            return false;
+            return [];
         }
 
-        foreach (var (what, value, old) in new[]
+        SaidAnew[] anew = [.. Enum.GetValues<Saying>().Where(what => this[what] != shown[what]).Select(what => new SaidAnew(what, shown[what], this[what]))];
+        if (shelf.Book.Said.Say(PaperSort.Recipe, recipe, anew) is not { } meanwhile)
         {
-            (Saying.Standing, Standing, before.Standing),
-            (Saying.Baked, Baked, before.Baked),
-            (Saying.Family, Family, before.Family),
-            (Saying.Season, Season, before.Season),
-        }.Where(each => each.Item2 != each.Item3))
-        {
-            _ = shelf.Book.Said.Say(PaperSort.Recipe, recipe, what, value);
+            faults.Add("standing-gone", ("name", recipe));
+            return [];
         }
 
-        return true;
+        foreach (var (what, now) in meanwhile)
+        {
+            faults.Add(
+                "standing-meanwhile",
+                ("what", faults.Voice.Words["standing.what." + what.ToString().ToLowerInvariant()]), ("now", Spoken(what, now, faults.Voice)), ("typed", Spoken(what, this[what], faults.Voice)));
+        }
+
+        return meanwhile;
     }
+
+    private static StandingForm Of(Func<Saying, string> said) => new(said(Saying.Standing), said(Saying.Baked), said(Saying.Family), said(Saying.Season));
+
+    private static string HiddenName(Saying what) => "shown-" + what.ToString().ToLowerInvariant();
+
+    private static string Spoken(Saying what, string value, Voice voice) => what switch
+    {
+        _ when value.Length == 0 => voice.Words["standing.not-said"],
+        Saying.Standing when Standings.All.Contains(value, StringComparer.Ordinal) => Standings.Name(value, voice),
+        Saying.Baked when Standings.Day(value) is { } day => ClockWords.Date(day, voice),
+        _ => value,
+    };
 
     private static string OneLine(string typed) => string.Join(' ', typed.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -19,6 +19,12 @@ public sealed partial class StandingPage
 
     private StandingForm Typed { get; set; } = null!;
 
+    /// <summary>What is told to be said; the next form starts from it.</summary>
+    private StandingForm Shown { get; set; } = null!;
+
+    /// <summary>Whether it is said to be published, and no state of it is.</summary>
+    private bool IsPublishedInNoState { get; set; }
+
     private IReadOnlyList<string> Families { get; set; } = [];
 
     private IReadOnlyList<string> Seasons { get; set; } = [];
@@ -39,7 +45,8 @@ public sealed partial class StandingPage
         Title = Voice.Say("standing.title", ("title", File.Recipe?.Title ?? Recipe));
         var said = Folder.Book.Said.All(PaperSort.Recipe);
         var own = said.GetValueOrDefault(Recipe);
-        (Typed, Words) = (StandingForm.Of(own), Standings.Words(own, Voice));
+        (Typed, Shown, Words) = (StandingForm.Of(own), StandingForm.Of(own), Standings.Words(own, Voice));
+        IsPublishedInNoState = Typed.Standing == Standings.Published && !Folder.Book.Kept.All(PaperSort.Recipe, Recipe).Any(kept => kept.Published);
         (Families, Seasons) = (Known(said.Values, Saying.Family), Known(said.Values, Saying.Season));
     }
 
@@ -48,21 +55,25 @@ public sealed partial class StandingPage
 
     private async Task Say()
     {
-        var (before, faults) = (Typed, new Faults(Voice));
-        Typed = StandingForm.Of(await Form());
+        var (now, form, faults) = (Typed, await Form(), new Faults(Voice));
+        var (typed, shown) = (StandingForm.Of(form), StandingForm.ShownOf(form, now));
+        IReadOnlyList<(Saying What, string Now)> meanwhile = [];
         try
         {
-            if (Typed.Say(Folder, Recipe, before, DateOnly.FromDateTime(Clock.Now), faults))
-            {
-                SeeThere(Speaker.To(Home + "/standing"));
-                return;
-            }
+            meanwhile = typed.Say(Folder, Recipe, shown, DateOnly.FromDateTime(Clock.Now), faults);
         }
         catch (BookException problem)
         {
             BookFaults.Add(problem, faults);
         }
 
+        if (!faults.Any)
+        {
+            SeeThere(Speaker.To(Home + "/standing"));
+            return;
+        }
+
+        (Typed, Shown) = (typed.Again(shown, now), typed.ShownNext(shown, now, meanwhile));
         Refused = faults.All;
         Refuse();
     }

@@ -8,8 +8,11 @@ namespace Doughwright.App.Desk.Standing;
 /// <summary>How recipes stand, in the author's own words: an idea, being tried, come out right, published; and when each was last baked.</summary>
 internal static class Standings
 {
+    /// <summary>Readers have it.</summary>
+    public const string Published = "published";
+
     /// <summary>In the order that a recipe goes through.</summary>
-    public static readonly IReadOnlyList<string> All = ["idea", "trying", "right", "published"];
+    public static readonly IReadOnlyList<string> All = ["idea", "trying", "right", Published];
 
     private const string DayForm = "yyyy-MM-dd";
 

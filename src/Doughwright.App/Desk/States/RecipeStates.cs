@@ -2,6 +2,7 @@ using System.Globalization;
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.App.Desk.Standing;
 using Doughwright.Book.Papers;
 using Doughwright.Publishing.Wording;
 
@@ -64,7 +65,8 @@ internal sealed class RecipeStates(RecipeFile file, ShelfFolder shelf, StateDays
             faults.Add("state-note-long", ("letters", note.Length), ("most", LongestNote));
         }
 
-        if (!faults.Any && (shown is not { } state || shelf.Book.Kept.Keep(PaperSort.Recipe, file.Name, state, name, note, published) is null))
+        // What readers have is published: it is not said twice.
+        if (!faults.Any && (shown is not { } state || shelf.Book.Kept.Keep(PaperSort.Recipe, file.Name, state, name, note, published, published ? Standings.Published : null) is null))
         {
             faults.Add("state-meanwhile", ("name", file.Name));
         }

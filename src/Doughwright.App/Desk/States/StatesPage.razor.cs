@@ -1,5 +1,6 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Recipes.State;
+using Doughwright.Book.Opening;
 using Microsoft.AspNetCore.Components;
 
 namespace Doughwright.App.Desk.States;
@@ -25,6 +26,16 @@ public sealed partial class StatesPage
     private string Name { get; set; } = "";
 
     private string Note { get; set; } = "";
+
+    /// <summary>Whether readers have it, as it was ticked.</summary>
+    private bool IsGiven { get; set; }
+
+    /// <summary>The published state that a correction was typed for.</summary>
+    private string Kept { get; set; } = "";
+
+    private string Correction { get; set; } = "";
+
+    private string Place { get; set; } = "";
 
     private IReadOnlyList<Fault> Faults { get; set; } = [];
 
@@ -53,38 +64,43 @@ public sealed partial class StatesPage
     private async Task Keep()
     {
         var form = await Form();
-        (Name, Note) = (form["name"].ToString().Trim(), form["note"].ToString().Trim());
-        var faults = new Faults(Voice);
-        Answer(states!.Keep(RecipeStates.Number(form["shown"]), Name, Note, form.ContainsKey("published"), faults), faults);
+        (Name, Note, IsGiven) = (form["name"].ToString().Trim(), form["note"].ToString().Trim(), form.ContainsKey("published"));
+        Carry(faults => states!.Keep(RecipeStates.Number(form["shown"]), Name, Note, IsGiven, faults));
     }
 
     private async Task Correct()
     {
         var form = await Form();
-        var faults = new Faults(Voice);
-        Answer(Given!.Add(RecipeStates.Number(form["kept"]), form["text"].ToString().Trim(), form["place"].ToString().Trim(), faults), faults);
+        (Kept, Correction, Place) = (form["kept"].ToString(), form["text"].ToString().Trim(), form["place"].ToString().Trim());
+        Carry(faults => Given!.Add(RecipeStates.Number(Kept), Correction, Place, faults));
     }
 
     private async Task Make()
     {
         var form = await Form();
-        var faults = new Faults(Voice);
-        Answer(Given!.Make(RecipeStates.Number(form["made"]), faults), faults);
+        Carry(faults => Given!.Make(RecipeStates.Number(form["made"]), faults));
     }
 
     private async Task BringBack()
     {
         var form = await Form();
-        var faults = new Faults(Voice);
-        Answer(states!.BringBack(RecipeStates.Number(form["shown"]), RecipeStates.Number(form["state"]), faults), faults);
+        Carry(faults => states!.BringBack(RecipeStates.Number(form["shown"]), RecipeStates.Number(form["state"]), faults));
     }
 
-    private void Answer(bool done, Faults faults)
+    private void Carry(Func<Faults, bool> deed)
     {
-        if (done)
+        var faults = new Faults(Voice);
+        try
         {
-            SeeThere(Action);
-            return;
+            if (deed(faults))
+            {
+                SeeThere(Action);
+                return;
+            }
+        }
+        catch (BookException problem)
+        {
+            BookFaults.Add(problem, faults);
         }
 
         Faults = faults.All;

@@ -70,8 +70,9 @@ public sealed partial class BookPage
             return;
         }
 
-        // The archive is looked at where it lies, under the ending by which it is known as one.
-        var beside = Path.Join(Path.GetTempPath(), Path.GetRandomFileName() + ".zip");
+        // The archive is looked at where it lies, under the ending by which it is known as one, in a folder that nobody else reads.
+        var folder = Directory.CreateTempSubdirectory();
+        var beside = Path.Join(folder.FullName, "taken-in.zip");
         try
         {
             await using (var file = new FileStream(beside, FileMode.CreateNew))
@@ -90,7 +91,7 @@ public sealed partial class BookPage
         }
         finally
         {
-            File.Delete(beside);
+            folder.Delete(recursive: true);
         }
     }
 

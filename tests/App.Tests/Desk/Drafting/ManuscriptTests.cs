@@ -71,6 +71,48 @@ public sealed class ManuscriptTests : IDisposable
         mine.TakeOther();
         Assert.Null(mine.Clash);
         Assert.Contains("butter: 60 g", mine.File.Text, StringComparison.Ordinal);
+        // What was done here can be done again.
+        mine.Redo();
+        Assert.Contains("butter: 70 g", Text, StringComparison.Ordinal);
+    }
+
+    /// <summary>A text that is begun has nothing to do with a clash of the sheet.</summary>
+    [Fact]
+    public void SettlingAClashOfTheSheet_KeepsTheTextThatIsBegun()
+    {
+        var (mine, theirs) = (Open(), Open());
+        mine.Type(Text + "\nnonsense");
+        var begun = mine.Draft!.Text;
+        Butter(theirs, "60");
+        Butter(mine, "70");
+        mine.TakeOther();
+        Assert.Equal(begun, mine.Draft!.Text);
+    }
+
+    [Fact]
+    public void TextThatIsNotUnderstood_OutlivesTheDesk_AndAnotherWindowDoesNotTakeItsPlace()
+    {
+        var folder = Path.Join(scratch.Data.Root, "drafts");
+        var mine = Manuscript.Open(Rolls, scratch.Folder, new OpenDrafts(folder), Voice)!;
+        mine.Type(Text + "\nmine");
+        var again = Manuscript.Open(Rolls, scratch.Folder, new OpenDrafts(folder), Voice)!;
+        Assert.Equal(mine.Draft, again.Draft);
+
+        again.Type(Text + "\ntheirs");
+        Butter(mine, "60");
+        Assert.EndsWith("mine", mine.Draft!.Text, StringComparison.Ordinal);
+        mine.PutBack();
+        Assert.EndsWith("theirs", Manuscript.Open(Rolls, scratch.Folder, new OpenDrafts(folder), Voice)!.Draft!.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Undo_KeepsWhatWasTypedAndNotTaken()
+    {
+        var manuscript = Open();
+        Butter(manuscript, "60");
+        manuscript.Change("salt", "a lot", recipe => LineEdits.Weigh(recipe, "dough", "salt", "a lot"));
+        manuscript.Undo();
+        Assert.Equal("a lot", manuscript.Refused["salt"].Typed);
     }
 
     [Fact]

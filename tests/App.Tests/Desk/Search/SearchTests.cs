@@ -42,6 +42,87 @@ public sealed class SearchTests(ITestOutputHelper output) : IDisposable
         Assert.All(found.Lines, line => Assert.Contains("rye", line, StringComparison.OrdinalIgnoreCase));
     }
 
+    [Theory]
+    [InlineData("doughwright")]
+    [InlineData("measured")]
+    [InlineData("altitude")]
+    public void KeysOfTheForm_AreNotFound(string words)
+    {
+        var all = scratch.Folder.RecipeTexts.Names();
+        Assert.Contains(all, recipe => scratch.Text(recipe).Contains(words, StringComparison.Ordinal));
+        Assert.DoesNotContain(Finder.Find(scratch.Folder, words), found => found.Name == "potato-rolls");
+    }
+
+    [Theory]
+    [InlineData("instant yeast")]
+    [InlineData("harbour rye")]
+    [InlineData("fork")]
+    [InlineData("by the machine")]
+    [InlineData("ropewalk bowl")]
+    [InlineData("cover: the lid")]
+    public void KeysThatAreNames_AndWordsOfProse_AreFound(string words)
+    {
+        scratch.Put("crossing", """
+            doughwright: 1
+            title: Crossing
+            home:
+              air: 21 C
+              vessels:
+                ropewalk bowl: steel bowl, 500 g
+            own:
+              harbour rye:
+                counts as: flour
+                protein: 9 g
+            parts:
+              dough:
+                harbour rye: 500 g
+                instant yeast: 4 g
+            steps:
+              mix:
+                of: dough
+                words: |
+                  cover: the lid goes on last
+                variants:
+                  by the machine:
+                    hands: 4 min
+            without:
+              fork: a spoon will do
+            """);
+        Assert.Contains(Finder.Find(scratch.Folder, words), found => found.Name == "crossing");
+        Assert.DoesNotContain(Finder.Find(scratch.Folder, "protein"), found => found.Name == "crossing");
+        Assert.DoesNotContain(Finder.Find(scratch.Folder, "hands"), found => found.Name == "crossing");
+    }
+
+    [Theory]
+    [InlineData("puree brulee", "Purée brûlée")]
+    [InlineData("PURÉE", "a puree of it")]
+    [InlineData("puree", "pure\u0301e")]
+    [InlineData("strasse", "Straße")]
+    public void Accents_MakeNoDifference(string words, string written)
+    {
+        scratch.Put("crossing", $"doughwright: 1\ntitle: Crossing\nwords: {written}\n");
+        Assert.Contains(Finder.Find(scratch.Folder, words), found => found.Name == "crossing");
+    }
+
+    [Theory]
+    [InlineData("came out right")]
+    [InlineData("soft dozens")]
+    [InlineData("regatta")]
+    [InlineData("lighter crumb")]
+    [InlineData("thirty minutes")]
+    [InlineData("second printing")]
+    public void WhatIsSaidOfARecipe_AndOfItsStates_IsFound(string words)
+    {
+        Assert.DoesNotContain(Finder.Find(scratch.Folder, words), found => found.Name == "potato-rolls");
+        var (book, sort) = (scratch.Folder.Book, PaperSort.Recipe);
+        Assert.True(book.Said.Say(sort, "potato-rolls", Saying.Standing, "right"));
+        Assert.True(book.Said.Say(sort, "potato-rolls", Saying.Family, "soft dozens"));
+        var kept = book.Kept.Keep(sort, "potato-rolls", book.Papers.Find(sort, "potato-rolls")!.State, "for the regatta", "a lighter crumb", published: true)!;
+        Assert.True(book.Corrections.Add(kept.Id, "it takes thirty minutes", "second printing"));
+        var found = Assert.Single(Finder.Find(scratch.Folder, words), found => found.Name == "potato-rolls");
+        Assert.NotEmpty(found.Lines);
+    }
+
     [Fact]
     public void WhatWasTakenAway_IsNotFound()
     {
