@@ -93,12 +93,12 @@ public sealed class ManuscriptTests : IDisposable
     public void TextThatIsNotUnderstood_OutlivesTheDesk_AndAnotherWindowDoesNotTakeItsPlace()
     {
         var folder = Path.Join(scratch.Data.Root, "drafts");
-        var mine = Manuscript.Open(Rolls, scratch.Folder, new OpenDrafts(folder), Voice)!;
+        var ofThisDesk = new OpenDrafts(folder);
+        var mine = Manuscript.Open(Rolls, scratch.Folder, ofThisDesk, Voice)!;
         mine.Type(Text + "\nmine");
-        var again = Manuscript.Open(Rolls, scratch.Folder, new OpenDrafts(folder), Voice)!;
-        Assert.Equal(mine.Draft, again.Draft);
+        Assert.Equal(mine.Draft, Manuscript.Open(Rolls, scratch.Folder, new OpenDrafts(folder), Voice)!.Draft);
 
-        again.Type(Text + "\ntheirs");
+        Manuscript.Open(Rolls, scratch.Folder, ofThisDesk, Voice)!.Type(Text + "\ntheirs");
         Butter(mine, "60");
         Assert.EndsWith("mine", mine.Draft!.Text, StringComparison.Ordinal);
         mine.PutBack();

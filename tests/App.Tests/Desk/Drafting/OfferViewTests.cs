@@ -1,9 +1,9 @@
 using Doughwright.App.Desk.Drafting.Views;
+using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;
-using Doughwright.Engine.Formulas;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
