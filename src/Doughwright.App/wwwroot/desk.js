@@ -204,7 +204,9 @@ if (back?.at === location.pathname) {
   const show = () => {
     const told = document.getElementById('typed-away');
     for (const value of waiting.values()) told.querySelector('ul').append(Object.assign(document.createElement('li'), { textContent: value }));
-    told.hidden = waiting.size === 0;
+    if (waiting.size === 0) return;
+    told.role = 'alert';
+    told.hidden = false;
   };
   const first = document.querySelector('main');
   // A page that answers is laid anew once; only then is somebody there to take it. One that is only a form takes it at once.
