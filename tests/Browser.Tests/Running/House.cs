@@ -36,6 +36,25 @@ public sealed class House : IAsyncLifetime
 
         _driver = await Playwright.CreateAsync();
         _browser = await _driver.Chromium.LaunchAsync(new() { ExecutablePath = chromium, Headless = true, Args = ["--no-sandbox"] });
+        await WriteNotes(_browser, _desk.Address);
+    }
+
+    /// <summary>A book with an author's own recipes begins without notes: they are written as an author writes them.</summary>
+    private static async Task WriteNotes(IBrowser browser, string address)
+    {
+        await using var context = await browser.NewContextAsync(new() { BaseURL = address });
+        var page = await context.NewPageAsync();
+        foreach (var file in ReaderPages.DemoNotes)
+        {
+            var text = await File.ReadAllTextAsync(file);
+            await page.GotoAsync("/notes");
+            await page.Locator("#note-title").FillAsync(text.Split('\n')[0].TrimStart('#', ' '));
+            await page.Locator("#note-title").PressAsync("Enter");
+            await page.WaitForURLAsync($"**/notes/{Path.GetFileNameWithoutExtension(file)}*");
+            await page.Locator("#note-text").FillAsync(text);
+            await page.Locator("form.noteform button.main").ClickAsync();
+            await page.WaitForLoadStateAsync();
+        }
     }
 
     public async ValueTask DisposeAsync()

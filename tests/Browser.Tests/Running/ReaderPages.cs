@@ -36,6 +36,8 @@ internal sealed class ReaderPages : IDisposable
     /// <summary>Files of all texts of the demo.</summary>
     public static IReadOnlyList<string> DemoTexts => Directory.GetFiles(Path.Join(Root, "demo", "recipes"), "*.yaml");
 
+    public static IReadOnlyList<string> DemoNotes => Directory.GetFiles(Path.Join(Root, "demo", "notes"), "*.md");
+
     private static string Root
     {
         get
