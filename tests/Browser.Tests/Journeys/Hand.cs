@@ -45,17 +45,26 @@ internal sealed class Hand(Visit visit)
         await Page.Keyboard.PressAsync(key);
     }
 
-    /// <summary>By the Tab key alone to a place further on.</summary>
+    /// <summary>By the Tab key alone to a place, forward or back as it is seen to lie.</summary>
     public async Task TabTo(string place)
     {
         for (var stops = 0; stops < 200; stops++)
         {
-            if (await Page.EvaluateAsync<bool>("place => document.activeElement?.matches(place) ?? false", place))
+            var way = await Page.EvaluateAsync<string>(
+                """
+                place => {
+                  const [on, to] = [document.activeElement, document.querySelector(place)];
+                  if (on?.matches(place)) return '';
+                  return to && on && on !== document.body && to.compareDocumentPosition(on) & Node.DOCUMENT_POSITION_FOLLOWING ? 'Shift+Tab' : 'Tab';
+                }
+                """,
+                place);
+            if (way.Length == 0)
             {
                 return;
             }
 
-            await Press("Tab");
+            await Press(way);
         }
 
         Assert.Fail($"No way by the Tab key to {place}.");
