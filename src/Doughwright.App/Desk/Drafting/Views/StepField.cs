@@ -54,5 +54,5 @@ public sealed record StepField(string Key, string Label, string Value, string Hi
 
     private static IReadOnlyList<(string, string)> ChoicesOf(Recipe recipe, string key, Voice voice) => key == Part
         ? [.. recipe.Components.Select(part => (part.Id, part.Name))]
-        : StepEdits.Choices(key) is { } words ? [.. key is Kind or "where" ? [] : new[] { ("", voice.Words["write.step-unsaid"]) }, .. words.Select(word => (word, word))] : [];
+        : StepEdits.Choices(key) is { } words ? [.. key is Kind or "where" ? [] : new[] { ("", voice.Words["write.step-unsaid"]) }, .. words.Select(word => (word, ChoiceWords.Of(key, word, voice)))] : [];
 }

@@ -37,7 +37,7 @@ public sealed record StepView(
             step.Id,
             place,
             step.Name,
-            voice.Say(said.ContainsKey("hands") ? "write.step-hands" : "write.step-alone", ("kind", said["kind"]), ("of", recipe.FindComponent(step.Component)?.Name ?? step.Component), ("hands", step.Hands)),
+            voice.Say(said.ContainsKey("hands") ? "write.step-hands" : "write.step-alone", ("kind", voice.Member(step.Kind)), ("of", recipe.FindComponent(step.Component)?.Name ?? step.Component), ("hands", step.Hands)),
             said.GetValueOrDefault("ends", said.TryGetValue("measured", out var measured) ? measured : ""),
             step.Cue ?? "",
             isOpen(place) ? StepField.All(recipe, step, said, voice) : [],
