@@ -166,7 +166,7 @@ public sealed class PaperStore
     private static Paper[] Read(SqliteConnection open, string where, object given) =>
     [
         .. open.Query<PaperRow>($"{Listing} {where}", given).Select(row =>
-            new Paper(row.Uid, row.Name, row.State, row.Hash, Instants.Read(row.At), row.Did, row.Before is null ? null : row.Did, row.Redo, row.GrownFrom)),
+            new Paper(row.Uid, row.Name, row.State, row.Hash, Instants.Read(row.At), row.Did, row.Before is null ? null : row.Did, row.Redo, row.GrownFrom) { Before = row.Before }),
     ];
 
     /// <param name="change">Gives the state that the paper is in afterwards; null when there is none to go to.</param>

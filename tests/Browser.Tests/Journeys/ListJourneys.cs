@@ -145,11 +145,14 @@ public class ListJourneys(House house)
         await visit.Page.Locator("#around-tools").PressAsync("Tab");
         var way = visit.Page.Locator(".place-find .ways button").First;
         var verb = await way.TextContentAsync();
+        var undo = visit.Page.Locator(".head .btns button").First;
+        var first = await undo.TextContentAsync();
         await way.ClickAsync();
-        await Assertions.Expect(visit.Page.Locator(".head .btns button").First).ToContainTextAsync(verb!);
-        await visit.Page.Locator(".head .btns button").First.ClickAsync();
-        await Assertions.Expect(visit.Page.Locator(".head .btns button").First).Not.ToContainTextAsync(verb!);
-        await visit.Page.Locator(".head .btns button").First.ClickAsync();
+        await Assertions.Expect(undo).Not.ToHaveTextAsync(first!);
+        await undo.ClickAsync();
+        await Assertions.Expect(undo).ToHaveTextAsync(first!);
+        await Assertions.Expect(visit.Page.Locator(".head .btns button").Nth(1)).ToContainTextAsync(verb!);
+        await undo.ClickAsync();
         await Assertions.Expect(text).ToHaveValueAsync(before);
         Assert.Empty(visit.Troubles);
     }

@@ -63,7 +63,7 @@ internal sealed record NoteView(
             text,
             paper.State.ToString(CultureInfo.InvariantCulture),
             NoteAddress.Of(name),
-            paper.Undo is { } undo ? voice.Say("notes.undo", ("did", undo)) : null,
+            BackWords.Undo(shelf.Book, paper, voice),
             paper.Redo is { } redo ? voice.Say("notes.redo", ("did", redo)) : null,
             [.. reading.Findings.Select(finding => NoteFinding.Of(finding, voice))],
             [.. uses.Select(use => new UseView(use.Title, "/recipes/" + Uri.EscapeDataString(use.Recipe), use.StepName, NoteAddress.Of(name, use.Recipe, use.Step)))],

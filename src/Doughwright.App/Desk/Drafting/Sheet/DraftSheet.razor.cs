@@ -28,6 +28,9 @@ public sealed partial class DraftSheet : ComponentBase
     [Inject]
     internal Speaker Speaker { get; set; } = null!;
 
+    [Inject]
+    internal NavigationManager Navigation { get; set; } = null!;
+
     private DraftView? View { get; set; }
 
     private Pen? Pen { get; set; }
@@ -71,6 +74,19 @@ public sealed partial class DraftSheet : ComponentBase
     private void TakeMine() => After(manuscript!.TakeMine);
 
     private void KeepBoth() => After(manuscript!.KeepBoth);
+
+    private void BackOnShelf() => After(manuscript!.BackOnShelf);
+
+    private void OnItsOwn()
+    {
+        if (manuscript!.OnItsOwn() is { } name)
+        {
+            Navigation.NavigateTo(ShelfAddress.InMeasures($"/recipes/{Uri.EscapeDataString(name)}/write", Speaker.Voice), forceLoad: true);
+            return;
+        }
+
+        Lay();
+    }
 
     private void After(Action work)
     {
