@@ -1,11 +1,9 @@
-using Doughwright.App.Commands;
 using Doughwright.App.Desk.Ingredients;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Book.Papers;
 using Doughwright.Engine.Editing;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
@@ -23,11 +21,10 @@ internal sealed class Manuscript
     private readonly TypedText typedText;
     private readonly Settling settling;
     private readonly Dictionary<string, RefusedField> refused = [];
-    private WorkedOut worked;
 
     private Manuscript(RecipeFile file, ShelfFolder shelf, OpenDrafts drafts, Voice voice)
     {
-        (this.shelf, this.voice, File, worked, tries) = (shelf, voice, file, new(file, null, shelf, voice), new(voice));
+        (this.shelf, this.voice, File, Worked, tries) = (shelf, voice, file, new(file, null, shelf, voice), new(voice));
         (typedText, settling) = (new(file.Name, drafts, tries), new(file.Name, shelf, drafts, tries, voice));
         typedText.Recall();
     }
@@ -46,14 +43,8 @@ internal sealed class Manuscript
 
     public IReadOnlyList<Finding> DraftFaults => typedText.Faults;
 
-    /// <summary>Rehearsed in the kitchen it was tested in, once for each state; null where there is no recipe.</summary>
-    public Rehearsal? AtHome => worked.AtHome;
-
-    /// <summary>Findings of what is written, without those that its author accepts.</summary>
-    public IReadOnlyList<Finding> Findings => worked.Findings;
-
-    /// <summary>What can be done about the findings.</summary>
-    public Offers Offers => worked.Offers;
+    /// <summary>What follows from it.</summary>
+    public WorkedOut Worked { get; private set; }
 
     /// <summary>The recipe as if it held every own ingredient of the book that a new line could name; null where there is no recipe.</summary>
     public Recipe? RecipeAtHand => File.Recipe is { } recipe ? OwnEdits.AtHand(recipe, OwnPaper.AtHand(shelf)) : null;
@@ -65,8 +56,8 @@ internal sealed class Manuscript
         private set => tries.Said = value;
     }
 
-    /// <summary>What comes back by a step back, in words; null at the beginning.</summary>
-    public string? Back => worked.Back;
+    /// <summary>What another window did since this one last showed the recipe; null for nothing.</summary>
+    public Elsewhere? Elsewhere { get; private set; }
 
     /// <summary>Null when the book has no recipe of this name.</summary>
     public static Manuscript? Open(string name, ShelfFolder shelf, OpenDrafts drafts, Voice voice) =>
@@ -119,7 +110,7 @@ internal sealed class Manuscript
     public void Mend(string way)
     {
         Said = null;
-        if (Offers.All.FirstOrDefault(offer => offer.Id == way) is not { } remedy)
+        if (Worked.Offers.All.FirstOrDefault(offer => offer.Id == way) is not { } remedy)
         {
             Said = voice.Words["write.way-gone"];
             return;
@@ -142,6 +133,22 @@ internal sealed class Manuscript
 
     /// <summary>Lets go of what was typed over the text; the last good text is shown again.</summary>
     public void PutBack() => Forget();
+
+    /// <summary>Looks whether the recipe is still as this window shows it.</summary>
+    /// <returns>Whether there is something else to say of it.</returns>
+    public bool Look()
+    {
+        var before = Elsewhere;
+        Elsewhere = Elsewhere.Of(File, shelf, voice);
+        return Elsewhere != before;
+    }
+
+    /// <summary>Shows the recipe as another window has written it. What is typed here and not written down stays.</summary>
+    public void ShowOther()
+    {
+        Said = null;
+        Reload();
+    }
 
     public void Undo() => Step(shelf.RecipeTexts.Undo);
 
@@ -270,7 +277,7 @@ internal sealed class Manuscript
     {
         if (RecipeFile.Read(File.Name, shelf) is { } file)
         {
-            (File, worked) = (file, new(file, File, shelf, voice));
+            (File, Worked, Elsewhere) = (file, new(file, File, shelf, voice), null);
             typedText.Judge();
         }
     }

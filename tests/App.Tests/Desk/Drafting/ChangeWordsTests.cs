@@ -22,14 +22,14 @@ public sealed class ChangeWordsTests : IDisposable
     {
         var manuscript = Open();
         Assert.True(manuscript.Change("field", "", change));
-        var said = manuscript.Back!.Replace('\u00a0', ' ');
+        var said = manuscript.Worked.Back!.Replace('\u00a0', ' ');
         // A window that is opened anew reads the state before from the book, and says the same.
-        Assert.Equal(said, Open().Back!.Replace('\u00a0', ' '));
+        Assert.Equal(said, Open().Worked.Back!.Replace('\u00a0', ' '));
         return said;
     }
 
     [Fact]
-    public void RecipeThatWasNeverChanged_HasNothingToBringBack() => Assert.Null(Open().Back);
+    public void RecipeThatWasNeverChanged_HasNothingToBringBack() => Assert.Null(Open().Worked.Back);
 
     [Fact]
     public void Weight_ComesBack() => Assert.Equal("butter (Dough) back to 50 g", Back(recipe => LineEdits.Weigh(recipe, "dough", "butter", "60")));
@@ -62,7 +62,7 @@ public sealed class ChangeWordsTests : IDisposable
     {
         var manuscript = Open();
         manuscript.Type(manuscript.File.Text.Replace("salt: 7 g", "salt: 7 g   # less is flat", StringComparison.Ordinal));
-        Assert.Equal("back to “salt: 7 g”", manuscript.Back);
+        Assert.Equal("back to “salt: 7 g”", manuscript.Worked.Back);
     }
 
     [Fact]

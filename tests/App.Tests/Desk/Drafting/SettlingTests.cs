@@ -118,6 +118,33 @@ public sealed class SettlingTests : IDisposable
     }
 
     [Fact]
+    public void WindowThatLooks_SaysWhatTheOtherDid_AndShowsItWithWhatIsTypedHere()
+    {
+        var (mine, theirs) = (Open(), Open());
+        Assert.False(mine.Look());
+        mine.Change("salt", "a lot", recipe => LineEdits.Weigh(recipe, "dough", "salt", "a lot"));
+        Butter(theirs, "60");
+        Assert.True(mine.Look());
+        Assert.Equal(new(false, "butter (Dough) 60\u00a0g"), mine.Elsewhere);
+        Assert.False(mine.Look());
+        theirs.Undo();
+        Assert.True(mine.Look());
+        Assert.Null(mine.Elsewhere);
+
+        Butter(theirs, "60");
+        mine.Look();
+        mine.ShowOther();
+        Assert.Null(mine.Elsewhere);
+        Assert.Contains("butter: 60 g", mine.File.Text, StringComparison.Ordinal);
+        Assert.Equal("a lot", mine.Refused["salt"].Typed);
+        scratch.Folder.RecipeTexts.TakeAway(Rolls);
+        Assert.True(mine.Look());
+        Assert.True(mine.Elsewhere!.IsGone);
+        mine.BackOnShelf();
+        Assert.Null(mine.Elsewhere);
+    }
+
+    [Fact]
     public void WhatIsSettled_IsNotBegunAnyMore()
     {
         var (mine, theirs) = (Open(), Open());

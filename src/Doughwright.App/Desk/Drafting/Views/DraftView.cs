@@ -25,7 +25,7 @@ public sealed record DraftView(
         var blank = new DraftView(
             file.Recipe?.Title ?? file.Name,
             StatusOf(clock.Here(paper.At), clock.Now, voice),
-            manuscript.Back is { } back ? voice.Say("write.undo", ("back", back)) : null,
+            manuscript.Worked.Back is { } back ? voice.Say("write.undo", ("back", back)) : null,
             paper.Redo is { } redo ? voice.Say("write.redo", ("did", redo)) : null,
             null, null, [], [], text);
         if (file is not { Recipe: { } recipe, Formula: { } formula })
@@ -33,8 +33,8 @@ public sealed record DraftView(
             return blank;
         }
 
-        var findings = new PlacedFindings(manuscript.Findings, manuscript.Offers, recipe, voice);
-        var warmth = new WarmthCells(manuscript.AtHome);
+        var findings = new PlacedFindings(manuscript.Worked.Findings, manuscript.Worked.Offers, recipe, voice);
+        var warmth = new WarmthCells(manuscript.Worked.AtHome);
         PartView[] parts = [.. formula.Components.Select(part => PartView.Of(formula, part, findings, warmth, voice))];
         var steps = StepView.All(manuscript, recipe, findings, isOpen, voice);
         var around = AroundView.Of(recipe, findings);

@@ -32,7 +32,7 @@ public sealed record StepView(
         var place = $"steps.{step.Id}";
         var words = said.GetValueOrDefault("words", "");
         // Only what is looked at is worked out.
-        var rehearsal = words.Contains('[') && isOpen(place) ? manuscript.AtHome : null;
+        var rehearsal = words.Contains('[') && isOpen(place) ? manuscript.Worked.AtHome : null;
         return new(
             step.Id,
             place,
