@@ -1,4 +1,4 @@
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Drafting.Views;
