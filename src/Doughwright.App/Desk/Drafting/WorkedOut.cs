@@ -1,7 +1,6 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
-using Doughwright.Book.Opening;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
@@ -33,25 +32,16 @@ internal sealed class WorkedOut(RecipeFile file, RecipeFile? shownBefore, ShelfF
     public Offers Offers => offers ??= file.IsWhole ? Offers.Of(Findings, file.Recipe) : Offers.None;
 
     /// <summary>What comes back by a step back, in words; null at the beginning.</summary>
-    public string? Back => file.Paper.Before is { } before ? back ??= BackTo(before) : null;
+    public string? Back => file.Paper.Before is { } before ? back ??= BackWords.Said(() => ChangeWords.Back(new(file.Text, file.Formula), Before(before), voice), file.Paper, voice) : null;
 
-    private string BackTo(long before)
+    private Stand Before(long state)
     {
-        if (shownBefore is { } shown && shown.Paper.State == before)
+        if (shownBefore is { } shown && shown.Paper.State == state)
         {
-            return ChangeWords.Back(new(file.Text, file.Formula), new(shown.Text, shown.Formula), voice);
+            return new(shown.Text, shown.Formula);
         }
 
-        try
-        {
-            var then = shelf.Book.Papers.TextOf(before)!;
-            return ChangeWords.Back(
-                new(file.Text, file.Formula), new(then, RecipeText.Read(then) is { Understood: true, Recipe: { } recipe } ? Formula.Balance(recipe, Larder.Shipped) : null), voice);
-        }
-        catch (BookException)
-        {
-            // The state before cannot be read. Writing on does not hang on it, so it is only called by what was done.
-            return voice.Say("back.before", ("did", file.Paper.Did));
-        }
+        var text = shelf.Book.Papers.TextOf(state)!;
+        return new(text, RecipeText.Read(text) is { Understood: true, Recipe: { } recipe } ? Formula.Balance(recipe, Larder.Shipped) : null);
     }
 }

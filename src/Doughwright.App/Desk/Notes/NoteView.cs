@@ -18,7 +18,7 @@ namespace Doughwright.App.Desk.Notes;
 
 /// <summary>A note on its own page, in finished words.</summary>
 /// <param name="Stamp">The state that it is in.</param>
-/// <param name="Undo">What one step back takes back; null where there is none.</param>
+/// <param name="Undo">What comes back by one step back; null where there is none.</param>
 /// <param name="Choices">Recipes whose values can stand in it.</param>
 /// <param name="At">At which step of the recipe it is read; empty for none.</param>
 /// <param name="Told">How it reads there; null where no recipe is understood.</param>

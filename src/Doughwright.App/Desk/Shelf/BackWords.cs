@@ -1,4 +1,5 @@
 using Doughwright.Book;
+using Doughwright.Book.Opening;
 using Doughwright.Book.Papers;
 using Doughwright.Publishing.Wording;
 
@@ -11,13 +12,24 @@ internal static class BackWords
 
     /// <summary>As it stands on a button; null where there is nothing to step back to.</summary>
     public static string? Undo(AuthorsBook book, Paper paper, Voice voice) =>
-        paper is { Before: { } before } && book.Papers.TextOf(before) is { } then && book.Papers.TextOf(paper.State) is { } now
-            ? voice.Say("write.undo", ("back", Lines(now, then, voice)))
-            : null;
+        paper.Before is { } before ? voice.Say("write.undo", ("back", Said(() => Lines(book.Papers.TextOf(paper.State)!, book.Papers.TextOf(before)!, voice), paper, voice))) : null;
+
+    /// <summary>What comes back; where the state before cannot be read, it is only called by what was done since. Nothing else hangs on it.</summary>
+    public static string Said(Func<string> back, Paper paper, Voice voice)
+    {
+        try
+        {
+            return back();
+        }
+        catch (BookException)
+        {
+            return voice.Say("back.before", ("did", paper.Did));
+        }
+    }
 
     public static string Lines(string now, string then, Voice voice)
     {
-        var (here, there) = (Said(now), Said(then));
+        var (here, there) = (Written(now), Written(then));
         var comes = Less(there, here);
         var goes = Less(here, there);
         return (comes, goes) switch
@@ -29,7 +41,7 @@ internal static class BackWords
         };
     }
 
-    private static string[] Said(string text) => [.. text.ReplaceLineEndings("\n").Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0)];
+    private static string[] Written(string text) => [.. text.ReplaceLineEndings("\n").Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0)];
 
     private static List<string> Less(IEnumerable<string> lines, IEnumerable<string> others)
     {

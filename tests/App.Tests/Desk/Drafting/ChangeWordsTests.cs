@@ -1,6 +1,7 @@
 using Doughwright.App.Desk.Drafting;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Tests.Desk.Shelf;
+using Doughwright.Book.Opening;
 using Doughwright.Engine.Editing;
 using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Wording;
@@ -82,4 +83,15 @@ public sealed class ChangeWordsTests : IDisposable
     [InlineData("a\nb\nc", "a\nd\ne", "back to the text before, in 2 lines")]
     [InlineData("a\nb", "b\na", "back to the text before; its lines stand otherwise")]
     public void LinesThatComeBack_AreSaid(string now, string then, string said) => Assert.Equal(said, BackWords.Lines(now, then, Voice));
+
+    /// <summary>A spoilt state is no reason not to write on.</summary>
+    [Fact]
+    public void StateBeforeThatCannotBeRead_IsCalledByWhatWasDoneSince()
+    {
+        var manuscript = Open();
+        manuscript.Change("field", "", recipe => LineEdits.Weigh(recipe, "dough", "butter", "60"));
+        Assert.Equal(
+            "back to before: butter 50\u00a0g to 60\u00a0g",
+            BackWords.Said(() => throw new BookException(BookTrouble.Damaged, "book.db", "text"), manuscript.File.Paper, Voice));
+    }
 }
