@@ -24,6 +24,13 @@ public sealed partial class BookPage
     [SupplyParameterFromQuery]
     private string? Made { get; set; }
 
+    /// <summary>By which something is told that was refused where a file was asked for.</summary>
+    [SupplyParameterFromQuery]
+    private string? Refused { get; set; }
+
+    [Inject]
+    private LastRefusals Refusals { get; set; } = null!;
+
     private string Holds { get; set; } = "";
 
     private IReadOnlyList<CopyRow> Copies { get; set; } = [];
@@ -41,6 +48,7 @@ public sealed partial class BookPage
 
     protected override async Task OnInitializedAsync()
     {
+        Faults = Refusals.Of(Refused);
         if (HttpMethods.IsGet(Context.Request.Method) && Looked is not null)
         {
             await Carefully(() => Said = BookSaid.Of(BookCommand.Verified(Folder.Book.Path), Voice));
@@ -70,35 +78,27 @@ public sealed partial class BookPage
             return;
         }
 
-        // The archive is looked at where it lies, under the ending by which it is known as one, in a folder that nobody else reads.
-        var folder = Directory.CreateTempSubdirectory();
-        var beside = Path.Join(folder.FullName, "taken-in.zip");
-        try
+        await Carefully(async faults =>
         {
-            await using (var file = new FileStream(beside, FileMode.CreateNew))
+            // The archive is looked at where it lies, under the ending by which it is known as one, in a folder that nobody else reads.
+            using var folder = TempFolder.Make();
+            var beside = await folder.Put("taken-in.zip", stream => archive.CopyToAsync(stream, Context.RequestAborted));
+            if (BookCommand.TakenIn(Folder.Book, beside, Path.GetFileName(archive.FileName), faults) is { } done)
             {
-                await archive.CopyToAsync(file, Context.RequestAborted);
+                Said = BookSaid.Of(done, Voice);
             }
-
-            await Carefully(faults =>
-            {
-                if (BookCommand.TakenIn(Folder.Book, beside, Path.GetFileName(archive.FileName), faults) is { } done)
-                {
-                    Said = BookSaid.Of(done, Voice);
-                }
-            });
-            await Carefully(Lay);
-        }
-        finally
-        {
-            folder.Delete(recursive: true);
-        }
+        });
+        await Carefully(Lay);
     }
 
-    private Task Carefully(Action work) => Carefully(_ => work());
+    private Task Carefully(Action work) => Carefully(_ =>
+    {
+        work();
+        return Task.CompletedTask;
+    });
 
     /// <summary>Does what may be long beside the desk, and tells what the book could not do.</summary>
-    private async Task Carefully(Action<Faults> work)
+    private async Task Carefully(Func<Faults, Task> work)
     {
         var faults = new Faults(Voice);
         try
@@ -118,7 +118,7 @@ public sealed partial class BookPage
 
     private void Refuse(Faults faults)
     {
-        Faults = faults.All;
+        Faults = [.. Faults.Union(faults.All)];
         Refuse();
     }
 }

@@ -79,6 +79,41 @@ public sealed class BookPageTests : IDisposable
         Assert.Equal(before, scratch.Folder.Book.Size());
     }
 
+    /// <summary>The book is gone from under the desk, as with a disk that was pulled: the person is on the page of the book, with what is the case, and goes on from there.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("?measures=us")]
+    public async Task ABookThatCannotBeWrittenOut_IsToldOnThePageOfTheBook(string measures)
+    {
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var export = (await desk.Page(Page + measures)).QuerySelector("a[href*='/book/export']")!;
+        Assert.False(export.HasAttribute("download"));
+        File.Move(scratch.Data.Book, scratch.Data.Book + ".pulled");
+        using var refused = await desk.Get(export.GetAttribute("href")!);
+        File.Move(scratch.Data.Book + ".pulled", scratch.Data.Book);
+        Assert.Equal(HttpStatusCode.Redirect, refused.StatusCode);
+        var told = refused.Headers.Location!.OriginalString;
+        Assert.StartsWith(Page + "?refused=", told, StringComparison.Ordinal);
+        Assert.Equal(measures.Length > 0, told.EndsWith("&measures=us", StringComparison.Ordinal));
+
+        var page = await desk.Page(told);
+        var alert = Assert.Single(page.QuerySelectorAll("main [role=alert]")).TextContent;
+        Assert.Contains($"There is no book {scratch.Data.Book}.", alert, StringComparison.Ordinal);
+        Assert.NotEmpty(page.QuerySelectorAll(".btns form"));
+        using var written = await desk.Get("/book/export");
+        Assert.Equal("application/zip", written.Content.Headers.ContentType!.MediaType);
+    }
+
+    /// <summary>An address from elsewhere tells of nothing that was not refused.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("0000000000000000")]
+    public async Task ARefusalThatNeverWas_IsNotTold(string key)
+    {
+        await using var desk = await LiveDesk.On(scratch.Data);
+        Assert.Null((await desk.Page($"{Page}?refused={key}")).QuerySelector("main [role=alert]"));
+    }
+
     public void Dispose() => scratch.Dispose();
 
     private static string Squeezed(string said) => string.Join(' ', said.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
