@@ -118,9 +118,9 @@ internal static class DeskCommand
     {
         output.WriteLine(voice.Say("desk.open", ("address", address)));
         output.WriteLine(voice.Say("desk.stop", ("file", shelf.Book.Path)));
-        foreach (var left in shelf.NotTaken)
+        foreach (var left in shelf.Left.All())
         {
-            output.WriteLine(voice.Say("shelf.not-taken", ("name", left.Name), ("reason", voice.Words["text-trouble." + Voice.Kebab(left.Trouble!.Value.ToString())])));
+            output.WriteLine(voice.Say("shelf.not-taken", ("name", left.File), ("reason", LeftWords.Reason(left, voice))));
         }
 
         output.Flush();

@@ -1,4 +1,5 @@
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Desk.States;
 using Doughwright.App.Text;
 using Doughwright.Book;
@@ -12,6 +13,7 @@ namespace Doughwright.App.Desk.TheBook;
 public sealed partial class BookPage
 {
     private const string Look = "look";
+    private const string LeftName = "left";
 
     [Inject]
     private TimeProvider Clock { get; set; } = null!;
@@ -34,6 +36,8 @@ public sealed partial class BookPage
     private string Holds { get; set; } = "";
 
     private IReadOnlyList<CopyRow> Copies { get; set; } = [];
+
+    private IReadOnlyList<LeftText> Left { get; set; } = [];
 
     private string Copied { get; set; } = "";
 
@@ -62,11 +66,30 @@ public sealed partial class BookPage
         var (size, days) = (Folder.Book.Size(), new StateDays(Clock, Voice));
         Holds = Voice.Say("book-holds", ("papers", size.Papers), ("states", size.States), ("kept", size.Kept), ("photos", size.Photos));
         Copies = [.. AuthorsBook.CopiesOf(Folder.Book.Path).Select(copy => new CopyRow(days.DayAndTime(copy.At), Path.GetFileName(copy.Path)))];
+        Left = Folder.Left.All();
         Copied = Made is not null && Copies.Any(copy => copy.File == Made) ? Voice.Say("thebook.copied", ("file", Made)) : "";
     }
 
     private Task Copy() => Carefully(() =>
         SeeThere(Speaker.To($"{BookAddresses.Page}?made={Uri.EscapeDataString(Path.GetFileName(AuthorsBook.BackUp(Folder.Book.Path, null, Clock)))}")));
+
+    private async Task Forget()
+    {
+        var file = (await Form())[LeftName].ToString();
+        await Carefully(faults =>
+        {
+            if (Folder.Left.Forget(file))
+            {
+                SeeThere(Speaker.To(BookAddresses.Page));
+            }
+            else
+            {
+                faults.Add("thebook-left-gone", ("file", file));
+            }
+
+            return Task.CompletedTask;
+        });
+    }
 
     private async Task TakeIn()
     {
@@ -105,9 +128,9 @@ public sealed partial class BookPage
         {
             await Task.Run(() => work(faults), Context.RequestAborted);
         }
-        catch (BookException problem)
+        catch (Exception problem) when (BookException.Of(problem, Folder.Folder.Root) is { } told)
         {
-            BookFaults.Add(problem, faults);
+            BookFaults.Add(told, faults);
         }
 
         if (faults.Any)

@@ -114,6 +114,30 @@ public sealed class BookPageTests : IDisposable
         Assert.Null((await desk.Page($"{Page}?refused={key}")).QuerySelector("main [role=alert]"));
     }
 
+    /// <summary>What could not be laid into the book is told until the author has done with it.</summary>
+    [Fact]
+    public async Task WhatIsNotInTheBook_IsTold_UntilItIsDoneWith()
+    {
+        using var older = new Scratch();
+        File.WriteAllBytes(Path.Join(older.Data.Recipes, "latin <1>.yaml"), [0x47, 0x72, 0xfc, 0xdf]);
+        await using var desk = await LiveDesk.On(older.Data);
+        var page = await desk.Page(Page);
+        var told = page.QuerySelector("section[aria-labelledby=book-left]")!;
+        Assert.Contains("recipes/latin <1>.yaml", told.TextContent, StringComparison.Ordinal);
+        Assert.Contains("It is not all UTF-8.", told.TextContent, StringComparison.Ordinal);
+        var form = (IHtmlFormElement)told.ParentElement!;
+        var button = Assert.Single(told.QuerySelectorAll("button"));
+        var done = await desk.Send(form, (button.GetAttribute("name")!, button.GetAttribute("value")!));
+        Assert.Equal((HttpStatusCode.SeeOther, Page), (done.Status, done.Location));
+        Assert.Null((await desk.Page(Page)).QuerySelector("section[aria-labelledby=book-left]"));
+        Assert.True(File.Exists(Path.Join(older.Data.Recipes, "latin <1>.yaml")));
+
+        // The same button of a window that was open before.
+        var again = await desk.Send(form, (button.GetAttribute("name")!, button.GetAttribute("value")!));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, again.Status);
+        Assert.Contains("is not told of any more", again.Words, StringComparison.Ordinal);
+    }
+
     public void Dispose() => scratch.Dispose();
 
     private static string Squeezed(string said) => string.Join(' ', said.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
