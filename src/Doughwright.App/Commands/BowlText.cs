@@ -1,3 +1,4 @@
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.App.Commands;

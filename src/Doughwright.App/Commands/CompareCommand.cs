@@ -28,7 +28,26 @@ internal static class CompareCommand
         }
 
         var compared = ComparedTexts.Of((first.Name, one.Recipe!), (second.Name, other.Recipe!), KitchenOf(other.Recipe!, named?.Kitchen, overlay), Tested.First);
-        return new(run.Json ? CompareJson.Write(Stamp.Of(one.Recipe!), Stamp.Of(other.Recipe!), compared, run.Voice) : CompareText.Write(compared, run.Voice), "", ExitCode.Done);
+        var (causes, stopped) = run.Given.Has(run.Options.Because) ? Why(compared, run) : default;
+        return new(
+            run.Json ? CompareJson.Write(Stamp.Of(one.Recipe!), Stamp.Of(other.Recipe!), compared, causes, run.Voice) : CompareText.Write(compared, causes, run.Voice),
+            stopped,
+            ExitCode.Done);
+    }
+
+    /// <summary>What moved the figures, or that somebody had no patience for it: then the rest is still told.</summary>
+    private static (Causes? Causes, string Stopped) Why(ComparedTexts compared, CommandRun run)
+    {
+        using var stop = new StopSign();
+        var all = Causes.Rehearsals(compared.Differences);
+        try
+        {
+            return (compared.Why(new ProgressLines(run.Progress, run.Voice, "sides.because-progress", all).Done, stop.Token), "");
+        }
+        catch (OperationCanceledException)
+        {
+            return (null, run.Voice.Words["sides.because-stopped"] + "\n");
+        }
     }
 
     private static Kitchen? KitchenOf(Recipe recipe, Kitchen? named, KitchenOptions overlay) => overlay.IsEmpty ? named : overlay.Over(named ?? recipe.Home);

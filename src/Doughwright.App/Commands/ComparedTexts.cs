@@ -29,5 +29,9 @@ internal sealed record ComparedTexts(
         return new(first.Name, first.Recipe, second.Name, second.Recipe, place, differences, Consequences.Between(one, other, Larder.Shipped, place, by));
     }
 
+    /// <summary>What moved each figure: every difference made alone.</summary>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public Causes Why(Action<int>? tried = null, CancellationToken stop = default) => Causes.Of(Consequences, Differences, Larder.Shipped, Kitchen, tried, stop);
+
     public string KitchenName(Voice voice) => Kitchen.Name.Length > 0 ? Kitchen.Name : voice.Words["sides.kitchen-unnamed"];
 }

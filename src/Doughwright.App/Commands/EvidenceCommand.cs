@@ -15,7 +15,7 @@ internal static class EvidenceCommand
         }
 
         using var stop = new StopSign();
-        var progress = new EvidenceProgress(run.Progress, run.Voice, folder.Texts.Count);
+        var progress = new ProgressLines(run.Progress, run.Voice, "evidence-progress", folder.Texts.Count);
         var held = EvidenceRun.Of(folder, progress.Done, stop.Token);
         var output = run.Json ? EvidenceJson.Write(held, run.Voice) : EvidenceText.Write(held, run.Voice);
         return new(output, "", CodeOf(held));

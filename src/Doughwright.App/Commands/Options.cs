@@ -60,6 +60,9 @@ internal sealed class Options
 
     public Option<string[]> Why { get; } = Value("--why");
 
+    /// <summary>What moved each figure.</summary>
+    public Option<bool> Because { get; } = new("--because");
+
     /// <summary>Which picture.</summary>
     public Option<string[]> PictureOf { get; } = Value("--of");
 
@@ -169,7 +172,7 @@ internal sealed class Options
             Place, To, Step, Lamp, OpenWater, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, At, Pour, Bowl, Variant, Weighed, Dough, Free);
         AddTo(Ready, Start, By, Kitchen, Air, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed);
         AddTo(Book, Folder, Out);
-        AddTo(Compare, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof);
+        AddTo(Compare, Because, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof);
         AddTo(Swap, Replace);
         AddTo(Resize, Pieces, Piece, DoughMass, Have, Tin, Tray, Trays, Take, Kitchen);
     }

@@ -1,5 +1,5 @@
 using System.Text;
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Publishing.Pages;
 
 namespace Doughwright.App.Commands;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Doughwright.Engine.Formulas.Resizing;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Doughwright.App.Commands;
 using Doughwright.App.Text.Sides;
 using Doughwright.Engine.Rehearsals.Differences;
+using Doughwright.Engine.Sides;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Json;
@@ -9,7 +10,8 @@ namespace Doughwright.App.Json;
 /// <summary>The object of "compare".</summary>
 internal static class CompareJson
 {
-    public static string Write(Stamp first, Stamp second, ComparedTexts compared, Voice voice) => JsonText.Of(json =>
+    /// <param name="causes">What moved each figure; null where that is not asked for.</param>
+    public static string Write(Stamp first, Stamp second, ComparedTexts compared, Causes? causes, Voice voice) => JsonText.Of(json =>
     {
         first.WriteTo(json);
         WriteSide(json, "first", first, compared.First.Title);
@@ -24,8 +26,13 @@ internal static class CompareJson
             json.Number("first", difference.First);
             json.Number("second", difference.Second);
             json.Number("by", difference.By);
+            WriteCauses(json, causes?.Of(difference.Figure));
         });
-        json.Array("run", compared.Consequences.Run, difference => WriteRun(json, difference));
+        json.Array("run", compared.Consequences.Run, difference =>
+        {
+            WriteRun(json, difference);
+            WriteCauses(json, causes?.Of(difference.Figure));
+        });
     });
 
     private static void WriteSide(Utf8JsonWriter json, string side, Stamp stamp, string title)
@@ -34,6 +41,25 @@ internal static class CompareJson
         json.WriteString("title", title);
         json.WriteString("state", stamp.State);
         json.WriteEndObject();
+    }
+
+    private static void WriteCauses(Utf8JsonWriter json, IReadOnlyList<Cause>? causes)
+    {
+        if (causes is null)
+        {
+            json.WriteNull("causes");
+            return;
+        }
+
+        json.Array("causes", causes, cause =>
+        {
+            json.WriteString("aspect", cause.Difference is { } known ? JsonText.Name(known.Aspect) : null);
+            json.WriteString("part", cause.Difference?.Part);
+            json.WriteString("line", cause.Difference?.Line);
+            json.WriteString("step", cause.Difference?.Step);
+            json.WriteString("item", cause.Difference?.Item);
+            json.Number("by", cause.By);
+        });
     }
 
     private static void WriteRow(Utf8JsonWriter json, SideRow row)

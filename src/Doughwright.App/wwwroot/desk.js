@@ -54,6 +54,26 @@ document.addEventListener('keydown', event => {
   if (moves || (event.key === 'Enter' && event.target.localName === 'input')) event.preventDefault();
 });
 
+// By the keyboard one goes on from what is said: Enter in a step leads to the step after it, on an empty line to the method. Where Enter makes a new line
+// of words, it does so with Ctrl or Cmd.
+document.addEventListener('keydown', event => {
+  const field = event.target;
+  if (event.key !== 'Enter' || event.isComposing || !field.matches) return;
+  // A form that adds something is sent from its lists too, as from its fields.
+  if (field.matches('form.addpart select')) {
+    event.preventDefault();
+    field.form.requestSubmit();
+    return;
+  }
+  const ofStep = field.matches('.stepedit > .fields input[type=text]') || ((event.ctrlKey || event.metaKey) && field.matches('.stepedit textarea'));
+  const on = ofStep ? field.closest('.stepedit').querySelector(':scope > form select')
+    : field.matches('input[data-picks=closed]') && field.value.trim() === '' ? document.querySelector('[aria-labelledby=write-method] :is(.ln, form select)')
+      : null;
+  if (!on) return;
+  event.preventDefault();
+  on.focus();
+});
+
 // A handle takes its row along. Where it is let go is told as a number of places; the desk moves it, so that there is one order.
 let lifted = null;
 const lay = () => {

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Doughwright.Book.Papers;
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Ingredients;
 
 namespace Doughwright.Book.Exchange;
 

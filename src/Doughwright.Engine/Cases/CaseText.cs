@@ -1,3 +1,4 @@
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
 
@@ -77,7 +78,7 @@ public static class CaseText
         if (CaseKinds.Find(word.Text) is not { } kind)
         {
             // Without a kind nothing is known of the keys below.
-            log.Fault(FormFaults.UnknownWord, word.Place, word.Position, Phrase.UnknownWord(word.Text, [.. CaseKinds.All.Select(known => known.Name)]));
+            log.Fault(FormFaults.UnknownWord, word.Place, word.Position, TextForm.Phrase.UnknownWord(word.Text, [.. CaseKinds.All.Select(known => known.Name)]));
             return null;
         }
 

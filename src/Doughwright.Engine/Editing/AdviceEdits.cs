@@ -1,3 +1,4 @@
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
 

@@ -23,6 +23,9 @@ public static class HoldEdits
     private const double Fine = 0.1;
     private const int OunceDigits = 2;
 
+    /// <summary>What is less of the dough than this is rounding, and no dough that could give way.</summary>
+    private const double Negligible = 1e-6;
+
     private static readonly Mass Ounce = QuantityText.TryMass("1 oz").Value!.Value;
 
     /// <summary>Lines that can be held: weighed, of the dough, and no parts.</summary>
@@ -72,48 +75,62 @@ public static class HoldEdits
     /// <summary>All but the held line by one factor, so that the dough comes out as heavy as the sentence asks; what stays outside the dough goes with the sentence.</summary>
     private static (Recipe? Recipe, EditAnswer? Refused) Scaled(Recipe recipe, string held, double factor, Line? heldNow)
     {
-        var dough = Formula.Balance(recipe, Larder.Shipped).Dough.Grams;
         var line = held == Proportions ? null : Find(recipe, held);
         if (line is null && held != Proportions)
         {
             return (null, EditAnswer.Refuse("edit-held-gone", RecipeText.Make));
         }
 
-        var kept = (heldNow ?? line)?.Mass?.Grams ?? 0;
-        var rest = ((dough * factor) - kept) / (dough - (line?.Mass?.Grams ?? 0));
-        if (!(rest > 0) || !double.IsFinite(rest))
+        if (line is null)
         {
-            return (null, EditAnswer.Refuse("edit-held-too-much", RecipeText.Make, ("line", line?.Name ?? ""), ("dough", Mass.FromGrams(dough * factor))));
+            return (With(factor, Written), null);
         }
 
-        var larder = recipe.LarderOver(Larder.Shipped);
-        return (recipe with
+        // Percentages of what is held stay where they are, so the dough gives way in a straight line that need not pass through nothing.
+        var asked = DoughOf(recipe) * factor;
+        var (once, twice) = (DoughOf(With(1, Exact)), DoughOf(With(2, Exact)));
+        var slope = twice - once;
+        if (slope <= asked * Negligible)
+        {
+            return (null, EditAnswer.Refuse("edit-held-all", RecipeText.Make, ("line", line.Name)));
+        }
+
+        var rest = 1 + ((asked - once) / slope);
+        return rest > 0 && double.IsFinite(rest)
+            ? (With(rest, Written), null)
+            : (null, EditAnswer.Refuse("edit-held-too-much", RecipeText.Make, ("line", line.Name), ("dough", Mass.FromGrams(asked))));
+
+        Recipe With(double rest, Func<Line, double, Mass, Line> scaled) => recipe with
         {
             Components =
             [
                 .. recipe.Components.Select(part => TypedShares.Settled(
                     part with
                     {
-                        Lines = [.. part.Lines.Select(one => ReferenceEquals(one, line) ? Held(one, heldNow) : By(one, part.BelongsToDough ? rest : factor, recipe.Home.Scale))],
+                        Lines = [.. part.Lines.Select(one => ReferenceEquals(one, line) ? Held(one, heldNow) : scaled(one, part.BelongsToDough ? rest : factor, recipe.Home.Scale))],
                     },
-                    larder)),
+                    recipe.LarderOver(Larder.Shipped))),
             ],
-        }, null);
+        };
     }
+
+    private static double DoughOf(Recipe recipe) => Formula.Balance(recipe, Larder.Shipped).Dough.Grams;
 
     /// <summary>What is held is weighed: a percentage of a flour that changes would not hold it.</summary>
     private static Line Held(Line line, Line? now) => now is not null ? line with { Mass = now.Mass, Share = null, Household = now.Household, Typed = now.Typed }
         : line.Share is null ? line : line with { Share = null, Typed = ExactText.Of(line.Mass!.Value) };
 
+    private static Line Exact(Line line, double factor, Mass scale) => line is { Share: null, Mass: { } mass } ? line with { Mass = mass * factor } : line;
+
     /// <summary>A percentage stays typed, and its weight follows. Nobody measures 2.3 tablespoons, so a measure becomes a weight.</summary>
-    private static Line By(Line line, double factor, Mass scale)
+    private static Line Written(Line line, double factor, Mass scale)
     {
-        if (line.Share is not null || line.Mass is not { } mass || factor == 1)
+        if (line.Share is not null || line.Mass is null || factor == 1)
         {
             return line;
         }
 
-        var exact = mass * factor;
+        var exact = Exact(line, factor, scale).Mass!.Value;
         var typed = line.Household is null && OunceScale.IsMeant(line.Typed)
             ? NumberText.Exact(Math.Round(exact / Ounce, OunceDigits, MidpointRounding.AwayFromZero)) + " oz"
             : NumberText.Exact(Rounded(exact.Grams, scale.Grams)) + " g";

@@ -1,5 +1,5 @@
 using System.Collections;
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Ingredients;
 
 namespace Doughwright.Engine.Kitchens;
 

@@ -48,7 +48,7 @@ internal sealed record Portion
     public double Swollen(double growth) => 1 + ((Mass - LaidIn) / Mass * (growth - 1));
 
     /// <summary>What it lies in, as warm as itself; null while no step said so.</summary>
-    public Recipes.Vessel? Vessel { get; init; }
+    public Kitchens.Vessel? Vessel { get; init; }
 
     /// <summary>What it was shaped into; null before, and where nothing tells.</summary>
     public PieceShape? Shape { get; init; }

@@ -46,19 +46,23 @@ public sealed class Causes
     /// <summary>Puts each difference into the first recipe alone.</summary>
     /// <param name="come">Of the two, in the same kitchen.</param>
     /// <param name="differences">All between the two.</param>
+    /// <param name="tried">Told after each, how many of <see cref="Rehearsals"/> are done.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static Causes Of(Consequences come, IReadOnlyList<RecipeDifference> differences, Larder larder, Kitchen kitchen, CancellationToken stop = default)
+    public static Causes Of(
+        Consequences come, IReadOnlyList<RecipeDifference> differences, Larder larder, Kitchen kitchen, Action<int>? tried = null, CancellationToken stop = default)
     {
         var trial = new Trial(come, larder, new() { Kitchen = kitchen });
         var (first, second) = (come.First.Recipe, come.Second.Recipe);
         var (at, began) = (first, trial.Of(first, ownMeasurements: false));
         var alone = new List<(RecipeDifference Difference, Told Before, Told After)>();
+        var done = 0;
         if (differences.FirstOrDefault(difference => difference.Aspect == Aspect.Scale) is { } scale && Factor(come) is { } factor)
         {
             at = Scaled(first, factor);
             var scaled = trial.Of(at, ownMeasurements: false);
             alone.Add((scale, began, scaled));
             began = scaled;
+            tried?.Invoke(++done);
         }
 
         foreach (var difference in differences.Where(difference => CanMove(difference.Aspect) && difference.Aspect != Aspect.Scale))
@@ -68,6 +72,8 @@ public sealed class Causes
             {
                 alone.Add((difference, began, trial.Of(changed, IsOfMeasuring(difference.Aspect))));
             }
+
+            tried?.Invoke(++done);
         }
 
         return new(

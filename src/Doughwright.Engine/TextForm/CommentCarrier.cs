@@ -1,4 +1,4 @@
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Ingredients;
 namespace Doughwright.Engine.TextForm;
 
 /// <summary>Carries the comments of an older text over to a new tree: to the same key, or the same item, in the same place.</summary>

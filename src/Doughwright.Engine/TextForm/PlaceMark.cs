@@ -1,4 +1,5 @@
 using System.Text;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.TextForm;

@@ -22,7 +22,7 @@ internal static class StepGrammar
 
         if (words.Text == None)
         {
-            return Recipes.Vessel.None;
+            return Kitchens.Vessel.None;
         }
 
         var pieces = words.Split();

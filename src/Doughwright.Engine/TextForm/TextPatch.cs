@@ -1,4 +1,4 @@
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Ingredients;
 
 namespace Doughwright.Engine.TextForm;
 

@@ -1,5 +1,5 @@
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.TextForm;
 

@@ -149,7 +149,7 @@ public sealed class EvidenceCommandTests : IDisposable
     public void Progress_IsToldOnlyWhenItTakesLong()
     {
         using var messages = new StringWriter();
-        var progress = new EvidenceProgress(messages, new(Words.Shipped, MeasureSystem.Metric), 3);
+        var progress = new ProgressLines(messages, new(Words.Shipped, MeasureSystem.Metric), "evidence-progress", 3);
         progress.Done(1);
         Assert.Equal("", messages.ToString());
         Thread.Sleep(1100);

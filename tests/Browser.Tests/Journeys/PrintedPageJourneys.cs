@@ -14,9 +14,6 @@ public class PrintedPageJourneys(House house)
     /// <summary>So many interactions beyond the recipe's own signs an author may need at most.</summary>
     private const int Most = 120;
 
-    /// <summary>By the Tab key alone, one step at a time: every field that is passed counts.</summary>
-    private const int MostByKeys = 240;
-
     private static readonly Printed HotRolls = new(
         "Hot rolls",
         "bread flour 12 lb",
@@ -91,26 +88,27 @@ public class PrintedPageJourneys(House house)
             await Assertions.Expect(visit.Page.Locator("#add-dough")).ToHaveValueAsync("");
         }
 
-        string? last = null;
+        // An empty line leads on to the method, and Enter in a step to the step after it.
+        await hand.Press("Enter");
         foreach (var (kind, first, second) in FieldBread.Steps)
         {
-            await hand.TabTo($"#step-after-{last}-kind");
-            await hand.Write(kind);
-            await hand.TabTo($"#step-after-{last}-name");
-            await hand.Press("Enter");
+            await Assertions.Expect(visit.Page.Locator("[id^=step-after-][id$=-kind]:focus")).ToHaveCountAsync(1);
+            await hand.Write(kind, "Enter");
             await Assertions.Expect(visit.Page.Locator($"#step-{kind}-hands")).ToBeFocusedAsync();
-            foreach (var (key, said) in new[] { first, second }.OfType<(string, string)>())
+            var said = new[] { first, second }.OfType<(string Key, string Said)>().ToArray();
+            foreach (var (key, words) in said)
             {
                 await hand.TabTo($"#step-{kind}-{key}");
-                await hand.Write(said, "Tab");
+                await hand.Write(words, key != said[^1].Key ? "Tab" : key == "cue" ? "ControlOrMeta+Enter" : "Enter");
             }
-
-            last = kind;
         }
 
+        await hand.TabTo("[aria-labelledby=write-method] > .btns a");
+        await hand.Press("Enter");
+        await visit.Page.WaitForURLAsync(new Regex("/recipes/[a-z-]+$"));
         await Rehearsed(visit, FieldBread);
         // Every step of the Tab key counts here too.
-        Counted(FieldBread, hand, MostByKeys);
+        Counted(FieldBread, hand);
     }
 
     private async Task Entered(Printed printed, View view)
@@ -143,21 +141,21 @@ public class PrintedPageJourneys(House house)
             last = kind;
         }
 
+        await hand.Click(".head .btns a");
         await Rehearsed(visit, printed);
-        Counted(printed, hand, Most);
+        Counted(printed, hand);
     }
 
-    private static void Counted(Printed printed, Hand hand, int most)
+    private static void Counted(Printed printed, Hand hand)
     {
         TestContext.Current.TestOutputHelper?.WriteLine($"{printed.Title}: {hand.Interactions} interactions");
-        Assert.InRange(hand.Interactions, 1, most);
+        Assert.InRange(hand.Interactions, 1, Most);
     }
 
     /// <summary>The recipe is on its page with the water that is printed, and rehearsed in another kitchen.</summary>
     private static async Task Rehearsed(Visit visit, Printed printed)
     {
         var page = visit.Page;
-        await page.Locator(".head .btns a").ClickAsync();
         await visit.Circuit();
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync(new Regex(printed.Water.Replace(" ", @"\s")));
         await page.GotoAsync(page.Url.Split('?')[0] + "?kitchen=mountain");

@@ -19,8 +19,7 @@ public class StateJourneys(House house)
 
         // What another recipe has is taken over: a change that the desk makes itself.
         await page.GotoAsync("/recipes/potato-rolls/sides?left=tin-loaf");
-        await page.Locator(".changes2 tr", new() { HasText = "Sugar (Dough)" }).Locator("button").ClickAsync();
-        await page.WaitForLoadStateAsync();
+        await page.RunAndWaitForResponseAsync(() => page.Locator(".changes2 tr", new() { HasText = "Sugar (Dough)" }).Locator("button").ClickAsync(), answer => answer.Request.Method == "POST");
         await page.GotoAsync("/recipes/potato-rolls/sides");
         await Assertions.Expect(page.Locator("#left option:checked")).ToContainTextAsync("dark crust");
         var rows = page.Locator(".changes2 tbody tr");

@@ -52,8 +52,10 @@ public sealed class House : IAsyncLifetime
             await page.Locator("#note-title").PressAsync("Enter");
             await page.WaitForURLAsync($"**/notes/{Path.GetFileNameWithoutExtension(file)}*");
             await page.Locator("#note-text").FillAsync(text);
-            await page.Locator("form.noteform button.main").ClickAsync();
-            await page.WaitForLoadStateAsync();
+            // The book has the note as soon as its form is answered; the load of the page that follows can be over before one waits for it.
+            await page.RunAndWaitForResponseAsync(
+                () => page.Locator("form.noteform button.main").ClickAsync(),
+                answer => answer.Request.Method == "POST");
         }
     }
 

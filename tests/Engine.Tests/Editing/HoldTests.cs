@@ -75,6 +75,61 @@ public class HoldTests
         Assert.Equal("edit-held-gone", Refused(Texts.PotatoRolls, recipe => HoldEdits.HeldAt(recipe, "dough/rum", "12")));
     }
 
+    /// <summary>Flour 1000 g, water 650 g, salt 20 g, oil 30 g, sugar 100 g: 1800 g of dough; water and salt are typed in percent of the flour.</summary>
+    private const string InPercent = """
+        doughwright: 1
+        title: Plain loaves
+        make: 2 loaves of 900 g
+        home:
+          air: 21 C
+        parts:
+          dough:
+            strong white flour: 1000 g
+            water: 65 %
+            salt: 2 %
+            sunflower oil: 30 g
+            sugar: 100 g
+
+        """;
+
+    [Fact]
+    public void HeldFlour_HoldsItsPercentages_AndTheWeighedLinesGiveWayToTheSentence()
+    {
+        // 1000 + 650 + 20 stay: of 1800 g doubled, 3600 - 1670 = 1930 g are left for what weighed 130 g.
+        var text = Done(InPercent, recipe => HoldEdits.Make(recipe, "dough/strong-white-flour", one => RecipeEdits.Pieces(one, "4")));
+        Assert.Equal(3600, Of(text).Dough.Grams, tolerance: 1);
+        Assert.Equal((1000, 650), (Grams(text, "strong-white-flour"), Grams(text, "water")));
+        Assert.Equal(1930 * 30 / 130.0, Grams(text, "sunflower-oil"), tolerance: 0.5);
+    }
+
+    [Fact]
+    public void HeldLine_IsReachedWhereTheOthersArePercentagesOfWhatGivesWay()
+    {
+        // The oil stays 30 g: 1800 - 30 = 1770 g of flour, water, salt and sugar, all in proportion, become 3570 g.
+        var text = Done(InPercent, recipe => HoldEdits.Make(recipe, "dough/sunflower-oil", one => RecipeEdits.Pieces(one, "4")));
+        Assert.Equal(30, Grams(text, "sunflower-oil"));
+        Assert.Equal(1000 * 3570 / 1770.0, Grams(text, "strong-white-flour"), tolerance: 0.5);
+        Assert.Equal(3600, Of(text).Dough.Grams, tolerance: 1.5);
+        Assert.Contains("water: 65 %", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void HeldFlourAtAnotherWeight_TakesItsPercentagesAlong()
+    {
+        // 1050 g of flour bring 703.5 g of water and salt: 1800 - 1753.5 = 46.5 g are left for oil and sugar, 30 to 100.
+        var text = Done(InPercent, recipe => HoldEdits.HeldAt(recipe, "dough/strong-white-flour", "1050"));
+        Assert.Equal(1800, Of(text).Dough.Grams, tolerance: 1);
+        Assert.Equal(46.5 * 100 / 130, Grams(text, "sugar"), tolerance: 0.5);
+        Assert.Equal("edit-held-too-much", Refused(InPercent, recipe => HoldEdits.HeldAt(recipe, "dough/strong-white-flour", "1100")));
+    }
+
+    [Fact]
+    public void HeldFlour_WithEveryOtherLineAPercentageOfIt_IsRefused_AndSaysWhy()
+    {
+        var text = InPercent.Replace("    sunflower oil: 30 g\n    sugar: 100 g\n", "", StringComparison.Ordinal);
+        Assert.Equal("edit-held-all", Refused(text, recipe => HoldEdits.Make(recipe, "dough/strong-white-flour", one => RecipeEdits.Pieces(one, "4"))));
+    }
+
     [Fact]
     public void Warmth_IsTypedByItself_AndTheRestOfTheLineStays()
     {

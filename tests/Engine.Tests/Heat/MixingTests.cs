@@ -1,7 +1,7 @@
 using CsCheck;
 using Doughwright.Engine.Heat;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Tests.Heat;
 

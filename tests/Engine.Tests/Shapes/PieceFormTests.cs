@@ -1,6 +1,6 @@
 using CsCheck;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
-using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Shapes;
 
 namespace Doughwright.Engine.Tests.Shapes;

@@ -1,4 +1,5 @@
 using CsCheck;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
@@ -206,7 +207,7 @@ internal static class RecipeGen
     private static readonly Gen<Vessel?> Vessel =
         Gen.Select(Gen.Enum<VesselShape>(), Maybe(Gen.Enum<VesselMaterial>()), Maybe(Mass), Gen.Select(Gen.Bool, Gen.Bool), Size)
             .Select((shape, material, mass, flags, size) => (warmed: flags.Item1, there: flags.Item2) is var (warmed, there) && !there ? null
-                : shape == VesselShape.None ? Engine.Recipes.Vessel.None
+                : shape == VesselShape.None ? Engine.Kitchens.Vessel.None
                 : new Vessel(shape, material, mass, warmed) { Size = size(shape) });
 
     private static readonly Gen<Fold[]> Folds =

@@ -1,4 +1,4 @@
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.TextForm;
 
 namespace Doughwright.Engine.Tests.TextForm;

@@ -16,8 +16,9 @@ internal static class CommandLineText
 
     /// <summary>Two recipes, or two states of one, side by side.</summary>
     /// <param name="first">As the command line names it.</param>
-    public static string OfTwo(string first, string second, IEnumerable<Asked> asked, ShelfFolder shelf) =>
-        With($"{Program} compare {Quoted(first)} {Quoted(second)}", asked, shelf);
+    /// <param name="because">Whether it is asked what moved each figure.</param>
+    public static string OfTwo(string first, string second, IEnumerable<Asked> asked, bool because, ShelfFolder shelf) =>
+        With($"{Program} compare {Quoted(first)} {Quoted(second)}{(because ? " --because" : "")}", asked, shelf);
 
     private static string With(string command, IEnumerable<Asked> asked, ShelfFolder shelf) => string.Join(' ', asked
         .Select(item => $"--{item.Name} {Quoted(item.Name == Question.Kitchen ? Kitchen(item.Value, shelf) : item.Value)}")

@@ -19,9 +19,12 @@ internal sealed class LatestAnswers<TAnswer>
 
     /// <param name="query">The whole address, behind its question mark.</param>
     /// <param name="kitchen">As it is now: its file may have changed.</param>
-    public Task<TAnswer> For(RecipeFile file, string query, Kitchen kitchen, Voice voice, Func<TAnswer> work)
+    public Task<TAnswer> For(RecipeFile file, string query, Kitchen kitchen, Voice voice, Func<TAnswer> work) =>
+        For(string.Join('\n', file.Name, StateId.OfText(file.Text), query, voice.Measures, KitchenText.Write(kitchen)), work);
+
+    /// <param name="key">All that the answer follows from.</param>
+    public Task<TAnswer> For(string key, Func<TAnswer> work)
     {
-        var key = string.Join('\n', file.Name, StateId.OfText(file.Text), query, voice.Measures, KitchenText.Write(kitchen));
         lock (turn)
         {
             kept.RemoveAll(one => one.Answer.IsFaulted);

@@ -24,6 +24,6 @@ internal sealed record KitchenChoice(string Name, Kitchen? Kitchen)
     ];
 
     /// <summary>The same typed into a terminal.</summary>
-    public string CommandLine(string first, string second, ShelfFolder shelf) =>
-        CommandLineText.OfTwo(first, second, Name.Length == 0 ? [] : [new(Question.Kitchen, Name)], shelf);
+    public string CommandLine(string first, string second, bool because, ShelfFolder shelf) =>
+        CommandLineText.OfTwo(first, second, Name.Length == 0 ? [] : [new(Question.Kitchen, Name)], because, shelf);
 }

@@ -1,11 +1,11 @@
 using System.Globalization;
 using System.Text;
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Desk.States;
 using Doughwright.App.Text.Sides;
-using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Sides;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
@@ -19,6 +19,7 @@ internal sealed class SidesDesk
     private readonly RecipeStates states;
     private readonly ComparedTexts? compared;
     private readonly Voice voice;
+    private readonly string key = "";
 
     /// <summary>Up to so many changes are tried one by one without being asked for. Measured at some 15 ms each on two cores that were busy with other work.</summary>
     private const int TriedUnasked = 20;
@@ -29,17 +30,17 @@ internal sealed class SidesDesk
         (this.file, this.states, this.voice, Left, Right) = (file, states, voice, left, right);
         if (left.Recipe is { } first && right.Recipe is { } second)
         {
+            key = string.Join('\n', left.Name, right.Name, RecipeText.Write(first), RecipeText.Write(second), kitchen.Kitchen is { } there ? KitchenText.Write(there) : "");
             compared = ComparedTexts.Of((left.Name, first), (right.Name, second), kitchen.Kitchen, Earlier);
-            var trials = Causes.Rehearsals(compared.Differences);
-            var causes = trials > 0 && (because || trials <= TriedUnasked) ? Causes.Of(compared.Consequences, compared.Differences, Larder.Shipped, compared.Kitchen) : null;
-            Trials = causes is null ? trials : 0;
-            View = SidesView.Of(compared, causes, voice);
+            Trials = Causes.Rehearsals(compared.Differences);
+            IsAsked = because && Trials > TriedUnasked;
+            View = SidesView.Of(compared, Trials is > 0 and <= TriedUnasked ? compared.Why() : null, voice);
         }
 
         LeftChoices = SideAsked.Choices(left, file, states, shelf, voice);
         RightChoices = SideAsked.Choices(right, file, states, shelf, voice);
         KitchenChoices = KitchenChoice.All(kitchen, shelf, voice);
-        CommandLine = kitchen.CommandLine(left.File, right.File, shelf);
+        CommandLine = kitchen.CommandLine(left.File, right.File, IsAsked || View is { HasCauses: true }, shelf);
     }
 
     public SideAsked Left { get; }
@@ -57,10 +58,20 @@ internal sealed class SidesDesk
 
     public string CommandLine { get; }
 
-    /// <summary>Changes that can be tried one by one and were not, because it takes long; 0 where nothing is left to ask for.</summary>
+    /// <summary>Changes that can be tried one by one.</summary>
     public int Trials { get; }
 
-    public string AskBecause => voice.Say("sides.because-ask", ("count", Trials));
+    /// <summary>Whether it is asked what moved the figures, and takes so long that one wants to see how far it is.</summary>
+    public bool IsAsked { get; }
+
+    /// <summary>Offers to work it out; null where there is nothing to ask for.</summary>
+    public string? AskBecause => IsAsked || Trials <= TriedUnasked ? null : voice.Say("sides.because-ask", ("count", Trials));
+
+    public string Trying => voice.Say("sides.because-trying", ("count", Trials));
+
+    /// <summary>The same with what moved the figures, finished or on its way.</summary>
+    public Task<SidesView> Reasoned(LatestAnswers<SidesView> answers) =>
+        answers.For(string.Join('\n', key, voice.Measures), () => SidesView.Of(compared!, compared!.Why(), voice));
 
     /// <summary>The states that are shown, of this recipe.</summary>
     public IReadOnlyCollection<long> Shown => [.. new[] { Left.State, Right.State }.OfType<long>().Distinct()];

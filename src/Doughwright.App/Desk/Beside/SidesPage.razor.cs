@@ -1,4 +1,5 @@
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.States;
 using Microsoft.AspNetCore.Components;
@@ -12,7 +13,13 @@ public sealed partial class SidesPage
     [Inject]
     private TimeProvider Clock { get; set; } = null!;
 
+    [Inject]
+    private LatestAnswers<SidesView> Answers { get; set; } = null!;
+
     private SidesDesk? Desk { get; set; }
+
+    /// <summary>What moved the figures, on its way; null where it is not asked for, or stands there at once.</summary>
+    private Task<SidesView>? Reasoning { get; set; }
 
     private IReadOnlyList<FamilyMember> Relatives { get; set; } = [];
 
@@ -27,7 +34,15 @@ public sealed partial class SidesPage
     /// <summary>The same, with what moved each figure.</summary>
     private string WithCauses => QueryHelpers.AddQueryString(Path + Query, BecauseName, "yes");
 
-    protected override void OnInitialized() => Lay();
+    protected override async Task OnInitializedAsync()
+    {
+        Lay();
+        if (Desk is { IsAsked: true, View: not null } desk)
+        {
+            Reasoning = desk.Reasoned(Answers);
+            await Task.WhenAny(Reasoning, Task.Delay(Answers.Patience, Context.RequestAborted));
+        }
+    }
 
     private void Lay()
     {

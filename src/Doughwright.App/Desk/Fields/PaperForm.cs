@@ -1,4 +1,5 @@
 using Doughwright.App.Commands;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Http;

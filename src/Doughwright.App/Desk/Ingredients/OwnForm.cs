@@ -3,6 +3,7 @@ using Doughwright.App.Desk.Drafting;
 using Doughwright.App.Desk.Fields;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Book.Papers;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;

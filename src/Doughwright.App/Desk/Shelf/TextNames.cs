@@ -1,5 +1,5 @@
 using System.Text;
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Ingredients;
 
 namespace Doughwright.App.Desk.Shelf;
 

@@ -1,4 +1,5 @@
 using Doughwright.App.Commands;
+using Doughwright.Engine.Sides;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text.Sides;
@@ -6,9 +7,11 @@ namespace Doughwright.App.Text.Sides;
 /// <summary>Two recipes side by side on a terminal: what differs, and what that does.</summary>
 internal static class CompareText
 {
-    public static string Write(ComparedTexts compared, Voice voice)
+    /// <param name="causes">What moved each figure; null where that is not asked for.</param>
+    public static string Write(ComparedTexts compared, Causes? causes, Voice voice)
     {
         var page = new Page();
+        var sides = new SideWords(compared.First, compared.Second, voice);
         page.Paragraph(voice.Say("sides.title", ("first", compared.FirstName), ("second", compared.SecondName)));
         page.Heading(voice.Words["sides.changed"]);
         if (compared.Differences.Count == 0)
@@ -18,7 +21,7 @@ internal static class CompareText
         else
         {
             var table = TableOf(voice.Words["sides.head.what"], voice.Words["sides.head.by"], voice);
-            foreach (var row in new SideWords(compared.First, compared.Second, voice).Rows(compared.Differences))
+            foreach (var row in sides.Rows(compared.Differences))
             {
                 table.Add(row.What, row.First.Line, row.Second.Line, row.By);
             }
@@ -26,16 +29,28 @@ internal static class CompareText
             table.WriteTo(page);
         }
 
-        var words = new ComesWords(compared.Consequences, voice);
+        var words = new ComesWords(compared.Consequences, voice, causes is null ? null : new(causes, sides, voice));
         page.Heading(voice.Say("sides.comes", ("kitchen", compared.KitchenName(voice))));
         var comes = TableOf(voice.Words["sides.head.figure"], voice.Words["sides.head.moves"], voice);
-        foreach (var row in words.Rows())
+        var rows = words.Rows();
+        foreach (var row in rows)
         {
             comes.Add(row.What, row.First.Line, row.Second.Line, row.IsSame ? voice.Words["sides.same"] : row.By);
         }
 
         comes.WriteTo(page);
         page.Gap();
+        if (causes is not null)
+        {
+            page.Heading(voice.Words["sides.because-head"]);
+            foreach (var row in rows.Where(row => row.Because.Length > 0))
+            {
+                page.Paragraph(voice.Say("sides.because-row", ("what", row.What), ("by", row.By), ("because", row.Because)), 2);
+            }
+
+            page.Paragraph(voice.Words["sides.because-said"]);
+        }
+
         foreach (var note in words.Notes())
         {
             page.Paragraph(note);

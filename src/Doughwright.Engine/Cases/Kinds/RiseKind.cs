@@ -53,7 +53,7 @@ internal sealed class RiseKind : CaseKind
             Called = conditions.MayWords(Called) ?? "",
             Where = conditions.MayBe<Where>(Place) ?? Where.Room,
             Cover = conditions.MayBe<Cover>(Cover) ?? Recipes.Cover.Covered,
-            Vessel = conditions.MayVessel(Vessel) ?? Recipes.Vessel.None,
+            Vessel = conditions.MayVessel(Vessel) ?? Kitchens.Vessel.None,
             Altitude = Length.FromMetres(conditions.May(Altitude, Dimension.Altitude) ?? 0),
             To = conditions.May(To, Dimension.Growth) ?? 2,
         };

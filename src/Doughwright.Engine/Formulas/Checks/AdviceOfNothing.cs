@@ -1,4 +1,5 @@
 using Doughwright.Engine.Formulas.Swaps;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Recipes.Checks;
 using Phrase = Doughwright.Engine.Ingredients.Phrase;

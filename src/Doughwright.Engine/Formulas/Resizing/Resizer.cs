@@ -1,4 +1,5 @@
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 

@@ -1,4 +1,5 @@
 using Doughwright.Engine.Formulas.Checks;
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Formulas.Swaps;

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 

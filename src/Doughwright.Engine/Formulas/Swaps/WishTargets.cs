@@ -1,5 +1,5 @@
 using Doughwright.Engine.Formulas.Checks;
-using Doughwright.Engine.Recipes;
+using Doughwright.Engine.Ingredients;
 using Phrase = Doughwright.Engine.Ingredients.Phrase;
 
 namespace Doughwright.Engine.Formulas.Swaps;

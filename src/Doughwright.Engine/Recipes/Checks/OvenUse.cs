@@ -1,3 +1,5 @@
+using Doughwright.Engine.Kitchens;
+
 namespace Doughwright.Engine.Recipes.Checks;
 
 /// <summary>Steam, lids and stones where they do nothing.</summary>

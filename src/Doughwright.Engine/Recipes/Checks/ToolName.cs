@@ -1,5 +1,6 @@
 using System.Globalization;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 
 namespace Doughwright.Engine.Recipes.Checks;

@@ -1,4 +1,5 @@
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Kitchens;
 
 namespace Doughwright.Engine.Recipes.Checks;
 

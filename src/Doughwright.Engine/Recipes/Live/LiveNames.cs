@@ -1,3 +1,5 @@
+using Doughwright.Engine.Ingredients;
+
 
 namespace Doughwright.Engine.Recipes.Live;
 

@@ -1,3 +1,5 @@
+using Doughwright.Engine.Ingredients;
+
 namespace Doughwright.Engine.Recipes.Notes;
 
 /// <summary>Which notes the steps of a recipe link to.</summary>

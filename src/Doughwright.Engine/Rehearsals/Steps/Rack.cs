@@ -1,5 +1,6 @@
 using Doughwright.Engine.Baking.Radial;
 using Doughwright.Engine.Heat;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 

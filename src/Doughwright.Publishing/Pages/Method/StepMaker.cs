@@ -99,7 +99,7 @@ internal sealed class StepMaker(Rehearsal here, Both both, ILookup<string, (stri
 
     private string Variant(StepVariant variant, Step written, Func<string, string> live)
     {
-        var name = variant.Step.Name == written.Name ? Engine.Recipes.Slug.InWords(variant.Id) : variant.Step.Name;
+        var name = variant.Step.Name == written.Name ? Engine.Ingredients.Slug.InWords(variant.Id) : variant.Step.Name;
         return string.Join(' ', VariantWords(variant.Step, written, live).Prepend(both.Say("page.variant", ("way", Capital.Small(name)))));
     }
 

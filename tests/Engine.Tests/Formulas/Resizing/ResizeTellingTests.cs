@@ -1,4 +1,5 @@
 using Doughwright.Engine.Formulas.Resizing;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using static Doughwright.Engine.Tests.Formulas.RecipeBuilder;

@@ -1,5 +1,6 @@
 using Doughwright.Engine.Formulas.Resizing;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Rehearsals;

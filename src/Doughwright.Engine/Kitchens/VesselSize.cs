@@ -1,6 +1,6 @@
 using Doughwright.Engine.Quantities;
 
-namespace Doughwright.Engine.Recipes;
+namespace Doughwright.Engine.Kitchens;
 
 /// <summary>How large a vessel is inside. Three lengths are a box, two of a tray are its floor, two of anything else are across and deep.</summary>
 /// <param name="Long">Length, or the way across a round one; null when only the volume is said.</param>

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace Doughwright.Engine.Recipes;
+namespace Doughwright.Engine.Ingredients;
 
 /// <summary>Names to ids: small letters and digits, everything else one hyphen. "Instant yeast" is instant-yeast.</summary>
 public static class Slug

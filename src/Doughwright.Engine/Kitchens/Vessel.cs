@@ -1,6 +1,6 @@
 using Doughwright.Engine.Quantities;
 
-namespace Doughwright.Engine.Recipes;
+namespace Doughwright.Engine.Kitchens;
 
 /// <summary>What a vessel is made of.</summary>
 public enum VesselMaterial
