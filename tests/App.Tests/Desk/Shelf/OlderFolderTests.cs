@@ -117,6 +117,24 @@ public sealed class OlderFolderTests : IDisposable
         Assert.True(File.Exists(In("recipes/latin.yaml")));
     }
 
+    /// <summary>A book that holds nothing yet begins with what can be read by now.</summary>
+    [Fact]
+    public void BookThatIsStillEmpty_TakesInWhatWasPutRight()
+    {
+        Directory.CreateDirectory(data.Kitchens);
+        Spoil("recipes/latin.yaml");
+        using (var shelf = Open())
+        {
+            Assert.Empty(shelf.Recipes);
+            Assert.Equal(["recipes/latin.yaml"], Left(shelf));
+        }
+
+        Put("recipes/latin.yaml", "put right");
+        using var again = Open();
+        Assert.Equal(["latin"], again.Recipes);
+        Assert.Empty(Left(again));
+    }
+
     [Theory]
     [InlineData("../../etc/x.yaml")]
     [InlineData("recipes/../../x.yaml")]
