@@ -247,6 +247,22 @@ public sealed class StatesPageTests
         Assert.Equal(2, odd.QuerySelectorAll("[role=alert] li").Length);
     }
 
+    /// <summary>One tick: the state is frozen, and the recipe is said to be published wherever that is shown.</summary>
+    [Fact]
+    public async Task PublishedState_IsSaidOfTheRecipeInTheSameGo()
+    {
+        using var scratch = Scratch.WithTheShipped();
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var before = (await desk.Page("/recipes/potato-rolls/standing")).QuerySelector("#standing option[selected]")!.GetAttribute("value");
+        Assert.Equal("", before);
+        await desk.Send(Form(await desk.Page(States), "keep"), ("name", "given out"), ("note", ""), ("published", "yes"));
+        Assert.True(Assert.Single(scratch.Folder.Book.Kept.All(PaperSort.Recipe, "potato-rolls")).Published);
+        Assert.Equal("published", (await desk.Page("/recipes/potato-rolls/standing")).QuerySelector("#standing option[selected]")!.GetAttribute("value"));
+        // Kept without the tick, it stays what it was said to be.
+        await desk.Send(Form(await desk.Page(States), "keep"), ("name", "for myself"), ("note", ""));
+        Assert.Equal("published", scratch.Folder.Book.Said.All(PaperSort.Recipe)["potato-rolls"][Saying.Standing]);
+    }
+
     /// <summary>What readers have stays as it is; what is put right is noted with its place until it is made there.</summary>
     [Fact]
     public async Task CorrectionOfAPublishedState_WaitsUntilItIsMade()
