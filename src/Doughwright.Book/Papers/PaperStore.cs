@@ -20,6 +20,12 @@ public sealed class PaperStore
     private readonly BookFile file;
     private readonly TimeProvider clock;
 
+    /// <summary>
+    /// Told when a paper of this name is in another state, is taken away or put back. It is on the disk by then. Whoever listens must not take long: the
+    /// one who wrote waits. What other programs write is not told.
+    /// </summary>
+    public event Action<PaperSort, string>? Changed;
+
     internal PaperStore(BookFile file, TimeProvider clock) => (this.file, this.clock) = (file, clock);
 
     /// <summary>Papers of a sort that are not taken away, in the order of names.</summary>
@@ -145,15 +151,15 @@ public sealed class PaperStore
 
     /// <summary>Takes a paper away. All its states stay in the book.</summary>
     /// <returns>Whether there was one.</returns>
-    public bool TakeAway(PaperSort sort, string name) => file.Write(open =>
+    public bool TakeAway(PaperSort sort, string name) => Told(sort, name, file.Write(open =>
         open.Execute(
             "UPDATE paper SET taken_away = @at WHERE sort = @sort AND name = @name AND taken_away IS NULL",
-            new { at = Instants.Write(clock.GetUtcNow()), sort = Word(sort), name }) == 1);
+            new { at = Instants.Write(clock.GetUtcNow()), sort = Word(sort), name }) == 1));
 
     /// <summary>Puts back a paper that was taken away.</summary>
     /// <returns>Whether there was one.</returns>
-    public bool PutBack(PaperSort sort, string name) => file.Write(open =>
-        open.Execute("UPDATE paper SET taken_away = NULL WHERE sort = @sort AND name = @name AND taken_away IS NOT NULL", new { sort = Word(sort), name }) == 1);
+    public bool PutBack(PaperSort sort, string name) => Told(sort, name, file.Write(open =>
+        open.Execute("UPDATE paper SET taken_away = NULL WHERE sort = @sort AND name = @name AND taken_away IS NOT NULL", new { sort = Word(sort), name }) == 1));
 
     internal static string Word(PaperSort sort) => sort.ToString().ToLowerInvariant();
 
@@ -166,11 +172,29 @@ public sealed class PaperStore
     private static Paper[] Read(SqliteConnection open, string where, object given) =>
     [
         .. open.Query<PaperRow>($"{Listing} {where}", given).Select(row =>
-            new Paper(row.Uid, row.Name, row.State, row.Hash, Instants.Read(row.At), row.Did, row.Before is null ? null : row.Did, row.Redo, row.GrownFrom)),
+            new Paper(row.Uid, row.Name, row.State, row.Hash, Instants.Read(row.At), row.Did, row.Before is null ? null : row.Did, row.Redo, row.GrownFrom) { Before = row.Before }),
     ];
 
     /// <param name="change">Gives the state that the paper is in afterwards; null when there is none to go to.</param>
-    private WriteAnswer Changing(PaperSort sort, string name, long from, Func<SqliteConnection, long, long, long?> change) => file.Write<WriteAnswer>(open =>
+    private WriteAnswer Changing(PaperSort sort, string name, long from, Func<SqliteConnection, long, long, long?> change)
+    {
+        var answer = Change(sort, name, from, change);
+        Told(sort, name, answer is WriteAnswer.Written);
+        return answer;
+    }
+
+    /// <summary>Tells who listens, outside of the turn in which it was written.</summary>
+    private bool Told(PaperSort sort, string name, bool isChanged)
+    {
+        if (isChanged)
+        {
+            Changed?.Invoke(sort, name);
+        }
+
+        return isChanged;
+    }
+
+    private WriteAnswer Change(PaperSort sort, string name, long from, Func<SqliteConnection, long, long, long?> change) => file.Write<WriteAnswer>(open =>
     {
         var found = open.QuerySingleOrDefault<MarkRow>(
             "SELECT id AS Id, now AS Now FROM paper WHERE sort = @sort AND name = @name AND taken_away IS NULL", new { sort = Word(sort), name });
