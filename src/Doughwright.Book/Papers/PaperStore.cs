@@ -111,17 +111,17 @@ public sealed class PaperStore
     public string Lay(PaperSort sort, IEnumerable<string> names, string text, string did, long? grownFrom = null) => file.Write(open =>
     {
         var name = names.First(free => open.ExecuteScalar<int>("SELECT count(*) FROM paper WHERE sort = @sort AND name = @free", new { sort = Word(sort), free }) == 0);
-        New(open, sort, name, text, did, grownFrom);
+        New(open, new(sort, name, [new(text, did)]), grownFrom);
         return name;
     });
 
     /// <summary>Fills a book that never held anything: all of it or nothing.</summary>
     /// <returns>Whether it was empty and is filled.</returns>
-    public bool Fill(IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did) => file.Write(open =>
-        open.ExecuteScalar<long>("SELECT count(*) FROM paper") == 0 && New(open, papers, did));
+    public bool Fill(IEnumerable<FirstPaper> papers) => file.Write(open => open.ExecuteScalar<long>("SELECT count(*) FROM paper") == 0 && New(open, papers));
 
     /// <summary>Lays papers into the book, all of them or none. None of the names may be taken.</summary>
-    public void LayAll(IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did) => file.Write(open => New(open, papers, did));
+    public void LayAll(IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did) =>
+        file.Write(open => New(open, papers.Select(paper => new FirstPaper(paper.Sort, paper.Name, [new(paper.Text, did)]))));
 
     /// <summary>Writes a paper down anew.</summary>
     /// <param name="from">The state that was changed.</param>
@@ -217,33 +217,46 @@ public sealed class PaperStore
         return new WriteAnswer.Written(state, HashOf(open, state));
     });
 
-    private bool New(SqliteConnection open, IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did)
+    private bool New(SqliteConnection open, IEnumerable<FirstPaper> papers)
     {
-        foreach (var (sort, name, text) in papers)
+        foreach (var paper in papers)
         {
-            New(open, sort, name, text, did, null);
+            New(open, paper, null);
         }
 
         return true;
     }
 
-    private void New(SqliteConnection open, PaperSort sort, string name, string text, string did, long? grownFrom)
+    private void New(SqliteConnection open, FirstPaper first, long? grownFrom)
     {
         var paper = open.ExecuteScalar<long>(
-            "INSERT INTO paper (uid, sort, name, grown_from) VALUES (@uid, @sort, @name, @grownFrom) RETURNING id",
-            new { uid = Guid.NewGuid().ToString("N"), sort = Word(sort), name, grownFrom });
-        var state = Append(open, paper, null, text, did);
+            "INSERT INTO paper (uid, sort, name, grown_from, taken_away) VALUES (@uid, @sort, @Name, @grownFrom, @away) RETURNING id",
+            new
+            {
+                uid = Guid.NewGuid().ToString("N"),
+                sort = Word(first.Sort),
+                first.Name,
+                grownFrom,
+                away = first.IsTakenAway ? Instants.Write(clock.GetUtcNow()) : null,
+            });
+        long? state = null;
+        foreach (var (text, did, at) in first.States)
+        {
+            state = Append(open, paper, state, text, did, at);
+        }
+
         open.Execute("UPDATE paper SET now = @state WHERE id = @paper", new { state, paper });
     }
 
     private static string HashOf(SqliteConnection open, long state) => open.ExecuteScalar<string>("SELECT hash FROM state WHERE id = @state", new { state })!;
 
-    private long Append(SqliteConnection open, long paper, long? before, string text, string did)
+    /// <param name="then">When; null for now.</param>
+    private long Append(SqliteConnection open, long paper, long? before, string text, string did, DateTimeOffset? then = null)
     {
         var hash = Bodies.Store(open, text);
         return open.ExecuteScalar<long>(
             "INSERT INTO state (paper, before, hash, at, did) VALUES (@paper, @before, @hash, @at, @did) RETURNING id",
-            new { paper, before, hash, at = Instants.Write(clock.GetUtcNow()), did });
+            new { paper, before, hash, at = Instants.Write(then ?? clock.GetUtcNow()), did });
     }
 
     private sealed record PaperRow(string Uid, string Name, long State, string Hash, string At, string Did, long? Before, string? Redo, long? GrownFrom);

@@ -105,6 +105,16 @@ public partial class ComparePageTests
         Assert.DoesNotContain(", changed", await desk.Page("potato-rolls", "?first=mountain&second=mountain&start=22:00"), StringComparison.Ordinal);
     }
 
+    /// <summary>Part of the water goes in as ice: the answer says so, and so does its row.</summary>
+    [Fact]
+    public async Task IceThatIsAskedFor_StandsInItsRow()
+    {
+        await using var desk = await ComparedDesk.Open();
+        var page = (await desk.Page("hearth-loaf", "?second=summer")).Replace("&#xA0;", " ", StringComparison.Ordinal).Replace('\u00a0', ' ');
+        Assert.Matches(@"of the water as ice", ComparedDesk.Answer(page));
+        Assert.Matches(@"<td>.*of it as ice.*</td>", page);
+    }
+
     [Fact]
     public async Task WhatIsRefused_IsSaid_AndTheRestIsUsed()
     {

@@ -80,6 +80,20 @@ public sealed class StatesPageTests : KeptRolls
         }
     }
 
+    /// <summary>One tick: the state is frozen, and the recipe is said to be published wherever that is shown.</summary>
+    [Fact]
+    public async Task PublishedState_IsSaidOfTheRecipeInTheSameGo()
+    {
+        var before = (await Desk.Page("/recipes/potato-rolls/standing")).QuerySelector("#standing option[selected]")!.GetAttribute("value");
+        Assert.Equal("", before);
+        await Desk.Send(Form(await Desk.Page(States), "keep"), ("name", "given out"), ("note", ""), ("published", "yes"));
+        Assert.True(Assert.Single(Scratch.Folder.Book.Kept.All(PaperSort.Recipe, "potato-rolls")).Published);
+        Assert.Equal("published", (await Desk.Page("/recipes/potato-rolls/standing")).QuerySelector("#standing option[selected]")!.GetAttribute("value"));
+        // Kept without the tick, it stays what it was said to be.
+        await Desk.Send(Form(await Desk.Page(States), "keep"), ("name", "for myself"), ("note", ""));
+        Assert.Equal("published", Scratch.Folder.Book.Said.All(PaperSort.Recipe)["potato-rolls"][Saying.Standing]);
+    }
+
     /// <summary>What readers have stays as it is; what is put right is noted with its place until it is made there.</summary>
     [Fact]
     public async Task CorrectionOfAPublishedState_WaitsUntilItIsMade()
