@@ -214,7 +214,7 @@ public sealed class MendingTests() : OnADesk(WithCornflour())
     [Fact]
     public async Task TypedText_IsMendedInItsField_AndNothingIsWritten()
     {
-        var files = Directory.GetFiles(Scratch.Data.Root, "*", SearchOption.AllDirectories);
+        var files = Scratch.Files;
         var text = (await File.ReadAllTextAsync(House.PotatoRolls, Stop)).Replace("  fridge:", "  fridgge:", StringComparison.Ordinal);
         var refused = await Desk.Send(text);
         var button = (IHtmlButtonElement)refused.Page.QuerySelector("button[form=open-form]")!;
@@ -222,7 +222,7 @@ public sealed class MendingTests() : OnADesk(WithCornflour())
         Assert.Equal(HttpStatusCode.OK, mended.Status);
         Assert.Equal(text.Replace("fridgge", "fridge", StringComparison.Ordinal), mended.Field);
         Assert.Contains("Every line is understood now", mended.Page.QuerySelector(".written")!.TextContent, StringComparison.Ordinal);
-        Assert.Equal(files, Directory.GetFiles(Scratch.Data.Root, "*", SearchOption.AllDirectories));
+        Assert.Equal(files, Scratch.Files);
     }
 
     /// <summary>The shipped recipes, one of them with a name that can be several things.</summary>
