@@ -23,6 +23,17 @@ public class BalanceTests
         }
     }
 
+    /// <summary>A picture whose two sides are the same mass has one unit, also for a reader of ounces.</summary>
+    [Fact]
+    public void APicture_HasOneUnit()
+    {
+        foreach (var (_, run) in DemoRuns.All)
+        {
+            var drawn = new Drawn(BalancePicture.Draw(run.Formula.Makeup()!, run.Formula, PictureSamples.Us, "b"));
+            Assert.DoesNotContain(drawn.Texts.Append(drawn.Title), text => text.Contains("\u00a0oz", StringComparison.Ordinal) || text.Contains("\u00a0lb", StringComparison.Ordinal));
+        }
+    }
+
     /// <summary>In a rope every yarn comes to the front and goes behind, and no gap shows where it does.</summary>
     [Fact]
     public void Yarns_WindRoundOneAnother()

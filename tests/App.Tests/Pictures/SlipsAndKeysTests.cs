@@ -23,7 +23,7 @@ public class SlipsAndKeysTests
     public void Slips_FollowAFoldedStrip()
     {
         var run = DemoRuns.Of("potato-rolls", "home");
-        var drawn = new Drawn(SlipsPicture.Draw(run, run, "a", "b", PictureSamples.Metric, "s", minutes => 100 + (minutes / 10)));
+        var drawn = new Drawn(SlipsPicture.Draw(run, run, "a", "b", PictureSamples.Metric, "s", minutes => 100 + (minutes / 10), minutes => 100 + (minutes / 10)));
         Assert.All(drawn.OfClass("slip"), slip => Assert.Matches(@"^M(\d+(\.\d)?) 4L\1 10L\1 64L\1 70$", slip.Attribute("d")!.Value));
         Assert.All(drawn.Texts, text => Assert.EndsWith("same", text, StringComparison.Ordinal));
     }

@@ -40,7 +40,8 @@ internal sealed class ComparePictures
     public string SecondTall => Strips.Tall(Second, second, voice, new() { Id = "second-tall" });
 
     /// <summary>Between the two, from where a step begins in the first to where it begins in the second.</summary>
-    public string Slips => SlipsPicture.Draw(First, Second, comparison.First.Name, comparison.Second.Name, voice, "slips", Strips.Places(First, first, span));
+    public string Slips => SlipsPicture.Draw(
+        First, Second, comparison.First.Name, comparison.Second.Name, voice, "slips", Strips.Places(First, first, span), Strips.Places(Second, second, span));
 
     /// <summary>The step whose rise is drawn: the bulk of the second kitchen, else what rises first there; null when nothing does.</summary>
     public RehearsedStep? Rising => (second.Rises.FirstOrDefault(rise => Second.FindStep(rise.Step)?.Kind == StepKind.Bulk) ?? second.Rises.FirstOrDefault()) is { } rise

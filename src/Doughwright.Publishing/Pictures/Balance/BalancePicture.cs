@@ -32,7 +32,9 @@ internal static class BalancePicture
         var figures = new MakeupFigures(makeup, formula);
         var values = layout.Bundles.Keys.ToDictionary(matter => matter, matter => MakeupWords.Value(matter, figures, voice));
         var names = layout.Bundles.Keys.ToDictionary(matter => matter, matter => MakeupWords.Name(matter, makeup, voice));
-        var masses = makeup.Rows.Select(row => MassCell.Of(row.Mass, voice)).ToList();
+
+        // Both ends of a ribbon are one mass, and parts of a gram add up: this picture weighs in grams, whatever the measures of the reader.
+        var masses = makeup.Rows.Select(row => Show.Mass(row.Mass)).Select(grams => grams[..grams.IndexOf('\u00a0')]).ToList();
 
         // The figures at the right and left take what they need, the names what remains beside the ribbons.
         var right = BalanceLayout.Width - Gap - values.Values.Concat(names.Values).Select(Lettering.Name.WidthOf).DefaultIfEmpty().Max();
@@ -66,7 +68,7 @@ internal static class BalancePicture
             BalanceLayout.Width,
             layout.Height + (note.Length > 0 ? NoteRoom : 0),
             id,
-            voice.Say("makeup.title", ("dough", Mass.FromGrams(makeup.Rows.Sum(row => row.Mass.Grams)))),
+            voice.Say("makeup.title", ("dough", Show.Mass(Mass.FromGrams(makeup.Rows.Sum(row => row.Mass.Grams))))),
             string.Join(" ", layout.Bundles.Keys.Select(matter => voice.Say("makeup.description-bundle", ("name", names[matter]), ("grams", Show.Number(figures.Total(matter), 1))))) + (note.Length > 0 ? " " + note : ""));
     }
 

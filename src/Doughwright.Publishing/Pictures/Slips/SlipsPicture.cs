@@ -29,25 +29,31 @@ internal static class SlipsPicture
     private static readonly Lettering Slip = new("slipt", Face.LabelBold, 14.2);
 
     /// <param name="span">Time from the left edge to the end of the longer strip.</param>
-    public static string Draw(Rehearsal first, Rehearsal second, string firstName, string secondName, Voice voice, string id, Duration span) =>
-        Draw(first, second, firstName, secondName, voice, id, minutes => Left + (minutes * Strip / span.Minutes));
+    public static string Draw(Rehearsal first, Rehearsal second, string firstName, string secondName, Voice voice, string id, Duration span)
+    {
+        double Place(double minutes) => Left + (minutes * Strip / span.Minutes);
+        return Draw(first, second, firstName, secondName, voice, id, Place, Place);
+    }
 
-    /// <param name="place">Where a minute lies, for strips whose long waits are folded.</param>
-    public static string Draw(Rehearsal first, Rehearsal second, string firstName, string secondName, Voice voice, string id, Func<double, double> place)
+    /// <summary>For strips whose long waits are folded: each folds its own.</summary>
+    /// <param name="from">Where a minute lies along the first strip.</param>
+    /// <param name="to">Where one lies along the second.</param>
+    public static string Draw(
+        Rehearsal first, Rehearsal second, string firstName, string secondName, Voice voice, string id, Func<double, double> from, Func<double, double> to)
     {
         var svg = new Svg();
         var slips = SlippedStep.Of(first, second, voice);
-        var lines = slips.Select(slip => (Slip: slip, From: place(slip.First.Minutes), To: place(slip.Second.Minutes))).ToList();
-        foreach (var (_, from, to) in lines)
+        var lines = slips.Select(slip => (Slip: slip, Upper: from(slip.First.Minutes), Lower: to(slip.Second.Minutes))).ToList();
+        foreach (var (_, upper, lower) in lines)
         {
-            svg.Path("slip", [(from, Ends), (from, Straight), (to, Height - Straight), (to, Height - Ends)]);
+            svg.Path("slip", [(upper, Ends), (upper, Straight), (lower, Height - Straight), (lower, Height - Ends)]);
         }
 
         var plan = new LabelPlan(Width);
-        var strokes = lines.Select(line => (line.From, line.To)).ToList();
-        foreach (var (slip, from, to) in lines)
+        var strokes = lines.Select(line => (line.Upper, line.Lower)).ToList();
+        foreach (var (slip, upper, lower) in lines)
         {
-            Label(svg, plan, strokes, slip, from, to, voice);
+            Label(svg, plan, strokes, slip, upper, lower, voice);
         }
 
         return svg.Picture(

@@ -20,15 +20,20 @@ internal static class TallStrip
     private const double FireWidth = 12;
     private const double HeadLine = 12;
 
+    /// <summary>Where the head of hob and oven begins: behind the whole word for the hands.</summary>
+    private const double SecondHead = 42;
+
     public static string Draw(Rehearsal rehearsal, Course course, Voice voice, StripOptions options)
     {
         var plan = Plan.Of(rehearsal, course);
         var words = new StripWords(plan, voice);
         var items = TallItems.Of(plan, words);
-        var sheet = Sheet.Of(TallLayout.Of(plan, items.Count), options.Id, words);
-        var lines = TallColumn.Lines(sheet, items);
+        var layout = TallLayout.Of(plan, items.Sum(item => item.Height));
+        var (end, corner) = (layout.Frame.Height, MarkCorner.Of(plan, words, options.Marks, layout.Frame.Width));
+        var sheet = Sheet.Of(TallLayout.Roomier(layout, corner.Height), options.Id, words);
+        var lines = TallColumn.Lines(sheet, items, end);
         HourLabels.LinesTall(sheet);
-        sheet.Svg.Line("bench", sheet.Bench, TallLayout.Top - 8, sheet.Bench, sheet.Frame.Height - TallLayout.Top);
+        sheet.Svg.Line("bench", sheet.Bench, TallLayout.Top - 8, sheet.Bench, end - TallLayout.Top);
         StripMarks.Draw(sheet);
         DrawRails(sheet);
         foreach (var step in CombMarks.Ending(sheet.Layout))
@@ -39,9 +44,9 @@ internal static class TallStrip
         FoldMarks.Draw(sheet.Canvas, -10, sheet.Bench - 4);
         Heads(sheet);
         TallColumn.Draw(sheet, items, lines);
-        MarkLabels.Draw(sheet, options.Marks, place => TallColumn.MarkPlaces(sheet, items, lines, place));
-        Waits(sheet);
         HourLabels.FiguresTall(sheet);
+        MarkLabels.Draw(sheet, options.Marks, corner, place => TallColumn.MarkPlaces(sheet, items, lines, place));
+        Waits(sheet);
         return sheet.Svg.Picture("strip strip-tall", sheet.Frame.Width, sheet.Frame.Height, options.Id, sheet.Words.Title("strip-title-tall"), sheet.Words.Description, sheet.Canvas.Defs);
     }
 
@@ -73,8 +78,8 @@ internal static class TallStrip
 
     private static void Heads(Sheet sheet)
     {
-        Head(sheet, 0, "strip-hands", FiresRail);
-        Head(sheet, FiresRail + 4, "strip-fires-short", 70);
+        Head(sheet, 0, "strip-hands", SecondHead - 3);
+        Head(sheet, SecondHead, "strip-fires-short", 70);
         if (sheet.Strands.Count > 0 && Type.Hour.Fit(sheet.Words.Say("strip-strands"), 60) is { } strands)
         {
             sheet.Placer.Put(Type.Hour, sheet.Bench - 4, HeadLine, strands, Anchor.End);

@@ -57,6 +57,24 @@ internal sealed class DrawnStrip
 
     public string Says => string.Join('\n', Texts.Select(text => text.Text));
 
+    /// <summary>What was written, with the lines put together into which a longer text was broken.</summary>
+    public IEnumerable<string> Paragraphs
+    {
+        get
+        {
+            var told = new List<string>();
+            XElement? above = null;
+            foreach (var text in All("text").Where(text => !Classes(text).Contains("flagt")))
+            {
+                var isNext = above is not null && !above.Value.EndsWith('…') && above.Attribute("class")?.Value == text.Attribute("class")?.Value
+                    && above.Attribute("x")!.Value == text.Attribute("x")!.Value && At(text, "y") - At(above, "y") is > 0 and < 18;
+                (told, above) = (isNext ? [.. told[..^1], told[^1] + " " + text.Value] : [.. told, text.Value], text);
+            }
+
+            return told;
+        }
+    }
+
     public static IEnumerable<string> Classes(XElement element) => element.Attribute("class")?.Value.Split(' ') ?? [];
 
     public static List<(double X, double Y)> Points(XElement path) =>

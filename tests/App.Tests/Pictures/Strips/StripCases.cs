@@ -39,7 +39,9 @@ internal static class StripCases
         }
     }
 
-    public static DrawnStrip Wide(Rehearsal rehearsal) => new(Picture.Wide(rehearsal, rehearsal.Course(), Metric, new() { Id = "w" }));
+    public static DrawnStrip Wide(Rehearsal rehearsal) => Wide(rehearsal, []);
+
+    public static DrawnStrip Wide(Rehearsal rehearsal, IReadOnlyList<StripMark> marks) => new(Picture.Wide(rehearsal, rehearsal.Course(), Metric, new() { Id = "w", Marks = marks }));
 
     public static DrawnStrip Tall(Rehearsal rehearsal) => new(Picture.Tall(rehearsal, rehearsal.Course(), Metric, new() { Id = "t" }));
 

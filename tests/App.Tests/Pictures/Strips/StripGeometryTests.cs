@@ -1,5 +1,6 @@
 using Doughwright.Engine.Quantities;
 using Doughwright.Publishing.Pictures.Strips.Geometry;
+using Doughwright.Publishing.Pictures.Strips.Labels;
 using Doughwright.Publishing.Pictures.Strips.Plans;
 using Picture = Doughwright.Publishing.Pictures.Strips.Strips;
 
@@ -21,7 +22,7 @@ public class StripGeometryTests
     {
         var rehearsal = Rehearsed.Of("potato-rolls", kitchen);
         var plan = Plan.Of(rehearsal, rehearsal.Course());
-        var layout = wide ? WideLayout.Of(plan, null) : TallLayout.Of(plan, 15);
+        var layout = wide ? WideLayout.Of(plan, null) : TallLayout.Of(plan, TallItems.Of(plan, new(plan, StripCases.Metric)).Sum(item => item.Height));
         var strip = wide ? StripCases.Wide(rehearsal) : StripCases.Tall(rehearsal);
         var mix = plan.Mix!;
         var (before, start, end) = (layout.Frame.Time.Place(mix.Start - 25), layout.Frame.Time.Place(mix.Start), layout.Frame.Time.Place(mix.EndOrStart + 1));

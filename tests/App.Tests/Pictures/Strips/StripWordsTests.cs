@@ -35,7 +35,7 @@ public partial class StripWordsTests
         Assert.All(strips, strip =>
         {
             StripCases.KeepsApart(strip);
-            Assert.Equal([], strip.Texts.Select(text => text.Text).Append(strip.Root.Element("title")!.Value).Append(strip.Root.Element("desc")!.Value)
+            Assert.Equal([], strip.Paragraphs.Append(strip.Root.Element("title")!.Value).Append(strip.Root.Element("desc")!.Value)
                 .Select(text => Left(text, known)).Where(left => left.Any(char.IsLetter)).ToArray());
         });
     }

@@ -30,7 +30,7 @@ internal static class BodyLabels
         foreach (var fold in sheet.Frame.Time.Folds)
         {
             var middle = FoldMarks.Middle(sheet.Frame.Time, fold);
-            sheet.Placer.Forbid(new(middle - FoldMarks.Reach, 0, middle + FoldMarks.Reach, sheet.Frame.Height));
+            sheet.Placer.Forbid(new(middle - FoldMarks.Reach, 0, middle + FoldMarks.Reach, sheet.Bench + sheet.Drop + WideLayout.UnderBench));
         }
 
         if (sheet.Body is { } body)
@@ -93,7 +93,7 @@ internal static class BodyLabels
         {
             var words = sheet.Words.Say("strip-wait", ("time", Duration.FromMinutes(fold.Minutes)));
             var x = FoldMarks.Middle(sheet.Frame.Time, fold) + FoldMarks.Reach + 2;
-            foreach (var y in (double[])[sheet.Bench + 17, sheet.Bench + 34, 52, 68, 84, 100])
+            foreach (var y in (double[])[sheet.Bench + 17, sheet.Bench + 34, .. new[] { 52.0, 68, 84, 100 }.Select(under => under + sheet.Lift)])
             {
                 if (sheet.Placer.Put(Type.Value, x, y, words))
                 {

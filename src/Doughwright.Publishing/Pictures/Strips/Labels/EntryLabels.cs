@@ -34,7 +34,7 @@ internal static class EntryLabels
         if (isFirst)
         {
             var left = x - 32;
-            for (var room = Math.Min(Longest, left - 4); room >= Shortest; room -= 20)
+            for (var room = Math.Min(Longest, left - 4); room >= Math.Max(Shortest, Figures(sheet, entry)); room -= 20)
             {
                 if (sheet.Placer.PutLines(left, Lines(sheet, entry, room, sheet.Bench - 36), Anchor.End))
                 {
@@ -55,12 +55,12 @@ internal static class EntryLabels
 
     private static bool Over(Sheet sheet, BodyShape body, Entry entry, double x)
     {
-        var head = Type.Head.Width(Head(sheet, entry));
+        var head = Figures(sheet, entry);
         for (var room = Longest; room >= head; room -= 30)
         {
             var over = Enumerable.Range(0, (int)room / 8).Max(i => body.Top(sheet.Frame.Time.Minute(x + (i * 8))));
             var lowest = sheet.Bench - over - 44;
-            for (var y = lowest; y > Math.Max(100, lowest - Farthest); y -= 12)
+            for (var y = lowest; y > Math.Max(100 + sheet.Lift, lowest - Farthest); y -= 12)
             {
                 if (sheet.Placer.PutLines(x + 6, Lines(sheet, entry, room, y)))
                 {
@@ -76,12 +76,16 @@ internal static class EntryLabels
     {
         string?[] texts =
         [
-            Type.Head.Fit(Head(sheet, entry), room),
+            Head(sheet, entry),
             Type.Value.Fit(string.Join(sheet.Words.Voice.Words["list-comma"], Names(sheet, entry)), room),
-            Warmth(sheet, entry) is { } warmth ? Type.Value.Fit(warmth, room) : null,
+            Warmth(sheet, entry),
         ];
         return [.. texts.OfType<string>().Select((text, i) => (i == 0 ? Type.Head : Type.Value, y + (i == 0 ? 0 : 1 + (15 * i)), text))];
     }
+
+    /// <summary>Room for what carries a figure: that is never cut off.</summary>
+    private static double Figures(Sheet sheet, Entry entry) =>
+        Math.Max(Type.Head.Width(Head(sheet, entry)), Warmth(sheet, entry) is { } warmth ? Type.Value.Width(warmth) : 0);
 
     private static string Head(Sheet sheet, Entry entry) => sheet.Words.Say("strip-straight-in", ("mass", entry.Mass));
 

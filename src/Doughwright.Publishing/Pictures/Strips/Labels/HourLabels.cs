@@ -1,9 +1,15 @@
+using Doughwright.Publishing.Pictures.Strips.Plans;
+
 namespace Doughwright.Publishing.Pictures.Strips.Labels;
 
 /// <summary>The hours along a strip, as far apart as their figures need.</summary>
 internal static class HourLabels
 {
     private const double Apart = 44;
+
+    /// <summary>In the tall strip the lines end before what is written beside the bench, and begin again in the column of the hours.</summary>
+    private const double Beside = 26;
+    private const double Column = 24;
     private static readonly int[] Steps = [1, 2, 3, 6, 12, 24];
 
     /// <summary>Full hours with a place of their own: not those within a folded wait.</summary>
@@ -27,8 +33,8 @@ internal static class HourLabels
         foreach (var hour in Hours(sheet))
         {
             var x = sheet.Place(hour * 60);
-            sheet.Svg.Line("hour", x, 22, x, sheet.Frame.Height - 8);
-            sheet.Placer.Put(Type.Hour, x + 4, 30, Text(sheet, hour));
+            sheet.Svg.Line("hour", x, 22, x, sheet.Bench + sheet.Drop + WideLayout.UnderBench - 8);
+            sheet.Placer.Put(Type.Hour, x + 4, 31, Text(sheet, hour));
         }
     }
 
@@ -37,7 +43,7 @@ internal static class HourLabels
         foreach (var hour in Hours(sheet))
         {
             var y = sheet.Place(hour * 60);
-            sheet.Svg.Line("hour", 0, y, sheet.Frame.Width, y);
+            sheet.Svg.Line("hour", 0, y, sheet.Bench + Beside, y).Line("hour", sheet.Frame.Width - Column, y, sheet.Frame.Width, y);
         }
     }
 

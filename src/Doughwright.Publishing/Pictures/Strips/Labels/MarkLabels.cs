@@ -5,17 +5,17 @@ namespace Doughwright.Publishing.Pictures.Strips.Labels;
 /// <summary>Puts the marks of findings where they belong, beside what is written there and never over it.</summary>
 internal static class MarkLabels
 {
-    private const double Step = 22;
-    private const double TopRow = 14.5;
+    /// <summary>Between two marks beside each other.</summary>
+    public const double Step = 24;
 
-    /// <param name="at">Where the mark of a place would like to be, the best first.</param>
-    public static void Draw(Sheet sheet, IReadOnlyList<StripMark> marks, Func<string[], IEnumerable<(double X, double Y)>> at)
+    /// <param name="at">Where the mark of a place may stand, the best first.</param>
+    public static void Draw(Sheet sheet, IReadOnlyList<StripMark> marks, MarkCorner corner, Func<string[], IEnumerable<(double X, double Y)>> at)
     {
+        corner.Name(sheet);
         foreach (var mark in marks)
         {
-            var wished = at(mark.Place.Split('.')).ToArray();
-            var last = wished.Length == 0 ? (X: 12, Y: TopRow) : wished[^1];
-            foreach (var (x, y) in wished.Concat(Anywhere(sheet, last)))
+            var places = corner.PlaceOf(sheet, mark) is { } own ? [own] : at(mark.Place.Split('.'));
+            foreach (var (x, y) in places)
             {
                 if (sheet.Placer.Take(Flag.Box(x, y)))
                 {
@@ -26,9 +26,10 @@ internal static class MarkLabels
         }
     }
 
-    /// <summary>In the row over everything, as near as can be; when that is full, wherever nothing is written.</summary>
-    private static IEnumerable<(double X, double Y)> Anywhere(Sheet sheet, (double X, double Y) near) =>
-        from y in Enumerable.Range(0, (int)((sheet.Frame.Height - TopRow) / Step)).Select(row => TopRow + (row * Step))
-        from x in Enumerable.Range(0, (int)(sheet.Frame.Width / Step)).Select(i => 12 + (i * Step)).OrderBy(x => Math.Abs(x - near.X))
-        select (x, y);
+    /// <summary>Places from one to both sides, the nearest first.</summary>
+    public static IEnumerable<double> Around(double at, double from, double to)
+    {
+        var start = Math.Clamp(at, from, to);
+        return Enumerable.Range(-(int)((start - from) / Step), 1 + (int)((start - from) / Step) + (int)((to - start) / Step)).OrderBy(Math.Abs).Select(i => start + (i * Step));
+    }
 }

@@ -17,7 +17,7 @@ internal static class RailLabels
 
     public static void Draw(Sheet sheet)
     {
-        var (bench, room) = (sheet.Bench, sheet.Frame.Width - X);
+        var (bench, room) = (sheet.Bench + sheet.Drop, sheet.Frame.Width - X);
         foreach (var (from, to) in Rails.Hands(sheet.Plan))
         {
             var (a, b) = (sheet.Place(from), sheet.Place(to));
@@ -27,7 +27,7 @@ internal static class RailLabels
 
         sheet.Svg.Line("rail", 0, bench + HandsLine + 2, WideLayout.Right, bench + HandsLine + 2);
         sheet.Svg.Line("rail", 0, bench + FiresLine + 8, WideLayout.Right, bench + FiresLine + 8);
-        Rails.DrawFires(sheet.Canvas, sheet.Plan, -(FiresLine + 8), FireHeight - (FiresLine + 8));
+        Rails.DrawFires(sheet.Canvas, sheet.Plan, -(FiresLine + 8 + sheet.Drop), FireHeight - (FiresLine + 8 + sheet.Drop));
         Total(sheet, bench + HandsLine, sheet.Words.Say("strip-hands"), sheet.Words.Voice.Text(sheet.Plan.Rehearsal.Hands), room);
         if (Rails.Fires(sheet.Plan).Any())
         {
@@ -43,7 +43,7 @@ internal static class RailLabels
     /// <summary>What each hob and oven is at: right of the hob, left of where the oven is put on.</summary>
     public static void Fires(Sheet sheet)
     {
-        var y = sheet.Bench + FiresLine + 4;
+        var y = sheet.Bench + sheet.Drop + FiresLine + 4;
         foreach (var fire in Rails.Fires(sheet.Plan))
         {
             var (left, right) = (sheet.Place(fire.Step.Start) - 8, sheet.Place(fire.Step.EndOrStart) + 8);
@@ -65,22 +65,25 @@ internal static class RailLabels
     {
         var x = (sheet.Body is { } body ? sheet.Place(body.End) : WideLayout.Right) + 10;
         var room = sheet.Frame.Width - x;
-        string?[] texts =
+        var name = Wrapping.OrCut(sheet.Words.Outcome, Type.Head, room, most: 2) ?? [];
+        string?[] figures =
         [
-            Type.Head.Fit(sheet.Words.Outcome, room),
-            sheet.Words.Comes is { } mass ? Type.Value.Fit(sheet.Words.Text(mass), room) : null,
-            sheet.Words.IsBeforeBaking ? Type.Value.Fit(sheet.Words.Say("strip-before-baking"), room) : null,
-            sheet.Words.AddedAfter is { } added ? Type.Value.Fit(sheet.Words.Say("strip-added-after", ("mass", added)), room) : null,
-            Type.Value.Fit(sheet.Words.Ready, room),
+            sheet.Words.Comes is { } mass ? sheet.Words.Text(mass) : null,
+            sheet.Words.IsBeforeBaking ? sheet.Words.Say("strip-before-baking") : null,
+            sheet.Words.AddedAfter is { } added ? sheet.Words.Say("strip-added-after", ("mass", added)) : null,
+            sheet.Words.Ready,
         ];
-        var said = texts.Where(text => !string.IsNullOrEmpty(text)).ToList();
-        (Type, double, string)[] lines = [.. said.Select((text, i) => (i == 0 ? Type.Head : Type.Value, sheet.Bench - 10 - (16 * (Math.Max(4, said.Count) - 1 - i)), text!))];
-        sheet.Placer.PutLines(x, lines);
+        (Type Type, string Text)[] said =
+        [
+            .. name.Select(text => (Type.Head, text)),
+            .. figures.OfType<string>().SelectMany(text => Wrapping.Of(text, Type.Value, room) ?? [text]).Select(text => (Type.Value, text)),
+        ];
+        sheet.Placer.PutLines(x, [.. said.Where(line => line.Text.Length > 0).Select((line, i) => (line.Type, sheet.Bench - 10 - (16 * (Math.Max(4, said.Length) - 1 - i)), line.Text))]);
     }
 
     private static void Total(Sheet sheet, double y, string name, string value, double room)
     {
         sheet.Placer.Put(Type.Head, X + 4, y - 9, Type.Head.Fit(name, room - 4) ?? "");
-        sheet.Placer.Put(Type.Value, X + 4, y + 6, Type.Value.Fit(value, room - 4) ?? "");
+        sheet.Placer.Put(Type.Value, X + 4, y + 6, value);
     }
 }

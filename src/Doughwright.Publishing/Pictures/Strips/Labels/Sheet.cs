@@ -9,6 +9,21 @@ namespace Doughwright.Publishing.Pictures.Strips.Labels;
 /// <param name="Body">Null when there is no dough to draw.</param>
 internal sealed record Sheet(Layout Layout, Canvas Canvas, Placer Placer, StripWords Words, BodyShape? Body, IReadOnlyList<StrandShape> Strands)
 {
+    /// <summary>Over the dough of the wide strip.</summary>
+    public IReadOnlyList<Head> Heads { get; init; } = [];
+
+    /// <summary>How much lower the wide strip lies because names stand over others.</summary>
+    public double Lift { get; init; }
+
+    /// <summary>Under the bench of the wide strip.</summary>
+    public IReadOnlyList<CueLine> Cues { get; init; } = [];
+
+    /// <summary>How much lower its rails lie because cues take more lines than fit over them.</summary>
+    public double Drop { get; init; }
+
+    /// <summary>Where the names of parts were written.</summary>
+    public Dictionary<string, WrittenName> Named { get; } = [];
+
     public Plan Plan => Layout.Plan;
 
     public Frame Frame => Layout.Frame;

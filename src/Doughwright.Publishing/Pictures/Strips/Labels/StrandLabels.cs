@@ -38,14 +38,6 @@ internal static class StrandLabels
         }
     }
 
-    /// <summary>Where the name of a part stands, for marks: just behind it.</summary>
-    public static (double X, double Y) NameEnd(Sheet sheet, StrandShape shape)
-    {
-        var (name, value) = NameOf(sheet, shape);
-        var x = NameX(sheet, shape);
-        return (x + Math.Min(Longest, Type.Head.Width(name) + 7 + Type.Value.Width(value)), NameY(sheet, shape));
-    }
-
     private static void Name(Sheet sheet, StrandShape shape)
     {
         var (name, value) = NameOf(sheet, shape);
@@ -62,6 +54,8 @@ internal static class StrandLabels
             {
                 if (sheet.Placer.PutPair(x, line, name, value, Math.Min(room, sheet.Frame.Width - x)))
                 {
+                    var end = x + Math.Min(room, Type.Head.Width(name) + 7 + Type.Value.Width(value));
+                    sheet.Named[shape.Strand.Component] = new(x, end, line);
                     return;
                 }
             }
@@ -79,9 +73,16 @@ internal static class StrandLabels
         foreach (var up in (double[])[0, 12, 24, 36])
         {
             var y = sheet.Bench - shape.Lane.Top + 4 - up;
-            if (sheet.Placer.PutLines(left, [(Type.Head, y, name), (Type.Value, y + 15, value)], Anchor.End)
-                || sheet.Placer.PutLines(right, [(Type.Head, y, name), (Type.Value, y + 15, value)]))
+            var width = Type.Head.Width(name);
+            if (sheet.Placer.PutLines(left, [(Type.Head, y, name), (Type.Value, y + 15, value)], Anchor.End))
             {
+                sheet.Named[shape.Strand.Component] = new(left - width, left, y);
+                return true;
+            }
+
+            if (sheet.Placer.PutLines(right, [(Type.Head, y, name), (Type.Value, y + 15, value)]))
+            {
+                sheet.Named[shape.Strand.Component] = new(right, right + width, y);
                 return true;
             }
         }

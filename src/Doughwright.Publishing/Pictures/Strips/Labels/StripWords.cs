@@ -63,7 +63,9 @@ internal sealed class StripWords(Plan plan, Voice voice)
     {
         var time = step.Step.Time!.Value;
         var start = Duration.FromMinutes(step.Start);
-        return voice.Range(start + time.Low, time.High is { } high ? start + high : null);
+
+        // No line ends within it.
+        return voice.Range(start + time.Low, time.High is { } high ? start + high : null).Replace(' ', '\u00a0');
     }
 
     public string CueWithRange(string cue, PlannedStep step) => Say("strip-cue", ("cue", cue), ("range", EndRange(step)));

@@ -6,26 +6,36 @@ namespace Doughwright.Publishing.Pictures.Strips.Labels;
 /// <summary>What is written beside the tall strip, in order of time.</summary>
 internal static class TallItems
 {
+    private const int MostNames = 2;
+    private const int MostCues = 4;
+
     public static IReadOnlyList<TallItem> Of(Plan plan, StripWords words) =>
     [
         .. plan.Steps.Where(step => step.Start >= 0).SelectMany(step => OfStep(plan, step, words))
-            .Append(new(plan.End, null, words.Outcome, words.IsBeforeBaking ? words.Ready : words.WeightAndReady))
+            .Append(Item(plan.End, null, words.Outcome, words.IsBeforeBaking ? words.Ready : words.WeightAndReady))
             .OrderBy(item => item.Minute),
     ];
 
     private static IEnumerable<TallItem> OfStep(Plan plan, PlannedStep step, StripWords words)
     {
-        yield return new(step.Start, step.Id, words.Name(step), Value(plan, step, words));
+        yield return Item(step.Start, step.Id, words.Name(step), Value(plan, step, words));
         foreach (var fold in step.Step.Events)
         {
-            yield return new(step.Start + fold.After.Likely.Minutes, null, words.Say("strip-fold"), words.Voice.Text(fold.Hands));
+            yield return Item(step.Start + fold.After.Likely.Minutes, null, words.Say("strip-fold"), words.Voice.Text(fold.Hands));
         }
 
         if (step.EndsByCue && words.Cue(step) is { } cue)
         {
-            yield return new(step.Start + step.Step.Time!.Value.Low.Minutes, null, cue, words.EndRange(step), IsCue: true);
+            var lines = Wrapping.Cue(cue, shorter => words.CueWithRange(shorter, step), TallColumn.Room, MostCues) ?? [words.EndRange(step)];
+            yield return new(step.Start + step.Step.Time!.Value.Low.Minutes, null, [.. lines.Select(line => (Type.Cue, line))], IsCue: true);
         }
     }
+
+    private static TallItem Item(double minute, string? step, string name, string value) => new(minute, step,
+    [
+        .. (Wrapping.OrCut(name, Type.BigHead, TallColumn.Room, MostNames) ?? []).Select(line => (Type.BigHead, line)),
+        .. (Wrapping.Of(value, Type.BigValue, TallColumn.Room) ?? [value]).Select(line => (Type.BigValue, line)),
+    ]);
 
     private static string Value(Plan plan, PlannedStep step, StripWords words)
     {

@@ -8,11 +8,9 @@ internal static class TallLayout
     public const double Top = 34;
     public const double Tail = 7;
 
-    /// <summary>Two lines of what is written beside the bench, and the space under them.</summary>
-    public const double ItemHeight = 34.5;
+    public const double Width = 360;
+    public const double Bench = 172;
 
-    private const double Width = 360;
-    private const double Bench = 172;
     private const double PerMinute = 1.9;
     private const double Core = 45;
     private const double Highest = 118;
@@ -26,12 +24,12 @@ internal static class TallLayout
     private static readonly LaneRoom Room = new(63, 28.5, 9, 20);
     private static readonly LaneRoom Narrow = new(56, 5, 5, 6);
 
-    /// <param name="items">How many things are written beside the bench.</param>
-    public static Layout Of(Plan plan, int items)
+    /// <param name="written">Height of what is written beside the bench.</param>
+    public static Layout Of(Plan plan, double written)
     {
         var folds = LongWaits.Of(plan);
         var drawn = WideLayout.DrawnMinutes(plan, folds) + Tail;
-        var perMinute = Math.Max(PerMinute, ((items * ItemHeight) - (folds.Count * FoldedWait.Drawn)) / drawn);
+        var perMinute = Math.Max(PerMinute, (written - (folds.Count * FoldedWait.Drawn)) / drawn);
         var time = new TimeScale(Top, perMinute, folds);
         var perGram = WideLayout.PerGram(plan, Core, Highest);
         var (room, lanes) = (Narrow, Lanes.Of(plan, time, perGram, Room));
@@ -46,4 +44,7 @@ internal static class TallLayout
         var length = Top + (drawn * perMinute) + (folds.Count * FoldedWait.Drawn) + Top;
         return new(plan, new(Direction.Tall, time, Bench, perGram, length, Width), lanes);
     }
+
+    /// <param name="under">More room under the bench.</param>
+    public static Layout Roomier(Layout layout, double under) => layout with { Frame = layout.Frame with { Length = layout.Frame.Length + under } };
 }

@@ -47,6 +47,11 @@ internal static class WideLayout
         return new(plan, new(Direction.Wide, time, bench, perGram, Width, bench + UnderBench), lanes);
     }
 
+    /// <param name="over">More room over everything, for heads that stand over others.</param>
+    /// <param name="under">More room under the bench.</param>
+    public static Layout Roomier(Layout layout, double over, double under) =>
+        layout with { Frame = layout.Frame with { Bench = layout.Frame.Bench + over, Breadth = layout.Frame.Breadth + over + under } };
+
     public static TimeScale TimeOf(Plan plan, double? span)
     {
         var folds = LongWaits.Of(plan);
