@@ -104,8 +104,9 @@ public sealed class AuthorsBook : IDisposable
 
     /// <summary>Takes an export into the book: all of it or nothing.</summary>
     /// <param name="from">A folder or an archive.</param>
+    /// <param name="look">Looks at each of its photos.</param>
     /// <exception cref="BookException">The book cannot be written; nothing was changed.</exception>
-    public ImportAnswer Import(string from) => Importing.Take(file, from);
+    public ImportAnswer Import(string from, PhotoLook look) => Importing.Take(file, from, look);
 
     /// <summary>How much is in it.</summary>
     public BookSize Size() => file.Read(open => open.QuerySingle<BookSize>(

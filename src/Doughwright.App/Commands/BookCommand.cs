@@ -128,7 +128,7 @@ internal static class BookCommand
     /// <exception cref="BookException">The book cannot be written; nothing was changed.</exception>
     public static BookDone? TakenIn(AuthorsBook book, string from, string called, Faults faults)
     {
-        var answer = book.Import(from);
+        var answer = book.Import(from, ImportedPhotos.Look);
         foreach (var fault in answer.Faults)
         {
             BookFaults.Add(fault, faults);

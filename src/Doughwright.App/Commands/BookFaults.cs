@@ -11,7 +11,8 @@ internal static class BookFaults
     {
         var copy = problem.Trouble == BookTrouble.Damaged ? CopyOf(problem.Path) : null;
         faults.Add(
-            KindOf(problem.Trouble, copy is not null), ("book", problem.Path), ("reason", problem.Message), ("copy", copy ?? ""), ("folder", Path.GetDirectoryName(problem.Path) ?? ""));
+            KindOf(problem.Trouble, copy is not null), ("book", problem.Path), ("reason", problem.Message), ("copy", copy ?? ""), ("folder", Path.GetDirectoryName(problem.Path) ?? ""),
+            ("most", Guard.MostFiles));
     }
 
     /// <summary>What keeps an export from being taken in.</summary>
@@ -28,6 +29,7 @@ internal static class BookFaults
         BookTrouble.LogDamaged => "book-log-damaged",
         BookTrouble.NoSoundCopy => "book-no-sound-copy",
         BookTrouble.Taken => "book-taken",
+        BookTrouble.TooMany => "book-too-many",
         BookTrouble.Full => "book-full",
         BookTrouble.ReadOnly => "book-read-only",
         BookTrouble.Busy => "book-busy",

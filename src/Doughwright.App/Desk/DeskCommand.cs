@@ -116,11 +116,9 @@ internal static class DeskCommand
 
     private static void Opened(string address, ShelfFolder shelf, DeskOptions options, TextWriter output, Voice voice)
     {
-        output.WriteLine(voice.Say("desk.open", ("address", address)));
-        output.WriteLine(voice.Say("desk.stop", ("file", shelf.Book.Path)));
-        foreach (var left in shelf.NotTaken)
+        foreach (var line in FirstLines(address, shelf, voice))
         {
-            output.WriteLine(voice.Say("shelf.not-taken", ("name", left.Name), ("reason", voice.Words["text-trouble." + Voice.Kebab(left.Trouble!.Value.ToString())])));
+            output.WriteLine(Page.Clean(line));
         }
 
         output.Flush();
@@ -129,6 +127,14 @@ internal static class DeskCommand
             OpenBrowser(address);
         }
     }
+
+    /// <summary>Where the desk is, where everything is written, and what is not in the book: at each start, until the author has done with it.</summary>
+    internal static IEnumerable<string> FirstLines(string address, ShelfFolder shelf, Voice voice) =>
+    [
+        voice.Say("desk.open", ("address", address)),
+        voice.Say("desk.stop", ("file", shelf.Book.Path)),
+        .. shelf.Left.All().Select(left => voice.Say("shelf.not-taken", ("name", left.File), ("reason", LeftWords.Reason(left, voice)))),
+    ];
 
     /// <summary>
     /// Asks the system to show the address. Where nothing can, the address stands on the terminal. A browser that starts by this is left to itself:

@@ -232,12 +232,13 @@ if (back?.at === location.pathname) {
   // A page that answers is laid anew once; only then is somebody there to take it. One that is only a form takes it at once.
   if (first?.querySelector('form[method=post]')) put();
   let answers = false;
+  const closed = new Set(back.open);
   new MutationObserver(() => {
-    if (!answers && !first.isConnected) {
-      answers = true;
-      for (const part of document.querySelectorAll('main [data-place][aria-expanded=false]')) if (back.open.includes(part.dataset.place)) part.click();
-    }
-    if (answers) put();
+    answers ||= !first.isConnected;
+    if (!answers) return;
+    // What lies in something that was open shows only once that is open again.
+    for (const part of document.querySelectorAll('main [data-place][aria-expanded=false]')) if (closed.delete(part.dataset.place)) part.click();
+    put();
   }).observe(document.body, { childList: true, subtree: true });
   setTimeout(show, 10000);
 }

@@ -17,9 +17,10 @@ internal static class Exporting
     private static readonly UTF8Encoding Utf8 = new(false);
 
     /// <param name="to">A folder that is not there or empty, or a file ending in .zip that is not there.</param>
+    /// <param name="most">Files of an archive; one with more would not be taken in again.</param>
     /// <returns>Papers that were written.</returns>
     /// <exception cref="BookException">It cannot be read, or the files cannot be written; nothing stays of them.</exception>
-    public static int Write(BookFile file, string to)
+    public static int Write(BookFile file, string to, int most = Guard.MostFiles)
     {
         var whole = BookPaths.Real(to);
         var isArchive = whole.EndsWith(".zip", StringComparison.OrdinalIgnoreCase);
@@ -31,14 +32,20 @@ internal static class Exporting
                 throw new BookException(BookTrouble.Taken, whole, "");
             }
 
-            int papers;
-            using (ISink sink = isArchive ? new ArchiveSink(beside) : new FolderSink(beside))
+            var written = file.Read(open =>
             {
-                papers = file.Read(open => Write(open, file.Path, sink));
-            }
+                var (papers, photos) = (RecordReader.All(open), PhotosOf(open));
+                if (isArchive && 1 + Layout.Tables.Count + papers.Count + photos.Length is var files && files > most)
+                {
+                    throw new BookException(BookTrouble.TooMany, whole, Number(files));
+                }
 
+                using ISink sink = isArchive ? new ArchiveSink(beside) : new FolderSink(beside);
+                Write(open, file.Path, papers, photos, sink);
+                return papers.Count;
+            });
             Finish(beside, whole, isArchive);
-            return papers;
+            return written;
         }
         catch (Exception problem) when (BookException.Of(problem, whole) is { } told)
         {
@@ -71,9 +78,8 @@ internal static class Exporting
         FolderSync.Flush(Path.GetDirectoryName(to)!);
     }
 
-    private static int Write(SqliteConnection open, string path, ISink sink)
+    private static void Write(SqliteConnection open, string path, IReadOnlyList<PaperRecord> papers, PhotoRow[] photos, ISink sink)
     {
-        var papers = RecordReader.All(open);
         Text(sink, Layout.Mark, string.Create(CultureInfo.InvariantCulture, $"{{ \"form\": {Layout.Form} }}\n"));
         HashSet<string> taken = new(StringComparer.Ordinal);
         var files = papers.ToDictionary(paper => paper.Uid, paper => Layout.FileOf(SortOf(paper), paper.Name, taken), StringComparer.Ordinal);
@@ -98,15 +104,14 @@ internal static class Exporting
         }))));
         Table(sink, Layout.Said, ["paper", "at", "what", "value"], papers.SelectMany(paper => paper.Said.Select(said => new[] { paper.Uid, said.At, said.What, said.Value })));
         Table(sink, Layout.PhotosOf, ["paper", "photo", "at", "words"], papers.SelectMany(paper => paper.Photos.Select(photo => new[] { paper.Uid, photo.Hash, photo.At, photo.Words })));
-        var photos = open.Query<PhotoRow>("SELECT hash AS Hash, type AS Type FROM photo ORDER BY hash").ToArray();
         Table(sink, Layout.Photos, ["photo", "type", "file"], photos.Select(photo => new[] { photo.Hash, photo.Type, FileOf(photo) }));
         foreach (var photo in photos)
         {
             sink.Write(FileOf(photo), stream => stream.Write(open.ExecuteScalar<byte[]>("SELECT bytes FROM photo WHERE hash = @Hash", photo)));
         }
-
-        return papers.Count;
     }
+
+    private static PhotoRow[] PhotosOf(SqliteConnection open) => [.. open.Query<PhotoRow>("SELECT hash AS Hash, type AS Type FROM photo ORDER BY hash")];
 
     /// <summary>One line for each state. A text stands in its first state, but for the present one, which is a file.</summary>
     private static void States(Stream stream, IEnumerable<PaperRecord> papers, Func<string, string> text)

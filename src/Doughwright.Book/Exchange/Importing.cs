@@ -31,7 +31,7 @@ public sealed record ImportAnswer(bool Done, IReadOnlyList<ComingPaper> Papers, 
 internal static class Importing
 {
     /// <exception cref="BookException">The book cannot be written; nothing was changed.</exception>
-    public static ImportAnswer Take(BookFile book, string from)
+    public static ImportAnswer Take(BookFile book, string from, PhotoLook look)
     {
         var faults = new ExchangeFaults();
         using var source = Source.Of(from, faults);
@@ -44,7 +44,7 @@ internal static class Importing
         var beside = $"{book.Path}.{Path.GetRandomFileName()}.unfinished";
         try
         {
-            using var staged = Stage(beside, new(files, faults), faults);
+            using var staged = Stage(beside, new(files, faults), look, faults);
             return faults.Any ? new(false, [], faults.All) : book.Write(open => Merging.Take(open, staged));
         }
         finally
@@ -56,14 +56,14 @@ internal static class Importing
         }
     }
 
-    private static SqliteConnection Stage(string path, Unpacked files, ExchangeFaults faults)
+    private static SqliteConnection Stage(string path, Unpacked files, PhotoLook look, ExchangeFaults faults)
     {
         var staged = BookFile.Connect(path, SqliteOpenMode.ReadWriteCreate);
         try
         {
             Forms.Shipped.BringForward(staged, path, 0);
             using var all = staged.BeginTransaction();
-            new Staging(staged, files, faults).Take();
+            new Staging(staged, files, look, faults).Take();
             if (!faults.Any)
             {
                 foreach (var flaw in Verifier.Verify(staged, Forms.Shipped))

@@ -8,7 +8,7 @@ using Microsoft.Data.Sqlite;
 namespace Doughwright.Book.Exchange;
 
 /// <summary>Makes a book of its own from an export. Nothing goes on from there unless all of it is sound.</summary>
-internal sealed class Staging(SqliteConnection open, Unpacked files, ExchangeFaults faults)
+internal sealed class Staging(SqliteConnection open, Unpacked files, PhotoLook look, ExchangeFaults faults)
 {
     /// <summary>The library's number for a row that its table does not take.</summary>
     private const int Refused = 19;
@@ -214,6 +214,11 @@ internal sealed class Staging(SqliteConnection open, Unpacked files, ExchangeFau
             {
                 faults.Add("import-no-photo", ("name", row[2]));
                 continue;
+            }
+
+            foreach (var fault in look(row[2], bytes))
+            {
+                faults.Add(fault.Kind, fault.Arguments);
             }
 
             Set("INSERT INTO photo (hash, type, bytes) VALUES (@hash, @type, @bytes)", Layout.Photos, row.Line, new { hash = row[0], type = row[1], bytes });

@@ -39,6 +39,9 @@ public enum BookTrouble
     /// <summary>Something else has the name that was asked for.</summary>
     Taken,
 
+    /// <summary>An archive of it would have more files than are taken in from one.</summary>
+    TooMany,
+
     /// <summary>The disk did not do what was asked of it.</summary>
     Disk,
 }

@@ -9,4 +9,8 @@ namespace Doughwright.Book.Papers;
 /// <param name="Undo">What one step back takes back, in words; null at the beginning.</param>
 /// <param name="Redo">What one step forward does again; null when nothing was taken back.</param>
 /// <param name="GrownFrom">The state of another paper that it is an offshoot of.</param>
-public sealed record Paper(string Uid, string Name, long State, string Hash, DateTimeOffset At, string Did, string? Undo, string? Redo, long? GrownFrom);
+public sealed record Paper(string Uid, string Name, long State, string Hash, DateTimeOffset At, string Did, string? Undo, string? Redo, long? GrownFrom)
+{
+    /// <summary>The state that one step back leads to; null at the beginning.</summary>
+    public long? Before { get; init; }
+}

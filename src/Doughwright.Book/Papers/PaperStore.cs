@@ -20,6 +20,12 @@ public sealed class PaperStore
     private readonly BookFile file;
     private readonly TimeProvider clock;
 
+    /// <summary>
+    /// Told when a paper of this name is in another state, is taken away or put back. It is on the disk by then. Whoever listens must not take long: the
+    /// one who wrote waits. What other programs write is not told.
+    /// </summary>
+    public event Action<PaperSort, string>? Changed;
+
     internal PaperStore(BookFile file, TimeProvider clock) => (this.file, this.clock) = (file, clock);
 
     /// <summary>Papers of a sort that are not taken away, in the order of names.</summary>
@@ -105,17 +111,17 @@ public sealed class PaperStore
     public string Lay(PaperSort sort, IEnumerable<string> names, string text, string did, long? grownFrom = null) => file.Write(open =>
     {
         var name = names.First(free => open.ExecuteScalar<int>("SELECT count(*) FROM paper WHERE sort = @sort AND name = @free", new { sort = Word(sort), free }) == 0);
-        New(open, sort, name, text, did, grownFrom);
+        New(open, new(sort, name, [new(text, did)]), grownFrom);
         return name;
     });
 
     /// <summary>Fills a book that never held anything: all of it or nothing.</summary>
     /// <returns>Whether it was empty and is filled.</returns>
-    public bool Fill(IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did) => file.Write(open =>
-        open.ExecuteScalar<long>("SELECT count(*) FROM paper") == 0 && New(open, papers, did));
+    public bool Fill(IEnumerable<FirstPaper> papers) => file.Write(open => open.ExecuteScalar<long>("SELECT count(*) FROM paper") == 0 && New(open, papers));
 
     /// <summary>Lays papers into the book, all of them or none. None of the names may be taken.</summary>
-    public void LayAll(IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did) => file.Write(open => New(open, papers, did));
+    public void LayAll(IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did) =>
+        file.Write(open => New(open, papers.Select(paper => new FirstPaper(paper.Sort, paper.Name, [new(paper.Text, did)]))));
 
     /// <summary>Writes a paper down anew.</summary>
     /// <param name="from">The state that was changed.</param>
@@ -145,15 +151,15 @@ public sealed class PaperStore
 
     /// <summary>Takes a paper away. All its states stay in the book.</summary>
     /// <returns>Whether there was one.</returns>
-    public bool TakeAway(PaperSort sort, string name) => file.Write(open =>
+    public bool TakeAway(PaperSort sort, string name) => Told(sort, name, file.Write(open =>
         open.Execute(
             "UPDATE paper SET taken_away = @at WHERE sort = @sort AND name = @name AND taken_away IS NULL",
-            new { at = Instants.Write(clock.GetUtcNow()), sort = Word(sort), name }) == 1);
+            new { at = Instants.Write(clock.GetUtcNow()), sort = Word(sort), name }) == 1));
 
     /// <summary>Puts back a paper that was taken away.</summary>
     /// <returns>Whether there was one.</returns>
-    public bool PutBack(PaperSort sort, string name) => file.Write(open =>
-        open.Execute("UPDATE paper SET taken_away = NULL WHERE sort = @sort AND name = @name AND taken_away IS NOT NULL", new { sort = Word(sort), name }) == 1);
+    public bool PutBack(PaperSort sort, string name) => Told(sort, name, file.Write(open =>
+        open.Execute("UPDATE paper SET taken_away = NULL WHERE sort = @sort AND name = @name AND taken_away IS NOT NULL", new { sort = Word(sort), name }) == 1));
 
     internal static string Word(PaperSort sort) => sort.ToString().ToLowerInvariant();
 
@@ -166,11 +172,29 @@ public sealed class PaperStore
     private static Paper[] Read(SqliteConnection open, string where, object given) =>
     [
         .. open.Query<PaperRow>($"{Listing} {where}", given).Select(row =>
-            new Paper(row.Uid, row.Name, row.State, row.Hash, Instants.Read(row.At), row.Did, row.Before is null ? null : row.Did, row.Redo, row.GrownFrom)),
+            new Paper(row.Uid, row.Name, row.State, row.Hash, Instants.Read(row.At), row.Did, row.Before is null ? null : row.Did, row.Redo, row.GrownFrom) { Before = row.Before }),
     ];
 
     /// <param name="change">Gives the state that the paper is in afterwards; null when there is none to go to.</param>
-    private WriteAnswer Changing(PaperSort sort, string name, long from, Func<SqliteConnection, long, long, long?> change) => file.Write<WriteAnswer>(open =>
+    private WriteAnswer Changing(PaperSort sort, string name, long from, Func<SqliteConnection, long, long, long?> change)
+    {
+        var answer = Change(sort, name, from, change);
+        Told(sort, name, answer is WriteAnswer.Written);
+        return answer;
+    }
+
+    /// <summary>Tells who listens, outside of the turn in which it was written.</summary>
+    private bool Told(PaperSort sort, string name, bool isChanged)
+    {
+        if (isChanged)
+        {
+            Changed?.Invoke(sort, name);
+        }
+
+        return isChanged;
+    }
+
+    private WriteAnswer Change(PaperSort sort, string name, long from, Func<SqliteConnection, long, long, long?> change) => file.Write<WriteAnswer>(open =>
     {
         var found = open.QuerySingleOrDefault<MarkRow>(
             "SELECT id AS Id, now AS Now FROM paper WHERE sort = @sort AND name = @name AND taken_away IS NULL", new { sort = Word(sort), name });
@@ -193,33 +217,46 @@ public sealed class PaperStore
         return new WriteAnswer.Written(state, HashOf(open, state));
     });
 
-    private bool New(SqliteConnection open, IEnumerable<(PaperSort Sort, string Name, string Text)> papers, string did)
+    private bool New(SqliteConnection open, IEnumerable<FirstPaper> papers)
     {
-        foreach (var (sort, name, text) in papers)
+        foreach (var paper in papers)
         {
-            New(open, sort, name, text, did, null);
+            New(open, paper, null);
         }
 
         return true;
     }
 
-    private void New(SqliteConnection open, PaperSort sort, string name, string text, string did, long? grownFrom)
+    private void New(SqliteConnection open, FirstPaper first, long? grownFrom)
     {
         var paper = open.ExecuteScalar<long>(
-            "INSERT INTO paper (uid, sort, name, grown_from) VALUES (@uid, @sort, @name, @grownFrom) RETURNING id",
-            new { uid = Guid.NewGuid().ToString("N"), sort = Word(sort), name, grownFrom });
-        var state = Append(open, paper, null, text, did);
+            "INSERT INTO paper (uid, sort, name, grown_from, taken_away) VALUES (@uid, @sort, @Name, @grownFrom, @away) RETURNING id",
+            new
+            {
+                uid = Guid.NewGuid().ToString("N"),
+                sort = Word(first.Sort),
+                first.Name,
+                grownFrom,
+                away = first.IsTakenAway ? Instants.Write(clock.GetUtcNow()) : null,
+            });
+        long? state = null;
+        foreach (var (text, did, at) in first.States)
+        {
+            state = Append(open, paper, state, text, did, at);
+        }
+
         open.Execute("UPDATE paper SET now = @state WHERE id = @paper", new { state, paper });
     }
 
     private static string HashOf(SqliteConnection open, long state) => open.ExecuteScalar<string>("SELECT hash FROM state WHERE id = @state", new { state })!;
 
-    private long Append(SqliteConnection open, long paper, long? before, string text, string did)
+    /// <param name="then">When; null for now.</param>
+    private long Append(SqliteConnection open, long paper, long? before, string text, string did, DateTimeOffset? then = null)
     {
         var hash = Bodies.Store(open, text);
         return open.ExecuteScalar<long>(
             "INSERT INTO state (paper, before, hash, at, did) VALUES (@paper, @before, @hash, @at, @did) RETURNING id",
-            new { paper, before, hash, at = Instants.Write(clock.GetUtcNow()), did });
+            new { paper, before, hash, at = Instants.Write(then ?? clock.GetUtcNow()), did });
     }
 
     private sealed record PaperRow(string Uid, string Name, long State, string Hash, string At, string Did, long? Before, string? Redo, long? GrownFrom);

@@ -77,10 +77,17 @@ internal static class Copies
         }
 
         Make(file, to);
-        // Only now, when a sound copy of today is there, may older ones go.
-        foreach (var old in Rotation.TooOld(Directory.EnumerateFiles(room, "*" + Ending), now).Concat(Left(room, now)))
+        try
         {
-            DeleteQuietly(old);
+            // Only now, when a sound copy of today is there, may older ones go.
+            foreach (var old in Rotation.TooOld(Directory.EnumerateFiles(room, "*" + Ending), now).Concat(Left(room, now)))
+            {
+                DeleteQuietly(old);
+            }
+        }
+        catch (Exception problem) when (BookException.Of(problem, room) is { } told)
+        {
+            throw told;
         }
 
         return to;

@@ -1,4 +1,5 @@
 using Doughwright.Engine.Kitchens;
+using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.TextForm;
 
@@ -39,7 +40,8 @@ public static class KitchenText
         }
 
         var (kitchen, airKnown) = KitchenSection.Read(root, root.Words(NameKey)?.Text ?? "", new(1, 1), log);
-        return new(airKnown ? kitchen : null, log.Findings, document);
+        // A value outside what can be is not worked with: another one in its place would be a kitchen that nobody has.
+        return new(airKnown && log.Findings.All(finding => finding.Grade != Grade.Error) ? kitchen : null, log.Findings, document);
     }
 
     /// <summary>What is said behind each key of a text, as it was typed; vessels line by line.</summary>

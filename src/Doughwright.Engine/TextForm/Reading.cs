@@ -19,7 +19,7 @@ public sealed record Reading(Recipe? Recipe, IReadOnlyList<Finding> Findings, Te
 }
 
 /// <summary>What came of reading a kitchen text.</summary>
-/// <param name="Kitchen">Null when its air is not known.</param>
+/// <param name="Kitchen">Null when its air is not known, or something in it is wrong.</param>
 public sealed record KitchenReading(Kitchen? Kitchen, IReadOnlyList<Finding> Findings, TextDocument? Document)
 {
     /// <summary>Every line was understood, though something may be wrong.</summary>

@@ -76,13 +76,15 @@ public sealed class BookCommandTests : IDisposable
     [Fact]
     public void EveryTrouble_HasWords() => Assert.All(Enum.GetValues<BookTrouble>(), trouble =>
     {
-        var faults = new App.Commands.Faults(new(Words.Shipped, Doughwright.Engine.Quantities.MeasureSystem.Metric));
-        App.Commands.BookFaults.Add(new BookException(trouble, book.Path, "why"), faults);
-        var told = Assert.Single(faults.All);
+        var told = Told(trouble);
         Assert.Contains(book.Path, told.Message, StringComparison.Ordinal);
         Assert.DoesNotContain('{', told.Message + told.WayOut);
         Assert.True(told.WayOut.Length > 10);
     });
+
+    [Fact]
+    public void EveryTrouble_HasWordsOfItsOwn() => Assert.Equal(
+        Enum.GetValues<BookTrouble>().Length, Enum.GetValues<BookTrouble>().Select(trouble => Told(trouble).Message).Distinct().Count());
 
     [Theory]
     [InlineData("")]
@@ -136,6 +138,13 @@ public sealed class BookCommandTests : IDisposable
     {
         using var open = book.Open();
         TestBook.Fill(open, 20);
+    }
+
+    private App.Commands.Fault Told(BookTrouble trouble)
+    {
+        var faults = new App.Commands.Faults(new(Words.Shipped, Doughwright.Engine.Quantities.MeasureSystem.Metric));
+        App.Commands.BookFaults.Add(new BookException(trouble, book.Path, "why"), faults);
+        return Assert.Single(faults.All);
     }
 
     private string Done(params string[] words)

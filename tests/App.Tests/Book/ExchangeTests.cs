@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using Dapper;
+using Doughwright.App.Commands;
 using Doughwright.Book;
 using Doughwright.Book.Exchange;
 using Doughwright.Book.Opening;
@@ -23,7 +24,7 @@ public sealed class ExchangeTests : IDisposable
         RichBook.Fill(first);
         first.Export(book.In("first-" + name));
         using var second = AuthorsBook.Open(book.In("second.db"), book.Clock);
-        var answer = second.Import(book.In("first-" + name));
+        var answer = second.Import(book.In("first-" + name), ImportedPhotos.Look);
         Assert.Empty(answer.Faults);
         Assert.True(answer.Done);
         Assert.All(answer.Papers, paper => Assert.Equal(Coming.New, paper.Becomes));
@@ -42,7 +43,7 @@ public sealed class ExchangeTests : IDisposable
         first.Export(book.In("out"));
         using var second = AuthorsBook.Open(book.In("second.db"), book.Clock);
         TestBook.Fill(second, 3, "other");
-        Assert.True(second.Import(book.In("out")).Done);
+        Assert.True(second.Import(book.In("out"), ImportedPhotos.Look).Done);
         var (was, now) = (first.Papers.Find(PaperSort.Recipe, "potato-rolls")!, second.Papers.Find(PaperSort.Recipe, "potato-rolls")!);
         Assert.Equal((was.Uid, was.Hash, was.Did, was.Undo, was.Redo), (now.Uid, now.Hash, now.Did, now.Undo, now.Redo));
         Assert.Equal(
@@ -60,7 +61,7 @@ public sealed class ExchangeTests : IDisposable
         using var first = book.Open();
         RichBook.Fill(first);
         first.Export(book.In("out"));
-        var answer = first.Import(book.In("out"));
+        var answer = first.Import(book.In("out"), ImportedPhotos.Look);
         Assert.True(answer.Done);
         Assert.All(answer.Papers, paper => Assert.Equal(Coming.Same, paper.Becomes));
         first.Export(book.In("again"));
@@ -74,11 +75,11 @@ public sealed class ExchangeTests : IDisposable
         RichBook.Fill(first);
         using var second = AuthorsBook.Open(book.In("second.db"), book.Clock);
         first.Export(book.In("out"));
-        Assert.True(second.Import(book.In("out")).Done);
+        Assert.True(second.Import(book.In("out"), ImportedPhotos.Look).Done);
         first.Papers.Lay(PaperSort.Recipe, ["new"], "new", "laid");
         first.Papers.Write(PaperSort.Note, "scalding", first.Papers.Find(PaperSort.Note, "scalding")!.State, "other", "changed");
         first.Export(book.In("later"));
-        var answer = second.Import(book.In("later"));
+        var answer = second.Import(book.In("later"), ImportedPhotos.Look);
         Assert.False(answer.Done);
         Assert.Equal(["scalding"], answer.Papers.Where(paper => paper.Becomes == Coming.Other).Select(paper => paper.Name));
         Assert.Equal(["new"], answer.Papers.Where(paper => paper.Becomes == Coming.New).Select(paper => paper.Name));
@@ -95,7 +96,7 @@ public sealed class ExchangeTests : IDisposable
         first.Export(book.In("out"));
         using var second = AuthorsBook.Open(book.In("second.db"), book.Clock);
         second.Papers.Lay(PaperSort.Recipe, ["rolls"], "mine", "laid");
-        Assert.Equal(["rolls-2"], second.Import(book.In("out")).Papers.Select(paper => paper.As));
+        Assert.Equal(["rolls-2"], second.Import(book.In("out"), ImportedPhotos.Look).Papers.Select(paper => paper.As));
         Assert.Equal(("mine", "theirs"), (second.Papers.Text(PaperSort.Recipe, "rolls"), second.Papers.Text(PaperSort.Recipe, "rolls-2")));
     }
 

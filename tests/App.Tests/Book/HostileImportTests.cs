@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Text;
+using Doughwright.App.Commands;
 using Doughwright.Book;
 using Doughwright.Book.Papers;
 
@@ -184,7 +185,7 @@ public sealed class HostileImportTests : IDisposable
     private string[] Kinds(string name)
     {
         using var open = book.Open();
-        var answer = open.Import(book.In(name));
+        var answer = open.Import(book.In(name), ImportedPhotos.Look);
         Assert.False(answer.Done);
         Assert.Empty(open.Papers.All(PaperSort.Recipe));
         Assert.DoesNotContain(Directory.EnumerateFiles(book.Folder), file => file.Contains("unfinished", StringComparison.Ordinal));

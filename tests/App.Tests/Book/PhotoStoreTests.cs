@@ -1,3 +1,4 @@
+using Doughwright.App.Commands;
 using Doughwright.Book;
 using Doughwright.Book.Papers;
 
@@ -12,6 +13,7 @@ public sealed class PhotoStoreTests : IDisposable
 
     public void Dispose() => book.Dispose();
 
+    /// <summary>It begins as a photo does; the store looks no further.</summary>
     private static byte[] Photo(byte last) => [0xff, 0xd8, 0xff, 0xe0, 1, 2, 3, last];
 
     [Fact]
@@ -71,11 +73,11 @@ public sealed class PhotoStoreTests : IDisposable
     {
         using var first = book.Open();
         TestBook.Fill(first, 1);
-        var hash = first.Photos.Lay(PaperSort.Recipe, "rolls", Type, Photo(7), "=the crumb")!;
+        var hash = first.Photos.Lay(PaperSort.Recipe, "rolls", Type, RichBook.Photo, "=the crumb")!;
         first.Export(book.In("out"));
         using var second = AuthorsBook.Open(book.In("second.db"), book.Clock);
-        Assert.True(second.Import(book.In("out")).Done);
-        Assert.Equal(Photo(7), second.Photos.Find(hash)!.Bytes);
+        Assert.True(second.Import(book.In("out"), ImportedPhotos.Look).Done);
+        Assert.Equal(RichBook.Photo, second.Photos.Find(hash)!.Bytes);
         second.Export(book.In("again"));
         Assert.Equal(File.ReadAllBytes(book.In("out", "photos-of.csv")), File.ReadAllBytes(book.In("again", "photos-of.csv")));
     }

@@ -1,14 +1,17 @@
 using Dapper;
+using Doughwright.App.Tests.Pictures;
 using Doughwright.Book;
 using Doughwright.Book.Papers;
+using Doughwright.Publishing.Pictures.Photos;
+using SkiaSharp;
 
 namespace Doughwright.App.Tests.Book;
 
 /// <summary>A book that holds something of everything, with words that are awkward to write down.</summary>
 internal static class RichBook
 {
-    /// <summary>The head of a photo, and something after it.</summary>
-    public static readonly byte[] Photo = [0xff, 0xd8, 0xff, 0xe0, 1, 2, 3, 0, 255];
+    /// <summary>A photo as the desk lays them in.</summary>
+    public static readonly byte[] Photo = PhotoFile.Read(PhotoSamples.Sample(SKEncodedImageFormat.Png), out _)!.Bytes;
 
     public static readonly string[] Awkward =
     [

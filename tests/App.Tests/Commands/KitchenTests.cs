@@ -86,6 +86,22 @@ public class KitchenTests
         }
     }
 
+    /// <summary>Nothing is worked out for a kitchen that cannot be, as nothing is for such a value behind an option.</summary>
+    [Theory]
+    [InlineData("air: 90 C", "Air of 90 °C lies outside")]
+    [InlineData("air: 21 C\naltitude: 9000 m", "An altitude of 9,000 m lies outside")]
+    [InlineData("air: 21 C\nfridge: 60 C", "60 °C")]
+    public void KitchenOutsideWhatCanBe_IsNotWorkedWith(string said, string reason)
+    {
+        var file = Path.Join(Directory.CreateTempSubdirectory("kitchen-").FullName, "pit.yaml");
+        File.WriteAllText(file, $"doughwright: 1\nkitchen: Pit\n{said}\n");
+        var run = Run.Of("rehearse", House.PotatoRolls, "--kitchen", file);
+        Directory.Delete(Path.GetDirectoryName(file)!, recursive: true);
+        Assert.Equal(ExitCode.NotUnderstood, run.ExitCode);
+        Assert.Contains(reason, run.Output.Replace('\u00a0', ' '), StringComparison.Ordinal);
+        Assert.DoesNotContain("Bulk", run.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void NothingAsked_IsHome() => Assert.True(Overlay().IsEmpty);
 }

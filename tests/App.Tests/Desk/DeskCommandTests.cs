@@ -72,6 +72,23 @@ public class DeskCommandTests
         Assert.Contains("7500", fault.Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void WhatIsNotInTheBook_IsToldAtEachStart_UntilItIsDoneWith()
+    {
+        using var scratch = new Scratch();
+        File.WriteAllText(Path.Join(scratch.Data.Recipes, "loaf.yaml"), "a text");
+        File.WriteAllBytes(Path.Join(scratch.Data.Recipes, "latin.yaml"), [0x47, 0x72, 0xfc, 0xdf]);
+        string[] Told() => [.. DeskCommand.FirstLines("http://127.0.0.1:7427/", scratch.Folder, Metric).Skip(2)];
+        Assert.Equal(["Not laid into the book: recipes/latin.yaml. It is not all UTF-8. Save it as UTF-8 and open it on the page for that."], Told());
+        Shelves.Close(scratch.Data);
+        Assert.Single(Told());
+        Shelves.Close(scratch.Data);
+        File.WriteAllText(Path.Join(scratch.Data.Recipes, "latin.yaml"), "put right");
+        Assert.Equal(["Not laid into the book: recipes/latin.yaml. It can be read by now. Open it on the page for that."], Told());
+        Assert.True(scratch.Folder.Left.Forget("recipes/latin.yaml"));
+        Assert.Empty(Told());
+    }
+
     private static (int Code, string Said) Run(DeskOptions options)
     {
         using var output = new StringWriter();

@@ -64,13 +64,8 @@ public class ListJourneys(House house)
     {
         await using var desk = await RunningDesk.Open();
         await using var visit = await house.Visit("/recipes/potato-rolls/write", address: desk.Address);
-        await visit.Circuit();
-        var rows = visit.Page.Locator("tbody:has(#add-dough) tr.line .ln");
-        var before = await rows.AllTextContentsAsync();
-        var grips = visit.Page.Locator("tbody:has(#add-dough) tr.line .grip");
-        await grips.Last.ScrollIntoViewIfNeededAsync();
-        var from = (await grips.Last.BoundingBoxAsync())!;
-        var to = (await grips.Nth(before.Count - 3).BoundingBoxAsync())!;
+        var (rows, grips, before) = await Dough(visit);
+        var (from, to) = (await Box(grips.Last), await Box(grips.Nth(before.Count - 3)));
         await visit.Page.Mouse.MoveAsync(from.X + 20, from.Y + 20);
         await visit.Page.Mouse.DownAsync();
         await visit.Page.Mouse.MoveAsync(to.X + 20, to.Y + 4, new() { Steps = 6 });
@@ -94,13 +89,8 @@ public class ListJourneys(House house)
     {
         await using var desk = await RunningDesk.Open();
         await using var visit = await house.Visit("/recipes/potato-rolls/write", address: desk.Address);
-        await visit.Circuit();
-        var rows = visit.Page.Locator("tbody:has(#add-dough) tr.line .ln");
-        var before = await rows.AllTextContentsAsync();
-        var grips = visit.Page.Locator("tbody:has(#add-dough) tr.line .grip");
-        await grips.Last.ScrollIntoViewIfNeededAsync();
-        var from = (await grips.Last.BoundingBoxAsync())!;
-        var to = (await grips.Nth(before.Count - 2).BoundingBoxAsync())!;
+        var (rows, grips, before) = await Dough(visit);
+        var (from, to) = (await Box(grips.Last), await Box(grips.Nth(before.Count - 2)));
         var touch = await visit.Page.Context.NewCDPSessionAsync(visit.Page);
         await Send("touchStart", from.Y + 20);
         await Send("touchMove", to.Y + 20);
@@ -145,11 +135,14 @@ public class ListJourneys(House house)
         await visit.Page.Locator("#around-tools").PressAsync("Tab");
         var way = visit.Page.Locator(".place-find .ways button").First;
         var verb = await way.TextContentAsync();
+        var undo = visit.Page.Locator(".head .btns button").First;
+        var first = await undo.TextContentAsync();
         await way.ClickAsync();
-        await Assertions.Expect(visit.Page.Locator(".head .btns button").First).ToContainTextAsync(verb!);
-        await visit.Page.Locator(".head .btns button").First.ClickAsync();
-        await Assertions.Expect(visit.Page.Locator(".head .btns button").First).Not.ToContainTextAsync(verb!);
-        await visit.Page.Locator(".head .btns button").First.ClickAsync();
+        await Assertions.Expect(undo).Not.ToHaveTextAsync(first!);
+        await undo.ClickAsync();
+        await Assertions.Expect(undo).ToHaveTextAsync(first!);
+        await Assertions.Expect(visit.Page.Locator(".head .btns button").Nth(1)).ToContainTextAsync(verb!);
+        await undo.ClickAsync();
         await Assertions.Expect(text).ToHaveValueAsync(before);
         Assert.Empty(visit.Troubles);
     }
@@ -169,4 +162,16 @@ public class ListJourneys(House house)
         await Assertions.Expect(visit.Page.Locator("#make-hold")).ToHaveValueAsync("dough/butter");
         Assert.Empty(visit.Troubles);
     }
+
+    /// <summary>The lines of the dough, the handles by which they are moved, and what stands there at first.</summary>
+    private static async Task<(ILocator Rows, ILocator Grips, IReadOnlyList<string> Before)> Dough(Visit visit)
+    {
+        await visit.Circuit();
+        var rows = visit.Page.Locator("tbody:has(#add-dough) tr.line .ln");
+        var grips = visit.Page.Locator("tbody:has(#add-dough) tr.line .grip");
+        await grips.Last.ScrollIntoViewIfNeededAsync();
+        return (rows, grips, await rows.AllTextContentsAsync());
+    }
+
+    private static async Task<LocatorBoundingBoxResult> Box(ILocator grip) => (await grip.BoundingBoxAsync())!;
 }

@@ -59,6 +59,61 @@ public class LostDeskTests(House house)
         await desk.DisposeAsync();
     }
 
+    /// <summary>A choice is made while the desk is away, and a line and a way in an opened step are begun: the choice is written down, what is begun stands in its field.</summary>
+    [Fact(Timeout = Visit.Patience)]
+    public async Task WhatIsPickedAndBegunWhileTheDeskIsAway_ComesBack_AlsoInWhatWasOpen()
+    {
+        var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit("/recipes/tin-loaf/write", address: desk.Address);
+        await visit.Circuit();
+        var text = visit.Page.Locator("#write-text");
+        await visit.Page.Locator(".edsteps .steprow .ln").First.ClickAsync();
+        var ways = visit.Page.Locator("[id^='step-'][id$='-other-way']").First;
+        await ways.FillAsync("by lamplight");
+        await ways.PressAsync("Enter");
+        await visit.Page.Locator(".otherways .ln", new() { HasTextString = "By lamplight" }).ClickAsync();
+        var hands = visit.Page.Locator("[id*='.variants.by-lamplight-hands']");
+        await Assertions.Expect(hands).ToBeVisibleAsync();
+        await desk.Cut();
+        await Assertions.Expect(visit.Page.Locator("#components-reconnect-modal")).ToBeVisibleAsync(new() { Timeout = 15_000 });
+        await visit.Page.Locator(".stepedit select[id$='-where']").First.SelectOptionAsync("fridge");
+        await hands.FillAsync("23 min");
+        await hands.PressAsync("Tab");
+        await visit.Page.Locator("#add-dough").FillAsync("poppy seed 12 g");
+
+        await using var again = await RunningDesk.Open(desk.Port, desk.Folder);
+        await Assertions.Expect(text).ToHaveValueAsync(new Regex("where: fridge"), new() { Timeout = 60_000 });
+        await Assertions.Expect(text).ToHaveValueAsync(new Regex("hands: 23 min"));
+        await Assertions.Expect(visit.Page.Locator("#add-dough")).ToHaveValueAsync("poppy seed 12 g");
+        await Assertions.Expect(text).Not.ToHaveValueAsync(new Regex("poppy seed"));
+        await Assertions.Expect(visit.Page.Locator("#typed-away")).ToBeHiddenAsync();
+        await desk.DisposeAsync();
+    }
+
+    /// <summary>A step in which something is being typed is taken out in another window, and then the desk goes away: what was typed is shown, to be copied.</summary>
+    [Fact(Timeout = Visit.Patience)]
+    public async Task WhatFindsNoFieldAnyMore_IsShown()
+    {
+        var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit("/recipes/tin-loaf/write", address: desk.Address);
+        await using var other = await house.Visit("/recipes/tin-loaf/write", address: desk.Address);
+        await visit.Circuit();
+        await other.Circuit();
+        await visit.Page.Locator(".edsteps .steprow .ln").Last.ClickAsync();
+        await visit.Page.Locator(".edsteps textarea[id$='-cue']").FillAsync("it sounds hollow");
+        await other.Page.Locator(".edsteps .steprow .ln").Last.ClickAsync();
+        await other.Page.Locator(".stepbtns button").Last.ClickAsync();
+        await Assertions.Expect(visit.Page.Locator(".writepage .opened")).ToContainTextAsync("changed in another window");
+        await desk.Cut();
+        await Assertions.Expect(visit.Page.Locator("#components-reconnect-modal")).ToBeVisibleAsync(new() { Timeout = 15_000 });
+
+        await using var again = await RunningDesk.Open(desk.Port, desk.Folder);
+        var told = visit.Page.Locator("#typed-away[role=alert]");
+        await Assertions.Expect(told).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(told.Locator("li")).ToHaveTextAsync(["it sounds hollow"]);
+        await desk.DisposeAsync();
+    }
+
     [Fact(Timeout = Visit.Patience)]
     public async Task CtrlC_EndsQuickly_WithAPageOpen()
     {

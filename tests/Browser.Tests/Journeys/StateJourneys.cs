@@ -29,4 +29,32 @@ public class StateJourneys(House house)
         await Assertions.Expect(rows).ToHaveCountAsync(before - 1);
         Assert.Empty(visit.Troubles);
     }
+
+    /// <summary>A recipe is taken off the shelf while it is open in another window: that is told there, and what is typed there is not lost.</summary>
+    [Fact(Timeout = Visit.Patience)]
+    public async Task RecipeTakenOffTheShelf_IsToldInItsOpenSheet_AndWhatIsTypedThereBecomesARecipe()
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var sheet = await house.Visit("/recipes/tin-loaf/write", address: desk.Address);
+        await using var visit = await house.Visit("/recipes/tin-loaf/states", address: desk.Address);
+        await sheet.Circuit();
+        await visit.Page.Locator("section[aria-labelledby=off-shelf] button").ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("main [role=status]")).ToContainTextAsync("is taken off the shelf");
+        await Assertions.Expect(sheet.Page.Locator(".writepage .opened")).ToContainTextAsync("taken off the shelf in another window");
+
+        await sheet.Page.Locator("#make-called").FillAsync("Pier loaf");
+        await sheet.Page.Locator("#make-called").PressAsync("Tab");
+        await Assertions.Expect(sheet.Page.Locator("#write-ours")).ToHaveValueAsync(new System.Text.RegularExpressions.Regex("title: Pier loaf"));
+        await sheet.Page.GetByRole(AriaRole.Button, new() { Name = "Make a recipe of its own of it" }).ClickAsync();
+        await sheet.Page.WaitForURLAsync("**/recipes/pier-loaf/write");
+        await Assertions.Expect(sheet.Page.Locator("h1")).ToHaveTextAsync("Pier loaf");
+
+        await visit.Page.Locator("main .opened button").ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("h1")).ToContainTextAsync("loaf", new() { IgnoreCase = true });
+        await visit.Go("/");
+        await Assertions.Expect(visit.Page.Locator("main a[href*='pier-loaf']").First).ToBeVisibleAsync();
+        await Assertions.Expect(visit.Page.Locator("main a[href*='tin-loaf']").First).ToBeVisibleAsync();
+        Assert.Empty(sheet.Troubles);
+        Assert.Empty(visit.Troubles);
+    }
 }

@@ -75,6 +75,37 @@ public class WritingJourneys(House house)
         await Assertions.Expect(mine.Page.Locator("#make-pieces")).Not.ToHaveValueAsync("3");
     }
 
+    /// <summary>A window is told at once, and what stands in its fields is not taken away.</summary>
+    [Fact(Timeout = Visit.Patience)]
+    public async Task OtherWindow_IsToldAtOnce_AndShowsItWhenAsked()
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var mine = await house.Visit("/recipes/pilot-ring/write", address: desk.Address);
+        await using var theirs = await house.Visit("/recipes/pilot-ring/write", address: desk.Address);
+        await mine.Circuit();
+        await theirs.Circuit();
+        var line = mine.Page.Locator("[id^='add-']").First;
+        await line.FillAsync("poppy seed 12 g");
+        var before = await mine.Page.Locator("#make-pieces").InputValueAsync();
+        await Typed(theirs, "#make-pieces", "3");
+        var told = mine.Page.Locator(".writepage .opened");
+        await Assertions.Expect(told).ToContainTextAsync("pieces 3");
+        await Assertions.Expect(mine.Page.Locator("#make-pieces")).ToHaveValueAsync(before);
+        await Assertions.Expect(line).ToHaveValueAsync("poppy seed 12 g");
+        await Assertions.Expect(theirs.Page.Locator(".writepage .opened")).ToHaveCountAsync(0);
+
+        await told.Locator("button").ClickAsync();
+        await Assertions.Expect(mine.Page.Locator("#make-pieces")).ToHaveValueAsync("3");
+        await Assertions.Expect(line).ToHaveValueAsync("poppy seed 12 g");
+        await Assertions.Expect(told).ToHaveCountAsync(0);
+        await Typed(mine, "#make-pieces", "4");
+        await Assertions.Expect(mine.Page.Locator("#write-text")).ToHaveValueAsync(new Regex("make: 4 "));
+        await Assertions.Expect(mine.Page.Locator("#write-theirs")).ToHaveCountAsync(0);
+        await Assertions.Expect(theirs.Page.Locator(".writepage .opened")).ToContainTextAsync("pieces 4");
+        Assert.Empty(mine.Troubles);
+        Assert.Empty(theirs.Troubles);
+    }
+
     [Fact(Timeout = Visit.Patience)]
     public async Task RecipeFromNothing_BeginsOnItsSheet_AndGrowsByLinesInWords()
     {

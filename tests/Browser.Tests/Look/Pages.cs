@@ -37,6 +37,7 @@ internal static class Pages
         "/recipes/potato-rolls/kitchens?second=mountain",
         "/recipes/hearth-loaf/kitchens?second=summer&measures=us",
         "/recipes/potato-rolls/states",
+        "/taken-off",
         "/recipes/potato-rolls/sides?right=tin-loaf&kitchen=mountain",
         "/recipes/pilot-ring/sides?left=99999&measures=us",
         "/recipes/potato-rolls/size?pieces=24",

@@ -39,6 +39,20 @@ public class ArrowTests
     public void Engine_KnowsNoRoomOfTheProgram() =>
         Assert.All(Tree.Sources("Doughwright.Engine"), file => Assert.DoesNotContain("Doughwright.App", Tree.Code(file), StringComparison.Ordinal));
 
+    /// <summary>What opens pictures is large and not ours: whoever else needs a picture looked at is given a function.</summary>
+    [Fact]
+    public void PictureLibrary_IsKnownInOneRoom()
+    {
+        Assert.Equal(
+            ["Doughwright.Publishing"],
+            Directory.EnumerateFiles(Tree.PathTo("src"), "*.csproj", SearchOption.AllDirectories)
+                .Where(file => File.ReadAllText(file).Contains("SkiaSharp", StringComparison.Ordinal))
+                .Select(file => Path.GetFileNameWithoutExtension(file)!));
+        var rooms = Tree.Sources().Where(file => Tree.Code(file).Contains("SkiaSharp", StringComparison.Ordinal))
+            .Select(file => string.Join('/', Path.GetRelativePath(Tree.PathTo("src"), file).Split(Path.DirectorySeparatorChar)[..2])).Distinct();
+        Assert.Equal(["Doughwright.Publishing/Pictures"], rooms);
+    }
+
     private static int FloorOf(string room) => Array.FindIndex(Floors, floor => floor.Contains(room));
 
     private static IEnumerable<(string From, string To, string File)> Arrows()

@@ -14,6 +14,7 @@ internal sealed class Question : IEquatable<Question>
 
     public const string Kitchen = "kitchen";
     public const string Air = "air";
+    public const string Start = "start";
     public const string Ingredients = "ingredients";
     public const string Altitude = "altitude";
     public const string Oven = "oven";
@@ -25,7 +26,7 @@ internal sealed class Question : IEquatable<Question>
     public const string Measures = "measures";
 
     /// <summary>Single properties of a kitchen, in the order in which a sentence tells them.</summary>
-    public static IReadOnlyList<string> OfKitchen { get; } = [Air, "start", Ingredients, Altitude, Oven, Tap, Fridge, Proof];
+    public static IReadOnlyList<string> OfKitchen { get; } = [Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof];
 
     /// <summary>Every option that an address may name, in the order in which it is written.</summary>
     public static IReadOnlyList<string> Known { get; } =
@@ -42,6 +43,9 @@ internal sealed class Question : IEquatable<Question>
 
     /// <summary>Whether the address says that the recipe is taken as written, wherever it is made.</summary>
     public bool AsWritten => Has(AsWrittenName);
+
+    /// <summary>Whether the kitchen is another than the one it is named after. The hour at which somebody begins changes nothing about it.</summary>
+    public bool ChangesKitchen => OfKitchen.Any(name => name != Start && Has(name));
 
     /// <summary>Reads the query of an address.</summary>
     /// <param name="query">With or without its question mark.</param>

@@ -21,7 +21,7 @@ internal sealed class QuestionReader(Recipe recipe, string name, ShelfFolder she
     private const string File = "recipe";
 
     /// <summary>What is told together: a dough temperature and what may be warmed for it, air by the clock and when work starts.</summary>
-    private static readonly IReadOnlyList<string>[] Pairs = [[Question.Dough, Question.Free], [Question.Air, "start"]];
+    private static readonly IReadOnlyList<string>[] Pairs = [[Question.Dough, Question.Free], [Question.Air, Question.Start]];
 
     private static readonly string[] Repeatable = ["at", "bowl", "variant", "weighed"];
 

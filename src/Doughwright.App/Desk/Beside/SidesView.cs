@@ -58,7 +58,8 @@ internal sealed record SidesView(
             return voice.Words["sides.alike"];
         }
 
-        var told = changed.Take(MostTold).Select(row => voice.Say("sides.answer.change", ("what", row.What), ("first", row.First.Text), ("second", row.Second.Text)));
+        // A title or a tool is told when nothing else is to be told.
+        var told = changed.OrderByDescending(row => Causes.CanMove(row.Difference.Aspect)).Take(MostTold).Select(row => voice.Say("sides.answer.change", ("what", row.What), ("first", row.First.Text), ("second", row.Second.Text)));
         var total = comes.FirstOrDefault(row => row.Of == "run.total");
         var ready = total is null ? "" : voice.Say(total.IsSame ? "sides.answer.same" : "sides.answer.ready", ("second", total.Second.Text), ("by", total.By));
         return voice.Say("sides.answer", ("changes", voice.List(told)), ("ready", ready))

@@ -72,6 +72,11 @@ internal sealed class CellMaker(Comparison comparison, Voice voice)
             yield return range;
         }
 
+        if (figure.Kind == FigureKind.GoesIn && kitchen.Answer is { Ice: { } ice, Lines: var iced } && iced.Any(line => figure.Of == Request.LineOf(kitchen.MixOfDough?.Component ?? "", line)))
+        {
+            yield return Rich.Say(voice, "compare.iced", ("ice", new Bit(Show.Mass(ice.Likely, voice.Measures), BitKind.Plain, ice.Likely.Grams, $"{side}.solve.0.iceGrams")));
+        }
+
         if (figure.Kind == FigureKind.Minutes && step?.Dial is { } dial)
         {
             yield return new Bit(voice.Say("compare.at-dial", ("dial", voice.Dial(dial.Here))), BitKind.Plain);

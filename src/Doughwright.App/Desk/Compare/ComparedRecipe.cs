@@ -130,7 +130,8 @@ internal sealed class ComparedRecipe
         var asked = taken.Asked;
         var file = asked.Named ?? CompareQuestion.Home;
         var rehearsal = Rehearser.Rehearse(formula, Larder.Shipped, over?.Request ?? asked.Request);
-        return new(taken.Choice, asked.Kitchen.Name is { Length: > 0 } name ? name : file.Length > 0 ? file : words["compare.home-name"], asked, taken.Keep, rehearsal);
+        var name = asked.Kitchen.Name is { Length: > 0 } own ? own : file.Length > 0 ? file : words["compare.home-name"];
+        return new(taken.Choice, asked.Accepted.ChangesKitchen ? new Voice(words, MeasureSystem.Metric).Say("kitchen-changed", ("kitchen", name)) : name, asked, taken.Keep, rehearsal);
     }
 
     /// <summary>A kitchen that can be chosen.</summary>

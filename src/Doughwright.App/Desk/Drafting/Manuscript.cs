@@ -1,13 +1,9 @@
-using Doughwright.App.Commands;
 using Doughwright.App.Desk.Ingredients;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Book.Papers;
 using Doughwright.Engine.Editing;
-using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
-using Doughwright.Engine.Recipes.Checks;
-using Doughwright.Engine.Rehearsals;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
@@ -20,18 +16,17 @@ namespace Doughwright.App.Desk.Drafting;
 internal sealed class Manuscript
 {
     private readonly ShelfFolder shelf;
-    private readonly OpenDrafts drafts;
     private readonly Voice voice;
+    private readonly BookTries tries;
+    private readonly TypedText typedText;
+    private readonly Settling settling;
     private readonly Dictionary<string, RefusedField> refused = [];
-    private Rehearsal? atHome;
-    private IReadOnlyList<Finding>? findings;
-    private Offers? offers;
 
     private Manuscript(RecipeFile file, ShelfFolder shelf, OpenDrafts drafts, Voice voice)
     {
-        (this.shelf, this.drafts, this.voice, File) = (shelf, drafts, voice, file);
-        Take(file);
-        Recall();
+        (this.shelf, this.voice, File, Worked, tries) = (shelf, voice, file, new(file, null, shelf, voice), new(voice));
+        (typedText, settling) = (new(file.Name, drafts, tries), new(file.Name, shelf, drafts, tries, voice));
+        typedText.Recall();
     }
 
     /// <summary>As it is in the book.</summary>
@@ -41,29 +36,28 @@ internal sealed class Manuscript
     public IReadOnlyDictionary<string, RefusedField> Refused => refused;
 
     /// <summary>What another window wrote meanwhile; null when nothing is to be settled.</summary>
-    public Clash? Clash { get; private set; }
+    public Clash? Clash => settling.Clash;
 
     /// <summary>What was typed over the text and is not understood; null when the text is the book's.</summary>
-    public OpenDraft? Draft { get; private set; }
+    public OpenDraft? Draft => typedText.Draft;
 
-    public IReadOnlyList<Finding> DraftFaults { get; private set; } = [];
+    public IReadOnlyList<Finding> DraftFaults => typedText.Faults;
 
-    /// <summary>Rehearsed in the kitchen it was tested in, once for each state; null where there is no recipe.</summary>
-    public Rehearsal? AtHome => atHome ??= File.Formula is { } formula ? Rehearser.Rehearse(formula, Larder.Shipped, Request.Home, lanes: 1) : null;
-
-    /// <summary>Findings of what is written, without those that its author accepts.</summary>
-    public IReadOnlyList<Finding> Findings => findings ??= File is { Recipe: { } recipe, Formula: { } formula }
-        ? FindingList.Judged(File.Text, recipe, File.Findings, RecipeChecks.Of(recipe), formula.Findings).Open
-        : File.Findings;
-
-    /// <summary>What can be done about the findings.</summary>
-    public Offers Offers => offers ??= File.IsWhole ? Offers.Of(Findings, File.Recipe) : Offers.None;
+    /// <summary>What follows from it.</summary>
+    public WorkedOut Worked { get; private set; }
 
     /// <summary>The recipe as if it held every own ingredient of the book that a new line could name; null where there is no recipe.</summary>
     public Recipe? RecipeAtHand => File.Recipe is { } recipe ? OwnEdits.AtHand(recipe, OwnPaper.AtHand(shelf)) : null;
 
     /// <summary>What happened that no field is the place for.</summary>
-    public string? Said { get; private set; }
+    public string? Said
+    {
+        get => tries.Said;
+        private set => tries.Said = value;
+    }
+
+    /// <summary>What another window did since this one last showed the recipe; null for nothing.</summary>
+    public Elsewhere? Elsewhere { get; private set; }
 
     /// <summary>Null when the book has no recipe of this name.</summary>
     public static Manuscript? Open(string name, ShelfFolder shelf, OpenDrafts drafts, Voice voice) =>
@@ -101,7 +95,7 @@ internal sealed class Manuscript
         }
 
         var draft = new OpenDraft(Draft?.From ?? File.Paper.State, text);
-        Hold(draft);
+        typedText.Hold(draft);
         if (DraftFaults.Count == 0)
         {
             Write(text, TextDifference.Words(File.Text, text, voice), draft.From, TextField, text);
@@ -116,7 +110,7 @@ internal sealed class Manuscript
     public void Mend(string way)
     {
         Said = null;
-        if (Offers.All.FirstOrDefault(offer => offer.Id == way) is not { } remedy)
+        if (Worked.Offers.All.FirstOrDefault(offer => offer.Id == way) is not { } remedy)
         {
             Said = voice.Words["write.way-gone"];
             return;
@@ -140,6 +134,22 @@ internal sealed class Manuscript
     /// <summary>Lets go of what was typed over the text; the last good text is shown again.</summary>
     public void PutBack() => Forget();
 
+    /// <summary>Looks whether the recipe is still as this window shows it.</summary>
+    /// <returns>Whether there is something else to say of it.</returns>
+    public bool Look()
+    {
+        var before = Elsewhere;
+        Elsewhere = Elsewhere.Of(File, shelf, voice);
+        return Elsewhere != before;
+    }
+
+    /// <summary>Shows the recipe as another window has written it. What is typed here and not written down stays.</summary>
+    public void ShowOther()
+    {
+        Said = null;
+        Reload();
+    }
+
     public void Undo() => Step(shelf.RecipeTexts.Undo);
 
     public void Redo() => Step(shelf.RecipeTexts.Redo);
@@ -147,67 +157,89 @@ internal sealed class Manuscript
     /// <summary>Takes what was written meanwhile. What was done here is a state too, a step forward from it.</summary>
     public void TakeOther()
     {
-        if (Clash is not { } clash)
+        Said = null;
+        if (Clash is { Other: { } other } clash && settling.Aside(clash, other))
         {
-            return;
+            Settle(clash);
         }
-
-        if (clash.Other is { } other && !Aside(clash, other))
-        {
-            return;
-        }
-
-        if (clash.Field == TextField)
-        {
-            Forget();
-        }
-
-        Clash = null;
-        Reload();
     }
-
-    /// <summary>Writes what was done here and steps back from it, so that it can be done again.</summary>
-    private bool Aside(Clash clash, Paper other) =>
-        Tried(() => shelf.RecipeTexts.Write(File.Name, other.State, clash.Mine, voice.Say("did.mine-over", ("did", clash.MyDeed))), out var answer)
-        && (answer is not WriteAnswer.Written written || Tried(() => shelf.RecipeTexts.Undo(File.Name, written.State), out _));
 
     /// <summary>Writes what was done here over what was written meanwhile, which stays a step back.</summary>
     public void TakeMine()
     {
-        if (Clash is { Other: { } other } clash)
+        Said = null;
+        if (Clash is { Other: { } other } clash && settling.Written(clash, other.State, Settling.Over(clash, voice)) is not null)
         {
-            Clash = null;
-            Write(clash.Mine, voice.Say("did.mine-over", ("did", clash.MyDeed)), other.State, clash.Field, clash.Mine);
+            Settle(clash);
         }
     }
 
     /// <summary>Makes a recipe of its own of what was written meanwhile, and goes on with what was done here.</summary>
     public void KeepBoth()
     {
-        if (Clash is not { Other: not null } clash)
+        if (Clash is { Other: not null } clash && settling.GrowOther(clash) is { } name)
+        {
+            TakeMine();
+            Said = $"{voice.Say("write.kept-both", ("name", name))} {Said}".Trim();
+        }
+    }
+
+    /// <summary>Makes a recipe of its own of what was done here: the one that it was done to was taken off the shelf.</summary>
+    /// <returns>Its name in the book; null when it could not be laid there.</returns>
+    public string? OnItsOwn()
+    {
+        Said = null;
+        if (Clash is not { Other: null } clash || settling.GrowMine(clash) is not { } name)
+        {
+            return null;
+        }
+
+        Settle(clash);
+        return name;
+    }
+
+    /// <summary>Puts the recipe back on the shelf, and writes down what was done here.</summary>
+    public void BackOnShelf()
+    {
+        Said = null;
+        if (!tries.Do(() => shelf.RecipeTexts.PutBack(File.Name)))
         {
             return;
         }
 
-        var title = RecipeText.Read(clash.OtherText).Recipe?.Title ?? File.Name;
-        var grown = voice.Say("write.grown-title", ("title", title));
-        var text = Editor.Carry(clash.OtherText, recipe => RecipeEdits.Title(recipe, grown)) is EditedText.Changed named ? named.Text : clash.OtherText;
-        string? name = null;
-        if (!Tried(() => name = shelf.RecipeTexts.Lay(TextNames.Of(grown, "recipe"), text, voice.Say("book.grown", ("title", title)), clash.From)))
+        if (Clash is not { Other: null } clash)
         {
-            return;
+            Reload();
+        }
+        else if (settling.Written(clash, clash.From, clash.MyDeed) is not null)
+        {
+            Settle(clash);
+        }
+    }
+
+    private void Settle(Clash clash)
+    {
+        settling.End();
+        refused.Remove(clash.Field);
+        if (clash.Field == TextField)
+        {
+            Forget();
         }
 
-        TakeMine();
-        Said = voice.Say("write.kept-both", ("name", name ?? ""));
+        Reload();
     }
 
     private void Step(Func<string, long, WriteAnswer> step)
     {
         Said = null;
-        if (Tried(() => step(File.Name, File.Paper.State), out var answer) && answer is WriteAnswer.Meanwhile or WriteAnswer.NoPaper)
+        if (tries.Do(() => step(File.Name, File.Paper.State), out var answer))
         {
-            Said = voice.Words["write.step-meanwhile"];
+            Said = answer switch
+            {
+                WriteAnswer.Meanwhile => voice.Say("write.step-meanwhile", ("name", File.Name)),
+                WriteAnswer.NoPaper => voice.Say("write.step-gone", ("name", File.Name)),
+                _ => null,
+            };
         }
 
         Reload();
@@ -216,7 +248,7 @@ internal sealed class Manuscript
     /// <returns>Whether it is in the book now.</returns>
     private bool Write(string text, string did, long from, string field, string typed)
     {
-        if (!Tried(() => shelf.RecipeTexts.Write(File.Name, from, text, did), out var answer))
+        if (!tries.Do(() => shelf.RecipeTexts.Write(File.Name, from, text, did), out var answer))
         {
             refused[field] = new(typed, [$"{Said} {voice.Words["write.not-written-way"]}"]);
             return false;
@@ -225,10 +257,10 @@ internal sealed class Manuscript
         switch (answer)
         {
             case WriteAnswer.Meanwhile other:
-                Clash = new(field, text, did, from, shelf.RecipeTexts.Find(File.Name), other.Text);
+                settling.Begin(new(field, text, did, from, shelf.RecipeTexts.Find(File.Name), other.Text));
                 return false;
             case WriteAnswer.NoPaper:
-                Clash = new(field, text, did, from, null, "");
+                settling.Begin(new(field, text, did, from, null, ""));
                 return false;
             default:
                 if (field == TextField)
@@ -241,76 +273,18 @@ internal sealed class Manuscript
         }
     }
 
-    private bool Tried(Func<WriteAnswer> write, out WriteAnswer? answer)
-    {
-        WriteAnswer? got = null;
-        var done = Tried(() => got = write());
-        answer = got;
-        return done;
-    }
-
-    private bool Tried(Action write)
-    {
-        try
-        {
-            write();
-            return true;
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            Said = voice.Say("write.not-written", ("reason", problem.Message));
-            return false;
-        }
-    }
-
     private void Reload()
     {
         if (RecipeFile.Read(File.Name, shelf) is { } file)
         {
-            Take(file);
+            (File, Worked, Elsewhere) = (file, new(file, File, shelf, voice), null);
+            typedText.Judge();
         }
-    }
-
-    private void Take(RecipeFile file)
-    {
-        (File, atHome, findings, offers) = (file, null, null, null);
-        if (Draft is { } own)
-        {
-            Judge(own);
-        }
-    }
-
-    /// <summary>What was typed before this window, and not taken.</summary>
-    private void Recall()
-    {
-        OpenDraft? draft = null;
-        if (Tried(() => draft = drafts.Of(File.Name)) && draft is not null)
-        {
-            Judge(draft);
-        }
-    }
-
-    private void Hold(OpenDraft draft)
-    {
-        Tried(() => drafts.Keep(File.Name, draft));
-        Judge(draft);
-    }
-
-    private void Judge(OpenDraft draft)
-    {
-        Draft = draft;
-        var reading = RecipeText.Read(draft.Text);
-        DraftFaults = reading.Understood && reading.Recipe is not null ? [] : [.. reading.Findings.Where(finding => finding.NotUnderstood || finding.Grade == Grade.Error)];
     }
 
     private void Forget()
     {
-        if (Draft is { } draft)
-        {
-            Tried(() => drafts.Drop(File.Name, draft));
-        }
-
-        (Draft, DraftFaults) = (null, []);
+        typedText.Forget();
         refused.Remove(TextField);
     }
 }

@@ -39,7 +39,7 @@ public sealed class Pen
     internal Recipe? RecipeAtHand => manuscript.RecipeAtHand;
 
     /// <summary>The recipe rehearsed at home; null where its text is not understood.</summary>
-    internal Rehearsal? AtHome => manuscript.AtHome;
+    internal Rehearsal? AtHome => manuscript.Worked.AtHome;
 
     /// <summary>Whether the book holds a photo of this name.</summary>
     public bool HasPhoto(string name) => hasPhoto(name);

@@ -1,8 +1,11 @@
+using Doughwright.App.Commands;
+using Doughwright.App.Desk.Asking;
 using Doughwright.App.Desk.Photos;
 using Doughwright.App.Desk.Preview;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Desk.TheBook;
 using Doughwright.Book;
+using Doughwright.Book.Opening;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -80,31 +83,38 @@ internal static class DeskFiles
         await context.Response.Body.WriteAsync(photo.Bytes, context.RequestAborted);
     }
 
-    /// <summary>The whole book as plain files in an archive.</summary>
+    /// <summary>The whole book as plain files in an archive. What keeps it from being written is told on the page that asks for it.</summary>
     private static async Task BookWrittenOut(HttpContext context)
     {
-        var folder = Directory.CreateTempSubdirectory();
         try
         {
-            var archive = Path.Join(folder.FullName, "book.zip");
-            var (path, clock) = (ShelfOf(context).Book.Path, context.RequestServices.GetRequiredService<TimeProvider>());
-            await Task.Run(
-                () =>
-                {
-                    // A book of its own to read from: what is typed meanwhile does not wait for the archive.
-                    using var book = AuthorsBook.OpenToRead(path, clock);
-                    book.Export(archive);
-                },
-                context.RequestAborted);
-            context.Response.ContentType = "application/zip";
-            context.Response.Headers.CacheControl = "no-store";
-            NameFile(context.Response, FormattableString.Invariant($"doughwright-{context.RequestServices.GetRequiredService<ShelfClock>().Now:yyyy-MM-dd}.zip"));
-            await context.Response.SendFileAsync(archive, context.RequestAborted);
+            await WriteOut(context);
         }
-        finally
+        catch (BookException problem) when (!context.Response.HasStarted)
         {
-            folder.Delete(recursive: true);
+            var faults = new Faults(new(WordsOf(context), MeasureNames.Of(context.Request.Query[Question.Measures])));
+            BookFaults.Add(problem, faults);
+            context.Response.Redirect(ShelfAddress.InMeasures(BookAddresses.Refused(context.RequestServices.GetRequiredService<LastRefusals>().Add(faults.All)), faults.Voice));
         }
+    }
+
+    private static async Task WriteOut(HttpContext context)
+    {
+        using var folder = TempFolder.Make();
+        var archive = folder.File("book.zip");
+        var (path, clock) = (ShelfOf(context).Book.Path, context.RequestServices.GetRequiredService<TimeProvider>());
+        await Task.Run(
+            () =>
+            {
+                // A book of its own to read from: what is typed meanwhile does not wait for the archive.
+                using var book = AuthorsBook.OpenToRead(path, clock);
+                book.Export(archive);
+            },
+            context.RequestAborted);
+        context.Response.ContentType = "application/zip";
+        context.Response.Headers.CacheControl = "no-store";
+        NameFile(context.Response, FormattableString.Invariant($"doughwright-{context.RequestServices.GetRequiredService<ShelfClock>().Now:yyyy-MM-dd}.zip"));
+        await context.Response.SendFileAsync(archive, context.RequestAborted);
     }
 
     private static void AnswerHeadersOf(HttpContext context, string policy) => Hosting.AnswerHeaders.AllowInside(context, policy);

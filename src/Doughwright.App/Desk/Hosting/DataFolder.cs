@@ -15,6 +15,9 @@ internal sealed class DataFolder(string root)
     /// <summary>Texts that were typed and are not understood yet.</summary>
     public string Drafts => Path.Join(root, "drafts");
 
+    /// <summary>List of what could not be laid into the book when it was made.</summary>
+    public string Left => Path.Join(root, "left.txt");
+
     /// <summary>Results that can be computed again at any time.</summary>
     public string Kept => Path.Join(root, "kept");
 

@@ -7,6 +7,7 @@ using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Recipes;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.App.Desk.TheBook;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
@@ -92,6 +93,7 @@ internal static class DeskHost
         services.AddSingleton<KeptBakes>();
         services.AddSingleton(new OpenDrafts(shelf.Folder.Drafts));
         services.AddSingleton<UsedIn>();
+        services.AddSingleton<LastRefusals>();
         services.AddHttpContextAccessor();
         services.AddScoped<Speaker>();
         services.AddScoped<RecipeDesk>();

@@ -24,6 +24,6 @@ public sealed partial class IngredientPage : DeskPage
             return;
         }
 
-        View = IngredientView.Of(row, Larder.Shipped, UsedIn.Of(row.Id), Voice);
+        View = IngredientView.Of(row, UsedIn, Voice);
     }
 }

@@ -1,9 +1,6 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.States;
-using Doughwright.App.Text;
-using Doughwright.Engine.Ingredients;
-using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.WebUtilities;
 
@@ -47,16 +44,7 @@ public sealed partial class OwnPage : DeskPage
             return;
         }
 
-        var row = own.Ingredient;
-        View = new(
-            LarderWords.Capital(row.Name),
-            Voice.Say("larder-role", ("role", Voice.Member(row.Role))),
-            CompositionRow.All(row.Composition, Voice),
-            Voice.Words[own.Lot is null && own.Absorption is null ? "larder.own-to-know" : "larder.own-lot-to-know"],
-            OwnFacts.All(own, Larder.Shipped, Voice),
-            OwnFacts.From(own, Voice),
-            [],
-            UseRow.All(UsedIn.Of(row.Id), Voice));
+        View = IngredientView.Of(own, UsedIn, Voice);
         Otherwise = [.. Holding.Otherwise(own, UsedIn).Select(holding => OtherwiseRow.Of(holding, own, Voice))];
     }
 

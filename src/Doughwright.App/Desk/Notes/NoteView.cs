@@ -18,7 +18,7 @@ namespace Doughwright.App.Desk.Notes;
 
 /// <summary>A note on its own page, in finished words.</summary>
 /// <param name="Stamp">The state that it is in.</param>
-/// <param name="Undo">What one step back takes back; null where there is none.</param>
+/// <param name="Undo">What comes back by one step back; null where there is none.</param>
 /// <param name="Choices">Recipes whose values can stand in it.</param>
 /// <param name="At">At which step of the recipe it is read; empty for none.</param>
 /// <param name="Told">How it reads there; null where no recipe is understood.</param>
@@ -63,7 +63,7 @@ internal sealed record NoteView(
             text,
             paper.State.ToString(CultureInfo.InvariantCulture),
             NoteAddress.Of(name),
-            paper.Undo is { } undo ? voice.Say("notes.undo", ("did", undo)) : null,
+            BackWords.Undo(shelf.Book, paper, voice),
             paper.Redo is { } redo ? voice.Say("notes.redo", ("did", redo)) : null,
             [.. reading.Findings.Select(finding => NoteFinding.Of(finding, voice))],
             [.. uses.Select(use => new UseView(use.Title, "/recipes/" + Uri.EscapeDataString(use.Recipe), use.StepName, NoteAddress.Of(name, use.Recipe, use.Step)))],

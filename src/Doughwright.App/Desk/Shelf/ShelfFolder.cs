@@ -11,9 +11,9 @@ internal sealed class ShelfFolder : IDisposable
 {
     private const string NoteEnding = ".md";
 
-    private ShelfFolder(DataFolder folder, AuthorsBook book, IReadOnlyList<ShelfText> notTaken)
+    private ShelfFolder(DataFolder folder, AuthorsBook book, LeftTexts left)
     {
-        (Folder, Book, NotTaken) = (folder, book, notTaken);
+        (Folder, Book, Left) = (folder, book, left);
         RecipeTexts = new(book, PaperSort.Recipe);
         KitchenTexts = new(book, PaperSort.Kitchen);
         NoteTexts = new(book, PaperSort.Note);
@@ -36,8 +36,8 @@ internal sealed class ShelfFolder : IDisposable
 
     public BookTexts IngredientTexts { get; }
 
-    /// <summary>What lay in the folder when the book was made just now, and could not be laid into it.</summary>
-    public IReadOnlyList<ShelfText> NotTaken { get; }
+    /// <summary>What lay in the folder when the book was made, and could not be laid into it.</summary>
+    public LeftTexts Left { get; }
 
     /// <summary>Names of the recipes, in order.</summary>
     public IReadOnlyList<string> Recipes => RecipeTexts.Names();
@@ -56,23 +56,36 @@ internal sealed class ShelfFolder : IDisposable
         var book = AuthorsBook.Open(folder.Book, clock);
         try
         {
-            var (recipes, kitchens) = (LaidTexts.Of(folder.Recipes, "recipes/"), LaidTexts.Of(folder.Kitchens, "kitchens/"));
-            // The demo notes belong to the demo recipes: an author's own recipes link to none of them.
-            var notes = Directory.Exists(folder.Recipes) ? [] : LaidTexts.Shipping("notes/", NoteEnding);
-            var isNew = book.Papers.Fill(
-                [
-                    .. recipes.Texts.Select(text => (PaperSort.Recipe, text.Name, text.Text)),
-                    .. kitchens.Texts.Select(text => (PaperSort.Kitchen, text.Name, text.Text)),
-                    .. notes.Select(text => (PaperSort.Note, text.Name, text.Text)),
-                ],
-                words["book.laid"]);
-            return new(folder, book, isNew ? [.. recipes.NotTaken, .. kitchens.NotTaken] : []);
+            var left = new LeftTexts(folder);
+            if (book.Size().Papers == 0)
+            {
+                var older = OlderFolder.Of(folder, words);
+                // First what is left: nothing else would tell of it once the book is filled.
+                left.Keep(older.Left);
+                book.Papers.Fill([.. older.Papers, .. Shipped(folder, words["book.laid"])]);
+            }
+
+            return new(folder, book, left);
         }
         catch
         {
             book.Dispose();
             throw;
         }
+    }
+
+    /// <summary>The demo texts, where the folder has none of its own. The demo notes belong to the demo recipes: an author's own recipes link to none of them.</summary>
+    private static IEnumerable<FirstPaper> Shipped(DataFolder folder, string did)
+    {
+        IEnumerable<FirstPaper> Without(string own, PaperSort sort, string shipped, string ending) => Directory.Exists(own)
+            ? []
+            : LaidTexts.Shipping(shipped, ending).Select(text => new FirstPaper(sort, text.Name, [new(text.Text, did)]));
+        return
+        [
+            .. Without(folder.Recipes, PaperSort.Recipe, "recipes/", TextNames.Ending),
+            .. Without(folder.Kitchens, PaperSort.Kitchen, "kitchens/", TextNames.Ending),
+            .. Without(folder.Recipes, PaperSort.Note, "notes/", NoteEnding),
+        ];
     }
 
     /// <summary>The bytes of a recipe; null when none has this name.</summary>

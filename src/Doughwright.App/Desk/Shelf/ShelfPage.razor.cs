@@ -62,6 +62,9 @@ public sealed partial class ShelfPage
 
     private IReadOnlyList<UnreadKitchen> Unread { get; set; } = [];
 
+    /// <summary>How many recipes were taken off the shelf.</summary>
+    private int TakenOff { get; set; }
+
     private string FolderWords => Voice.Say("shelf.folder", ("file", Folder.Book.Path));
 
     protected override async Task OnInitializedAsync()
@@ -79,6 +82,7 @@ public sealed partial class ShelfPage
             return;
         }
 
+        TakenOff = Folder.RecipeTexts.TakenAway().Count;
         var all = Folder.Recipes.Count;
         Facts = all == 1 ? Voice.Words["shelf.recipe"] : Voice.Say("shelf.recipes", ("count", all));
         var here = QueryHelpers.AddQueryString("", ShelfAsked.Given(query, ShelfAddress.MeasuresOf(Voice)));

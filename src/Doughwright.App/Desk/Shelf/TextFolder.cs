@@ -1,7 +1,8 @@
 namespace Doughwright.App.Desk.Shelf;
 
 /// <summary>A folder with texts of one sort. Whatever else lies in it, reading it does not fail on that.</summary>
-internal sealed class TextFolder(string path)
+/// <param name="ending">Of the texts' names.</param>
+internal sealed class TextFolder(string path, string ending = TextNames.Ending)
 {
     /// <summary>Bytes of the largest text that is read or laid down: 1 MiB.</summary>
     public const int LargestText = 1024 * 1024;
@@ -14,7 +15,7 @@ internal sealed class TextFolder(string path)
     /// <exception cref="IOException">The folder cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">Like it.</exception>
     public IReadOnlyList<ShelfText> Texts() => Directory.Exists(path)
-        ? [.. new DirectoryInfo(path).EnumerateFileSystemInfos("*" + TextNames.Ending, Everything).Select(Look).OrderBy(text => text.Name, StringComparer.Ordinal)]
+        ? [.. new DirectoryInfo(path).EnumerateFileSystemInfos("*" + ending, Everything).Select(Look).OrderBy(text => text.Name, StringComparer.Ordinal)]
         : [];
 
     /// <summary>Names of what can be read; none when the folder itself cannot.</summary>
@@ -37,11 +38,11 @@ internal sealed class TextFolder(string path)
     public byte[]? Read(ShelfText listed) => listed.Trouble is null ? ReadFile(FileOf(listed.Name)) : null;
 
     /// <summary>The file of a name that came from this folder.</summary>
-    public string FileOf(string name) => System.IO.Path.Join(path, name + TextNames.Ending);
+    public string FileOf(string name) => System.IO.Path.Join(path, name + ending);
 
-    private static ShelfText Look(FileSystemInfo file)
+    private ShelfText Look(FileSystemInfo file)
     {
-        var name = file.Name[..^TextNames.Ending.Length];
+        var name = file.Name[..^ending.Length];
         return new(name, TroubleOf(file, name));
     }
 

@@ -87,14 +87,28 @@ public sealed partial class StatesPage
         Carry(faults => states!.BringBack(RecipeStates.Number(form["shown"]), RecipeStates.Number(form["state"]), faults));
     }
 
-    private void Carry(Func<Faults, bool> deed)
+    private void TakeOff() => Carry(
+        faults =>
+        {
+            if (Folder.RecipeTexts.TakeAway(Recipe))
+            {
+                return true;
+            }
+
+            faults.Add("standing-gone", ("name", Recipe));
+            return false;
+        },
+        TakenOffPage.Of(Recipe));
+
+    /// <param name="after">Where the browser looks once it is done; null for this page.</param>
+    private void Carry(Func<Faults, bool> deed, string? after = null)
     {
         var faults = new Faults(Voice);
         try
         {
             if (deed(faults))
             {
-                SeeThere(Action);
+                SeeThere(after is null ? Action : Speaker.To(after));
                 return;
             }
         }

@@ -1,4 +1,5 @@
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Desk.States;
 using Doughwright.App.Text;
 using Doughwright.Book;
@@ -12,6 +13,7 @@ namespace Doughwright.App.Desk.TheBook;
 public sealed partial class BookPage
 {
     private const string Look = "look";
+    private const string LeftName = "left";
 
     [Inject]
     private TimeProvider Clock { get; set; } = null!;
@@ -24,9 +26,18 @@ public sealed partial class BookPage
     [SupplyParameterFromQuery]
     private string? Made { get; set; }
 
+    /// <summary>By which something is told that was refused where a file was asked for.</summary>
+    [SupplyParameterFromQuery]
+    private string? Refused { get; set; }
+
+    [Inject]
+    private LastRefusals Refusals { get; set; } = null!;
+
     private string Holds { get; set; } = "";
 
     private IReadOnlyList<CopyRow> Copies { get; set; } = [];
+
+    private IReadOnlyList<LeftText> Left { get; set; } = [];
 
     private string Copied { get; set; } = "";
 
@@ -41,6 +52,7 @@ public sealed partial class BookPage
 
     protected override async Task OnInitializedAsync()
     {
+        Faults = Refusals.Of(Refused);
         if (HttpMethods.IsGet(Context.Request.Method) && Looked is not null)
         {
             await Carefully(() => Said = BookSaid.Of(BookCommand.Verified(Folder.Book.Path), Voice));
@@ -54,11 +66,30 @@ public sealed partial class BookPage
         var (size, days) = (Folder.Book.Size(), new StateDays(Clock, Voice));
         Holds = Voice.Say("book-holds", ("papers", size.Papers), ("states", size.States), ("kept", size.Kept), ("photos", size.Photos));
         Copies = [.. AuthorsBook.CopiesOf(Folder.Book.Path).Select(copy => new CopyRow(days.DayAndTime(copy.At), Path.GetFileName(copy.Path)))];
+        Left = Folder.Left.All();
         Copied = Made is not null && Copies.Any(copy => copy.File == Made) ? Voice.Say("thebook.copied", ("file", Made)) : "";
     }
 
     private Task Copy() => Carefully(() =>
         SeeThere(Speaker.To($"{BookAddresses.Page}?made={Uri.EscapeDataString(Path.GetFileName(AuthorsBook.BackUp(Folder.Book.Path, null, Clock)))}")));
+
+    private async Task Forget()
+    {
+        var file = (await Form())[LeftName].ToString();
+        await Carefully(faults =>
+        {
+            if (Folder.Left.Forget(file))
+            {
+                SeeThere(Speaker.To(BookAddresses.Page));
+            }
+            else
+            {
+                faults.Add("thebook-left-gone", ("file", file));
+            }
+
+            return Task.CompletedTask;
+        });
+    }
 
     private async Task TakeIn()
     {
@@ -70,44 +101,36 @@ public sealed partial class BookPage
             return;
         }
 
-        // The archive is looked at where it lies, under the ending by which it is known as one, in a folder that nobody else reads.
-        var folder = Directory.CreateTempSubdirectory();
-        var beside = Path.Join(folder.FullName, "taken-in.zip");
-        try
+        await Carefully(async faults =>
         {
-            await using (var file = new FileStream(beside, FileMode.CreateNew))
+            // The archive is looked at where it lies, under the ending by which it is known as one, in a folder that nobody else reads.
+            using var folder = TempFolder.Make();
+            var beside = await folder.Put("taken-in.zip", stream => archive.CopyToAsync(stream, Context.RequestAborted));
+            if (BookCommand.TakenIn(Folder.Book, beside, Path.GetFileName(archive.FileName), faults) is { } done)
             {
-                await archive.CopyToAsync(file, Context.RequestAborted);
+                Said = BookSaid.Of(done, Voice);
             }
-
-            await Carefully(faults =>
-            {
-                if (BookCommand.TakenIn(Folder.Book, beside, Path.GetFileName(archive.FileName), faults) is { } done)
-                {
-                    Said = BookSaid.Of(done, Voice);
-                }
-            });
-            await Carefully(Lay);
-        }
-        finally
-        {
-            folder.Delete(recursive: true);
-        }
+        });
+        await Carefully(Lay);
     }
 
-    private Task Carefully(Action work) => Carefully(_ => work());
+    private Task Carefully(Action work) => Carefully(_ =>
+    {
+        work();
+        return Task.CompletedTask;
+    });
 
     /// <summary>Does what may be long beside the desk, and tells what the book could not do.</summary>
-    private async Task Carefully(Action<Faults> work)
+    private async Task Carefully(Func<Faults, Task> work)
     {
         var faults = new Faults(Voice);
         try
         {
             await Task.Run(() => work(faults), Context.RequestAborted);
         }
-        catch (BookException problem)
+        catch (Exception problem) when (BookException.Of(problem, Folder.Folder.Root) is { } told)
         {
-            BookFaults.Add(problem, faults);
+            BookFaults.Add(told, faults);
         }
 
         if (faults.Any)
@@ -118,7 +141,7 @@ public sealed partial class BookPage
 
     private void Refuse(Faults faults)
     {
-        Faults = faults.All;
+        Faults = [.. Faults.Union(faults.All)];
         Refuse();
     }
 }

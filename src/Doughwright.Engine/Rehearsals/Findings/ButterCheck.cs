@@ -11,6 +11,9 @@ internal static class ButterCheck
     /// <summary>From here soft butter oils out. Source: butter-states.</summary>
     private static readonly Temperature OilsOut = Temperature.FromCelsius(28);
 
+    /// <summary>Out of the fridge it only comes nearly as warm as the room.</summary>
+    private static bool Stands(Line line) => line.Warmth.Kind == WarmthKind.AsTheRoom;
+
     public static IEnumerable<Finding> Of(RunResult run)
     {
         foreach (var step in run.Graph.Steps.Where(step => step.Kind == StepKind.Mix))
@@ -23,7 +26,8 @@ internal static class ButterCheck
                 }
 
                 var warmth = Temperature.FromCelsius(run.Stage.WarmthOf(step.Component, line.Source));
-                if (warmth < ButterStates.Softens || warmth > OilsOut)
+                var softens = Stands(line.Source) ? ButterStates.Softens + TakeOutStep.Nearly : ButterStates.Softens;
+                if (warmth < softens || warmth > OilsOut)
                 {
                     yield return StepFindings.About(
                         step,

@@ -10,6 +10,9 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// </summary>
 internal static class TakeOutStep
 {
+    /// <summary>What comes so near to the room is told to be as warm as it gets.</summary>
+    public static TemperatureDelta Nearly { get; } = TemperatureDelta.FromKelvins(1);
+
     /// <summary>Whether butter left standing in this room becomes soft and stays in shape.</summary>
     public static bool Suits(Kitchen kitchen) =>
         SoftIn(kitchen) >= ButterStates.Softens && kitchen.Air.At(Duration.Zero) <= ButterStates.CreamsTo + TemperatureDelta.FromKelvins(3);
@@ -17,7 +20,7 @@ internal static class TakeOutStep
     /// <summary>Warm enough to be creamed, or nearly as warm as a cooler room.</summary>
     private static Temperature SoftIn(Kitchen kitchen)
     {
-        var nearly = kitchen.Air.At(Duration.Zero) - TemperatureDelta.FromKelvins(1);
+        var nearly = kitchen.Air.At(Duration.Zero) - Nearly;
         return nearly < ButterStates.CreamsFrom ? nearly : ButterStates.CreamsFrom;
     }
 

@@ -24,35 +24,47 @@ internal sealed record PhotoFile(byte[] Bytes, int Width, int Height)
     /// <returns>Null with a reason when it is not taken.</returns>
     public static PhotoFile? Read(byte[] file, out PhotoFault fault, int longest = LongSide)
     {
+        var (looked, photo) = Opened(file, codec => Decoded(codec, longest) is { } picture ? Upright(picture, codec.EncodedOrigin, longest) : null);
+        fault = looked.Fault.GetValueOrDefault();
+        return photo;
+    }
+
+    /// <summary>Looks whether a file would be taken: it is decoded to its end, as small as its form allows, and nothing is made of it.</summary>
+    public static PhotoLooked Look(byte[] file) => Opened(file, codec =>
+    {
+        using var picture = Decoded(codec, 1);
+        return picture is null ? null : codec;
+    }).Looked;
+
+    /// <param name="make">What is made of it; null when it cannot be read to its end.</param>
+    private static (PhotoLooked Looked, T? Made) Opened<T>(byte[] file, Func<SKCodec, T?> make) where T : class
+    {
         if (file.Length > MostBytes)
         {
-            fault = PhotoFault.TooLarge;
-            return null;
+            return (new(PhotoFault.TooLarge), null);
         }
 
         if (KindOf(file) is not { } kind)
         {
-            fault = IsMarkup(file) ? PhotoFault.Drawing : PhotoFault.OtherKind;
-            return null;
+            return (new(IsMarkup(file) ? PhotoFault.Drawing : PhotoFault.OtherKind), null);
         }
 
         using var data = SKData.CreateCopy(file);
         using var codec = SKCodec.Create(data);
         if (codec is null || codec.EncodedFormat != kind || codec.Info.Width < 1 || codec.Info.Height < 1)
         {
-            fault = PhotoFault.Damaged;
-            return null;
+            return (new(PhotoFault.Damaged), null);
         }
 
+        var (width, height) = (codec.Info.Width, codec.Info.Height);
         // The head alone says how large it is; nothing is decoded before this.
-        if ((long)codec.Info.Width * codec.Info.Height > MostPixels)
+        if ((long)width * height > MostPixels)
         {
-            fault = PhotoFault.TooManyPixels;
-            return null;
+            return (new(PhotoFault.TooManyPixels, width, height), null);
         }
 
-        fault = PhotoFault.Damaged;
-        return Decoded(codec, longest) is { } picture ? Upright(picture, codec.EncodedOrigin, longest) : null;
+        var made = make(codec);
+        return (new(made is null ? PhotoFault.Damaged : null, width, height), made);
     }
 
     /// <summary>Null when the file ends early or cannot be read.</summary>

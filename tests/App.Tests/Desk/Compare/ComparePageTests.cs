@@ -94,6 +94,27 @@ public partial class ComparePageTests
         Assert.Equal(["--kitchen", "mountain", "--air", "18C", "--dough", "25C", "--free", "potato"], ComparedDesk.CommandLines(await desk.Page("potato-rolls", "?kitchen=mountain&air=18C&dough=25C&free=potato"))[1][2..]);
     }
 
+    /// <summary>A kitchen that is changed is not the one whose name it has, and the page says so wherever it names it.</summary>
+    [Fact]
+    public async Task ChangedKitchen_IsNotCalledAsTheOneItWas()
+    {
+        await using var desk = await ComparedDesk.Open();
+        var page = await desk.Page("potato-rolls", "?first=mountain&second=mountain&air=30C");
+        Assert.Contains("Kestrel cottage, heated, changed", ComparedDesk.Answer(page), StringComparison.Ordinal);
+        // The hour at which one begins is no change of it.
+        Assert.DoesNotContain(", changed", await desk.Page("potato-rolls", "?first=mountain&second=mountain&start=22:00"), StringComparison.Ordinal);
+    }
+
+    /// <summary>Part of the water goes in as ice: the answer says so, and so does its row.</summary>
+    [Fact]
+    public async Task IceThatIsAskedFor_StandsInItsRow()
+    {
+        await using var desk = await ComparedDesk.Open();
+        var page = (await desk.Page("hearth-loaf", "?second=summer")).Replace("&#xA0;", " ", StringComparison.Ordinal).Replace('\u00a0', ' ');
+        Assert.Matches(@"of the water as ice", ComparedDesk.Answer(page));
+        Assert.Matches(@"<td>.*of it as ice.*</td>", page);
+    }
+
     [Fact]
     public async Task WhatIsRefused_IsSaid_AndTheRestIsUsed()
     {

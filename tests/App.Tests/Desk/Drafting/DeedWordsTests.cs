@@ -29,6 +29,13 @@ public partial class DeedWordsTests
         "butter 50 g to 60 g",
         DeedWords.Of(new Deed("line-amount", new Dictionary<string, object> { ["line"] = "butter", ["from"] = "50 g", ["to"] = "60 g" }), Voice));
 
+    [Theory]
+    [InlineData("where", "fridge", "Bulk: where in the fridge")]
+    [InlineData("way", "food processor", "Bulk: how in a food processor")]
+    [InlineData("hands", "8 min", "Bulk: hands 8 min")]
+    public void DeedOfAStep_IsSaidInTheWordsOfTheSheet(string key, string typed, string said) => Assert.Equal(
+        said, DeedWords.Of(new Deed("step-said", new Dictionary<string, object> { ["step"] = "Bulk", ["what"] = key, ["to"] = typed }), Voice));
+
     [GeneratedRegex("""Deed\.Of\(\s*[^"]*?"(?<one>[a-z-]+)"(?:\s*:\s*"(?<other>[a-z-]+)")?""")]
     private static partial Regex Made();
 }

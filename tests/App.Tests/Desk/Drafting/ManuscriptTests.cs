@@ -6,7 +6,7 @@ using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Desk.Drafting;
 
-/// <summary>What is taken is in the book at once; what is not stays in its field; two windows lose nothing of each other.</summary>
+/// <summary>What is taken is in the book at once; what is not stays in its field.</summary>
 public sealed class ManuscriptTests : IDisposable
 {
     private const string Rolls = "potato-rolls";
@@ -61,35 +61,6 @@ public sealed class ManuscriptTests : IDisposable
     }
 
     [Fact]
-    public void OtherWindow_IsShownBoth_AndTakesWhatIsThere()
-    {
-        var (mine, theirs) = (Open(), Open());
-        Butter(theirs, "60");
-        Assert.False(Butter(mine, "70"));
-        Assert.Contains("butter: 70 g", mine.Clash!.Mine, StringComparison.Ordinal);
-        Assert.Contains("butter: 60 g", mine.Clash.OtherText, StringComparison.Ordinal);
-        mine.TakeOther();
-        Assert.Null(mine.Clash);
-        Assert.Contains("butter: 60 g", mine.File.Text, StringComparison.Ordinal);
-        // What was done here can be done again.
-        mine.Redo();
-        Assert.Contains("butter: 70 g", Text, StringComparison.Ordinal);
-    }
-
-    /// <summary>A text that is begun has nothing to do with a clash of the sheet.</summary>
-    [Fact]
-    public void SettlingAClashOfTheSheet_KeepsTheTextThatIsBegun()
-    {
-        var (mine, theirs) = (Open(), Open());
-        mine.Type(Text + "\nnonsense");
-        var begun = mine.Draft!.Text;
-        Butter(theirs, "60");
-        Butter(mine, "70");
-        mine.TakeOther();
-        Assert.Equal(begun, mine.Draft!.Text);
-    }
-
-    [Fact]
     public void TextThatIsNotUnderstood_OutlivesTheDesk_AndAnotherWindowDoesNotTakeItsPlace()
     {
         var folder = Path.Join(scratch.Data.Root, "drafts");
@@ -113,31 +84,6 @@ public sealed class ManuscriptTests : IDisposable
         manuscript.Change("salt", "a lot", recipe => LineEdits.Weigh(recipe, "dough", "salt", "a lot"));
         manuscript.Undo();
         Assert.Equal("a lot", manuscript.Refused["salt"].Typed);
-    }
-
-    [Fact]
-    public void OtherWindow_IsWrittenOver_AndStaysAStepBack()
-    {
-        var (mine, theirs) = (Open(), Open());
-        Butter(theirs, "60");
-        Butter(mine, "70");
-        mine.TakeMine();
-        Assert.Contains("butter: 70 g", Text, StringComparison.Ordinal);
-        mine.Undo();
-        Assert.Contains("butter: 60 g", Text, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void KeepingBoth_MakesARecipeOfTheOther()
-    {
-        var (mine, theirs) = (Open(), Open());
-        Butter(theirs, "60");
-        Butter(mine, "70");
-        mine.KeepBoth();
-        Assert.Contains("butter: 70 g", Text, StringComparison.Ordinal);
-        var grown = Assert.Single(scratch.Folder.RecipeTexts.Papers(), paper => paper.GrownFrom is not null);
-        Assert.Contains("butter: 60 g", scratch.Text(grown.Name), StringComparison.Ordinal);
-        Assert.Contains(grown.Name, mine.Said, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -173,15 +119,5 @@ public sealed class ManuscriptTests : IDisposable
         manuscript.Type(manuscript.Draft.Text.Replace("salt: 7", "salt: 9 g"));
         Assert.NotNull(manuscript.Clash);
         Assert.Contains("butter: 60 g", Text, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void RecipeTakenOffTheShelf_LosesNothingThatWasTyped()
-    {
-        var manuscript = Open();
-        scratch.Folder.RecipeTexts.TakeAway(Rolls);
-        Butter(manuscript, "60");
-        Assert.Null(manuscript.Clash!.Other);
-        Assert.Contains("butter: 60 g", manuscript.Clash.Mine, StringComparison.Ordinal);
     }
 }

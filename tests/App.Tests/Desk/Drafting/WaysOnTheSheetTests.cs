@@ -27,7 +27,7 @@ public sealed class WaysOnTheSheetTests : IDisposable
 
         foreach (var name in scratch.Folder.RecipeTexts.Names())
         {
-            foreach (var way in Open(name).Offers.All)
+            foreach (var way in Open(name).Worked.Offers.All)
             {
                 var manuscript = Open(name);
                 var before = manuscript.File.Text;
@@ -35,7 +35,7 @@ public sealed class WaysOnTheSheetTests : IDisposable
                 Assert.True(manuscript.Said is null, $"{name}, {way.Id}: {manuscript.Said}");
                 Assert.NotEqual(before, scratch.Text(name));
                 // What was weighed stays told beside its line, whatever water was added for it.
-                Assert.DoesNotContain(manuscript.Offers.All, offer => offer.Id == way.Id && !offer.FindingId.StartsWith("weighed-", StringComparison.Ordinal));
+                Assert.DoesNotContain(manuscript.Worked.Offers.All, offer => offer.Id == way.Id && !offer.FindingId.StartsWith("weighed-", StringComparison.Ordinal));
                 Assert.Equal(RemedyWords.Verb(way, Voice), scratch.Folder.RecipeTexts.Find(name)!.Undo);
                 manuscript.Undo();
                 Assert.Equal(before, scratch.Text(name));

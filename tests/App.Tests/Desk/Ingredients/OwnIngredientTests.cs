@@ -81,6 +81,25 @@ public sealed class OwnIngredientTests : IDisposable
     }
 
     [Fact]
+    public async Task IngredientThatWasChangedMeanwhile_SaysWhatIsThereAndHere_AndKeepsWhatWasTyped()
+    {
+        await using var desk = await LiveDesk.On(scratch.Data);
+        await Write(desk, Mallow);
+        var form = (IHtmlFormElement)(await desk.Page("/larder/own/cottage-mallow/change")).QuerySelector("form.paperform")!;
+        Put("cottage-mallow", Text("cottage-mallow").Replace("fibre: 0 g", "fibre: 1 g", StringComparison.Ordinal));
+        var refused = await desk.Send(form, [.. Mallow.Select(field => field.Item1 == "protein" ? ("protein", "3") : field)]);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Status);
+        Assert.Contains("as it is there: 1 g. Here: 0 g", refused.Words, StringComparison.Ordinal);
+        Assert.Contains("as it is there: 2 g. Here: 3 g", refused.Words, StringComparison.Ordinal);
+        Assert.Equal("3", ((IHtmlInputElement)refused.Page.QuerySelector("#protein")!).Value);
+        Assert.Contains("fibre: 1 g", Text("cottage-mallow"), StringComparison.Ordinal);
+        var again = (IHtmlFormElement)refused.Page.QuerySelector("form.paperform")!;
+        Assert.Equal(HttpStatusCode.SeeOther, (await desk.Send(again, [.. Mallow.Select(field => field.Item1 switch { "protein" => ("protein", "3"), "fibre" => ("fibre", "1"), _ => field })])).Status);
+        Assert.Contains("protein: 3 g", Text("cottage-mallow"), StringComparison.Ordinal);
+        Assert.Contains("fibre: 1 g", Text("cottage-mallow"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void LineWithItsName_TakesItIntoTheRecipesText_AndOnlyIt()
     {
         Put("cottage-mallow", "doughwright: 1\ningredient: cottage mallow\ncounts as: sugar\ntotal carbohydrate: 81 g\n");

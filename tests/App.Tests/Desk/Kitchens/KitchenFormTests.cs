@@ -63,6 +63,28 @@ public sealed class KitchenFormTests : IDisposable
     }
 
     [Fact]
+    public async Task KitchenThatWasChangedMeanwhile_SaysEachFieldThatSaysSomethingElse_AndIsTakenWhenItIsSentAgain()
+    {
+        scratch.PutKitchen("mine", "doughwright: 1\nkitchen: Mine\nair: 21 C\n");
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var form = (IHtmlFormElement)(await desk.Page("/kitchens/mine/change")).QuerySelector("form.paperform")!;
+        scratch.PutKitchen("mine", "doughwright: 1\nkitchen: Mine\nair: 21 C\ntap: 9 C\n");
+        var refused = await desk.Send(form, With(form, ("fridge", "4")));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Status);
+        var told = refused.Page.GetElementById("kitchen-refused")!.TextContent;
+        Assert.Contains("“Mine” was changed meanwhile", told, StringComparison.Ordinal);
+        Assert.Contains("as it is there: 9 C", told, StringComparison.Ordinal);
+        Assert.Contains("Here: 4 C", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("21 C", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("fridge", Encoding.UTF8.GetString(scratch.Folder.Kitchen("mine")!), StringComparison.Ordinal);
+
+        var again = (IHtmlFormElement)refused.Page.QuerySelector("form.paperform")!;
+        Assert.Equal("4", ((IHtmlInputElement)again.QuerySelector("#fridge")!).Value);
+        Assert.Equal(HttpStatusCode.SeeOther, (await desk.Send(again, With(again, ("tap", "9")))).Status);
+        Assert.Equal("doughwright: 1\nkitchen: Mine\nair: 21 C\ntap: 9 C\nfridge: 4 C\n", Encoding.UTF8.GetString(scratch.Folder.Kitchen("mine")!));
+    }
+
+    [Fact]
     public async Task EveryRefusedField_SaysSoInItsPlace()
     {
         await using var desk = await LiveDesk.On(scratch.Data);
@@ -88,6 +110,10 @@ public sealed class KitchenFormTests : IDisposable
     }
 
     public void Dispose() => scratch.Dispose();
+
+    /// <summary>What stands in a form, with one field typed.</summary>
+    private static (string, string)[] With(IHtmlFormElement form, (string Name, string Value) typed) =>
+        [.. Filled(form).Select(field => field.Name == typed.Name ? typed : field)];
 
     /// <summary>Everything that stands in a form.</summary>
     private static (string Name, string Value)[] Filled(IHtmlFormElement form) =>

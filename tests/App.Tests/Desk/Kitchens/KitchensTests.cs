@@ -124,10 +124,10 @@ public sealed class KitchensTests
     {
         using var scratch = Scratch.WithTheShipped();
         await using var desk = await LiveDesk.On(scratch.Data);
-        var files = Directory.GetFiles(scratch.Data.Root, "*", SearchOption.AllDirectories);
+        var files = scratch.Files;
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Move(desk, await desk.Page("/kitchens"), ("away", name))).Status);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Move(desk, await desk.Page("/kitchens"), ("back", name))).Status);
-        Assert.Equal(files, Directory.GetFiles(scratch.Data.Root, "*", SearchOption.AllDirectories));
+        Assert.Equal(files, scratch.Files);
         Assert.Null((await desk.Page("/kitchens?taken=" + Uri.EscapeDataString(name))).QuerySelector(".opened[role=status]"));
     }
 

@@ -8,7 +8,7 @@ using Doughwright.Engine.TextForm;
 namespace Doughwright.App.Tests.Desk.Mending;
 
 /// <summary>A finding answered by a button: the text is changed, what it was is kept, and the way back leads to it. Nothing is written over a text that was not shown.</summary>
-public sealed class MendingTests
+public sealed class MendingTests() : OnADesk(WithCornflour())
 {
     private const string Ring = "/recipes/pilot-ring";
     private const string MaizeFlour = "Write maize flour for cornflour";
@@ -19,16 +19,14 @@ public sealed class MendingTests
     [Fact]
     public async Task WayOut_IsWrittenIntoTheText_AndLeadsBackToTheSameKitchen()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var page = await desk.Page(Ring + Where);
-        var answer = await Press(desk, page, MaizeFlour);
+        var page = await Desk.Page(Ring + Where);
+        var answer = await Press(page, MaizeFlour);
         Assert.Equal(HttpStatusCode.SeeOther, answer.Status);
         Assert.StartsWith(Ring + Where + "&written=", answer.Location, StringComparison.Ordinal);
         Assert.EndsWith("#findings", answer.Location, StringComparison.Ordinal);
-        var recipe = RecipeText.Read(await Text(scratch)).Recipe!;
+        var recipe = RecipeText.Read(Text).Recipe!;
         Assert.Contains(recipe.Components.SelectMany(part => part.Lines), line => line.Name == "maize flour");
-        var after = await desk.Page(answer.Location!.Split('#')[0]);
+        var after = await Desk.Page(answer.Location!.Split('#')[0]);
         Assert.Contains("Written down: " + MaizeFlour + ".", after.QuerySelector(".written[role=status]")!.TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain(after.QuerySelectorAll("button"), button => button.TextContent.Contains("cornflour", StringComparison.Ordinal));
     }
@@ -36,39 +34,33 @@ public sealed class MendingTests
     [Fact]
     public async Task Comments_StayInTheText()
     {
-        using var scratch = WithCornflour();
-        scratch.Put("pilot-ring", "# my own words\n" + await Text(scratch));
-        await using var desk = await LiveDesk.On(scratch.Data);
-        await Press(desk, await desk.Page(Ring), MaizeFlour);
-        Assert.Contains("# my own words", await Text(scratch), StringComparison.Ordinal);
+        Scratch.Put("pilot-ring", "# my own words\n" + Text);
+        await Press(await Desk.Page(Ring), MaizeFlour);
+        Assert.Contains("# my own words", Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task TakingBack_RestoresEveryByte_AndCanBeTakenBackItself()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var before = await Bytes(scratch);
-        var done = await Press(desk, await desk.Page(Ring), MaizeFlour);
-        var changed = await Bytes(scratch);
-        var back = await Press(desk, await desk.Page(done.Location!), "Take it back");
-        Assert.Equal(before, await Bytes(scratch));
-        var page = await desk.Page(back.Location!);
+        var before = Bytes;
+        var done = await Press(await Desk.Page(Ring), MaizeFlour);
+        var changed = Bytes;
+        var back = await Press(await Desk.Page(done.Location!), "Take it back");
+        Assert.Equal(before, Bytes);
+        var page = await Desk.Page(back.Location!);
         Assert.Contains("Taken back: " + MaizeFlour + ".", page.QuerySelector(".written")!.TextContent, StringComparison.Ordinal);
-        await Press(desk, page, "Do it again");
-        Assert.Equal(changed, await Bytes(scratch));
+        await Press(page, "Do it again");
+        Assert.Equal(changed, Bytes);
     }
 
     [Fact]
     public async Task EarlierText_StaysInTheBook()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var names = scratch.Folder.Recipes;
-        var before = scratch.Folder.RecipeTexts.Find("pilot-ring")!;
-        await Press(desk, await desk.Page(Ring), MaizeFlour);
-        Assert.Equal(names, scratch.Folder.Recipes);
-        var states = scratch.Folder.Book.Papers.States(PaperSort.Recipe, "pilot-ring");
+        var names = Scratch.Folder.Recipes;
+        var before = Scratch.Folder.RecipeTexts.Find("pilot-ring")!;
+        await Press(await Desk.Page(Ring), MaizeFlour);
+        Assert.Equal(names, Scratch.Folder.Recipes);
+        var states = Scratch.Folder.Book.Papers.States(PaperSort.Recipe, "pilot-ring");
         Assert.Equal(before.State, states[0].Before);
         Assert.Contains(before.Hash, states.Skip(1).Select(state => state.Hash));
     }
@@ -76,41 +68,35 @@ public sealed class MendingTests
     [Fact]
     public async Task TextChangedMeanwhile_IsNotWrittenOver()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var page = await desk.Page(Ring);
-        scratch.Put("pilot-ring", await Text(scratch) + "# changed in another window\n");
-        var mine = await Bytes(scratch);
-        var answer = await Press(desk, page, MaizeFlour);
+        var page = await Desk.Page(Ring);
+        Scratch.Put("pilot-ring", Text + "# changed in another window\n");
+        var mine = Bytes;
+        var answer = await Press(page, MaizeFlour);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
         Assert.Contains("changed meanwhile", answer.Page.QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
         Assert.Equal(Ring, answer.Page.QuerySelector("main a.btn")!.GetAttribute("href"));
-        Assert.Equal(mine, await Bytes(scratch));
+        Assert.Equal(mine, Bytes);
     }
 
     [Fact]
     public async Task PressedTwice_IsDoneOnce()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var page = await desk.Page(Ring);
-        await Press(desk, page, MaizeFlour);
-        var once = await Bytes(scratch);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Press(desk, page, MaizeFlour)).Status);
-        Assert.Equal(once, await Bytes(scratch));
+        var page = await Desk.Page(Ring);
+        await Press(page, MaizeFlour);
+        var once = Bytes;
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Press(page, MaizeFlour)).Status);
+        Assert.Equal(once, Bytes);
     }
 
     [Fact]
     public async Task TextChangedSince_HasNoWayBack()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var done = await Press(desk, await desk.Page(Ring), MaizeFlour);
-        var page = await desk.Page(done.Location!);
-        scratch.Put("pilot-ring", await Text(scratch) + "# and on\n");
-        Assert.Null((await desk.Page(done.Location!)).QuerySelector(".written"));
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Press(desk, page, "Take it back")).Status);
-        Assert.Contains("# and on", await Text(scratch), StringComparison.Ordinal);
+        var done = await Press(await Desk.Page(Ring), MaizeFlour);
+        var page = await Desk.Page(done.Location!);
+        Scratch.Put("pilot-ring", Text + "# and on\n");
+        Assert.Null((await Desk.Page(done.Location!)).QuerySelector(".written"));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Press(page, "Take it back")).Status);
+        Assert.Contains("# and on", Text, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -121,48 +107,42 @@ public sealed class MendingTests
     [InlineData("")]
     public async Task NameThatIsNoEarlierText_LeadsNowhere(string stamp)
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var before = await Bytes(scratch);
-        var page = await desk.Page(Ring);
-        Assert.Null((await desk.Page($"{Ring}?written={Uri.EscapeDataString(stamp)}")).QuerySelector(".written"));
+        var before = Bytes;
+        var page = await Desk.Page(Ring);
+        Assert.Null((await Desk.Page($"{Ring}?written={Uri.EscapeDataString(stamp)}")).QuerySelector(".written"));
         var form = (IHtmlFormElement)page.QuerySelector("form.waysout")!;
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await desk.Send(form, ("back", stamp))).Status);
-        Assert.Equal(before, await Bytes(scratch));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Desk.Send(form, ("back", stamp))).Status);
+        Assert.Equal(before, Bytes);
     }
 
     [Fact]
     public async Task WayOutThatIsNotOffered_ChangesNothing()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var before = await Bytes(scratch);
-        var form = (IHtmlFormElement)(await desk.Page(Ring)).QuerySelector("form.waysout")!;
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await desk.Send(form, ("do", "tool-not-listed@steps.mix/add-tool"))).Status);
-        Assert.Equal(before, await Bytes(scratch));
-        Assert.Equal(HttpStatusCode.NotFound, (await desk.Get("/recipes/nobody/mend")).StatusCode);
-        Assert.Equal(HttpStatusCode.Found, (await desk.Get(Ring + "/mend")).StatusCode);
+        var before = Bytes;
+        var form = (IHtmlFormElement)(await Desk.Page(Ring)).QuerySelector("form.waysout")!;
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Desk.Send(form, ("do", "tool-not-listed@steps.mix/add-tool"))).Status);
+        Assert.Equal(before, Bytes);
+        Assert.Equal(HttpStatusCode.NotFound, (await Desk.Get("/recipes/nobody/mend")).StatusCode);
+        Assert.Equal(HttpStatusCode.Found, (await Desk.Get(Ring + "/mend")).StatusCode);
     }
 
     [Fact]
     public async Task Finding_IsAcceptedWithAReason_ShownApart_AndAcceptedNoLonger()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var page = await desk.Page(Ring);
+        var page = await Desk.Page(Ring);
         var count = page.QuerySelectorAll(".finds > li").Length;
         var form = AcceptForm(page);
-        var accepted = await desk.Send(form, ("reason", "  the  shop calls it so "));
+        var accepted = await Desk.Send(form, ("reason", "  the  shop calls it so "));
         Assert.Equal(HttpStatusCode.SeeOther, accepted.Status);
-        var after = await desk.Page(accepted.Location!);
+        var after = await Desk.Page(accepted.Location!);
         Assert.Equal(count - 1, after.QuerySelectorAll(".finds > li").Length);
         Assert.Contains("Accepted: the shop calls it so", after.QuerySelector(".acceptedhead + .ways")!.TextContent, StringComparison.Ordinal);
-        var recipe = RecipeText.Read(await Text(scratch)).Recipe!;
+        var recipe = RecipeText.Read(Text).Recipe!;
         Assert.Equal("the shop calls it so", Assert.Single(recipe.Accepted).Reason);
 
-        var no = await Press(desk, after, "Accept it no longer");
-        Assert.Empty(RecipeText.Read(await Text(scratch)).Recipe!.Accepted);
-        Assert.Equal(count, (await desk.Page(no.Location!)).QuerySelectorAll(".finds > li").Length);
+        var no = await Press(after, "Accept it no longer");
+        Assert.Empty(RecipeText.Read(Text).Recipe!.Accepted);
+        Assert.Equal(count, (await Desk.Page(no.Location!)).QuerySelectorAll(".finds > li").Length);
     }
 
     [Theory]
@@ -171,34 +151,28 @@ public sealed class MendingTests
     [InlineData("a\u202eb", "cannot be seen")]
     public async Task ReasonThatIsNone_IsRefused_AndNothingIsWritten(string reason, string said)
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var before = await Bytes(scratch);
-        var answer = await desk.Send(AcceptForm(await desk.Page(Ring)), ("reason", reason));
+        var before = Bytes;
+        var answer = await Desk.Send(AcceptForm(await Desk.Page(Ring)), ("reason", reason));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
         Assert.Contains(said, answer.Page.QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
         Assert.NotNull(answer.Page.QuerySelector("#mend-reason"));
-        Assert.Equal(before, await Bytes(scratch));
+        Assert.Equal(before, Bytes);
     }
 
     [Fact]
     public async Task RefusedReason_CanBeTypedAgain()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var answer = await desk.Send(AcceptForm(await desk.Page(Ring)), ("reason", ""));
-        var again = await desk.Send((IHtmlFormElement)answer.Page.QuerySelector("main form")!, ("reason", "it is so"));
+        var answer = await Desk.Send(AcceptForm(await Desk.Page(Ring)), ("reason", ""));
+        var again = await Desk.Send((IHtmlFormElement)answer.Page.QuerySelector("main form")!, ("reason", "it is so"));
         Assert.Equal(HttpStatusCode.SeeOther, again.Status);
     }
 
     [Fact]
     public async Task Markup_InAReason_IsText()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
         const string Reason = "<script>alert(1)</script>\"'";
-        var answer = await desk.Send(AcceptForm(await desk.Page(Ring)), ("reason", Reason));
-        var page = await desk.Page(answer.Location!);
+        var answer = await Desk.Send(AcceptForm(await Desk.Page(Ring)), ("reason", Reason));
+        var page = await Desk.Page(answer.Location!);
         Assert.DoesNotContain(page.Scripts, script => script.Text.Contains("alert", StringComparison.Ordinal));
         Assert.Contains(Reason, page.QuerySelector(".acceptedhead + .ways")!.TextContent, StringComparison.Ordinal);
     }
@@ -206,56 +180,49 @@ public sealed class MendingTests
     [Fact]
     public async Task Safety_HasNoButtonToAcceptItAway_AndCannotBeSent()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var page = await desk.Page(Ring);
+        var page = await Desk.Page(Ring);
         var safety = page.QuerySelectorAll(".finds > li").Where(item => item.QuerySelector(".kind")!.TextContent.Contains("safety", StringComparison.Ordinal)).ToList();
         Assert.NotEmpty(safety);
         Assert.All(safety, item => Assert.Null(item.QuerySelector(".accept")));
-        var before = await Bytes(scratch);
+        var before = Bytes;
         var form = AcceptForm(page);
         form.QuerySelector<IHtmlInputElement>("input[name=accept]")!.Value = "raw-egg-on-hands@parts.wash.egg";
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await desk.Send(form, ("reason", "x"))).Status);
-        Assert.Equal(before, await Bytes(scratch));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Desk.Send(form, ("reason", "x"))).Status);
+        Assert.Equal(before, Bytes);
     }
 
     [Fact]
     public async Task AcceptedAtHome_IsNotCalledNeedless_Elsewhere()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        await desk.Send(AcceptForm(await desk.Page(Ring)), ("reason", "it is so"));
-        Assert.DoesNotContain("no longer", (await desk.Page(Ring + "?kitchen=mountain")).QuerySelector(".finds")!.TextContent, StringComparison.Ordinal);
+        await Desk.Send(AcceptForm(await Desk.Page(Ring)), ("reason", "it is so"));
+        Assert.DoesNotContain("no longer", (await Desk.Page(Ring + "?kitchen=mountain")).QuerySelector(".finds")!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task TextThatIsNotUnderstood_IsMendedLineByLine_InTheFolder()
     {
         var text = await File.ReadAllTextAsync(House.PotatoRolls, Stop);
-        using var scratch = WithCornflour().Put("rolls", text.Replace("  scale:", "  scalee:", StringComparison.Ordinal).Replace("  fridge:", "  fridgge:", StringComparison.Ordinal));
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var shown = await desk.Page("/open?name=rolls");
-        var first = await Press(desk, shown, "“fridge”");
+        Scratch.Put("rolls", text.Replace("  scale:", "  scalee:", StringComparison.Ordinal).Replace("  fridge:", "  fridgge:", StringComparison.Ordinal));
+        var shown = await Desk.Page("/open?name=rolls");
+        var first = await Press(shown, "“fridge”");
         Assert.StartsWith("/open?name=rolls&written=", first.Location, StringComparison.Ordinal);
-        var second = await Press(desk, await desk.Page(first.Location!), "“scale”");
+        var second = await Press(await Desk.Page(first.Location!), "“scale”");
         Assert.StartsWith("/recipes/rolls?written=", second.Location, StringComparison.Ordinal);
-        Assert.True(RecipeText.Read(scratch.Text("rolls")).Understood);
+        Assert.True(RecipeText.Read(Scratch.Text("rolls")).Understood);
     }
 
     [Fact]
     public async Task TypedText_IsMendedInItsField_AndNothingIsWritten()
     {
-        using var scratch = WithCornflour();
-        await using var desk = await LiveDesk.On(scratch.Data);
-        var files = Directory.GetFiles(scratch.Data.Root, "*", SearchOption.AllDirectories);
+        var files = Scratch.Files;
         var text = (await File.ReadAllTextAsync(House.PotatoRolls, Stop)).Replace("  fridge:", "  fridgge:", StringComparison.Ordinal);
-        var refused = await desk.Send(text);
+        var refused = await Desk.Send(text);
         var button = (IHtmlButtonElement)refused.Page.QuerySelector("button[form=open-form]")!;
-        var mended = await desk.Send((IHtmlFormElement)refused.Page.QuerySelector("#open-form")!, ("text", refused.Field), (button.Name!, button.Value));
+        var mended = await Desk.Send((IHtmlFormElement)refused.Page.QuerySelector("#open-form")!, ("text", refused.Field), (button.Name!, button.Value));
         Assert.Equal(HttpStatusCode.OK, mended.Status);
         Assert.Equal(text.Replace("fridgge", "fridge", StringComparison.Ordinal), mended.Field);
         Assert.Contains("Every line is understood now", mended.Page.QuerySelector(".written")!.TextContent, StringComparison.Ordinal);
-        Assert.Equal(files, Directory.GetFiles(scratch.Data.Root, "*", SearchOption.AllDirectories));
+        Assert.Equal(files, Scratch.Files);
     }
 
     /// <summary>The shipped recipes, one of them with a name that can be several things.</summary>
@@ -268,13 +235,13 @@ public sealed class MendingTests
 
     private static IHtmlFormElement AcceptForm(IHtmlDocument page) => (IHtmlFormElement)page.QuerySelector(".accept form")!;
 
-    private static Task<LiveDesk.Answer> Press(LiveDesk desk, IHtmlDocument page, string words)
+    private Task<LiveDesk.Answer> Press(IHtmlDocument page, string words)
     {
         var button = (IHtmlButtonElement)page.QuerySelectorAll("main button").First(button => button.TextContent.Contains(words, StringComparison.Ordinal));
-        return desk.Send((IHtmlFormElement)button.Closest("form")!, (button.Name!, button.Value));
+        return Desk.Send((IHtmlFormElement)button.Closest("form")!, (button.Name!, button.Value));
     }
 
-    private static Task<string> Text(Scratch scratch) => Task.FromResult(scratch.Text("pilot-ring"));
+    private string Text => Scratch.Text("pilot-ring");
 
-    private static Task<byte[]> Bytes(Scratch scratch) => Task.FromResult(scratch.Folder.Recipe("pilot-ring")!);
+    private byte[] Bytes => Scratch.Folder.Recipe("pilot-ring")!;
 }

@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using AngleSharp.Html.Dom;
+using Doughwright.App.Commands;
 using Doughwright.App.Desk.Search;
 using Doughwright.App.Tests.Desk.Shelf;
 using Doughwright.Book;
@@ -155,7 +156,7 @@ public sealed class NotePagesTests
         scratch.Folder.Book.Export(outside);
         Assert.Equal("# Scalding\n\nOnce more.\n", File.ReadAllText(Path.Join(outside, "notes", "scalding.md")));
         using var other = AuthorsBook.Open(Path.Join(scratch.Data.Root, "other.db"), TimeProvider.System);
-        Assert.True(other.Import(outside).Done);
+        Assert.True(other.Import(outside, ImportedPhotos.Look).Done);
         Assert.Equal("# Scalding\n\nOnce more.\n", other.Papers.Text(PaperSort.Note, "scalding"));
         Assert.Equal(2, other.Papers.States(PaperSort.Note, "scalding").Count);
     }

@@ -164,6 +164,14 @@ public class OpenPageTests
         var refused = await desk.Send(text.Replace("air:", "aer:", StringComparison.Ordinal));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Status);
         Assert.Contains("aer", refused.Page.QuerySelector(".finds")!.TextContent, StringComparison.Ordinal);
+
+        // Another height in place of one that cannot be would be a kitchen that nobody has.
+        var states = scratch.Folder.Kitchens.Count;
+        var high = await desk.Send(text.Replace("altitude: 1200 m", "altitude: 9000 m", StringComparison.Ordinal));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, high.Status);
+        Assert.Contains("9,000 m", high.Page.QuerySelector(".finds")!.TextContent.Replace('\u00a0', ' '), StringComparison.Ordinal);
+        Assert.Contains("9000 m", high.Field, StringComparison.Ordinal);
+        Assert.Equal(states, scratch.Folder.Kitchens.Count);
     }
 
     [Fact]

@@ -74,18 +74,46 @@ public sealed partial class PageMarkupTests(OpenRecipes desk) : IClassFixture<Op
         Assert.Equal($"./doughwright rehearse {desk.Bench.Shelf.RecipeTexts.FileOf("potato-rolls")} --kitchen mountain", page.QuerySelector(".same code")!.TextContent);
     }
 
-    /// <summary>135 g of the milk boil and 226 g go in at 20 °C: neither is said of all of it.</summary>
+    /// <summary>135 g of the milk boil and 226 g go in at 20 °C: each is told, and neither is said of all of it.</summary>
     [Fact]
     public async Task WhatIsTrueOfOneLine_IsNotSaidOfARowThatAddsUpSeveral()
     {
         var page = await desk.Page("/recipes/tin-loaf");
         var milk = Assert.Single(page.QuerySelectorAll(".formula tbody tr"), row => row.QuerySelector("th")!.TextContent.StartsWith("Milk", StringComparison.Ordinal));
         Assert.Equal("Milk", milk.QuerySelector("th")!.TextContent);
-        Assert.Equal("–", milk.LastElementChild!.TextContent);
+        Assert.Equal("20 (100)", milk.LastElementChild!.TextContent);
         var rolls = await desk.Page("/recipes/potato-rolls?kitchen=winter-cottage&dough=26C&free=potato,scald");
         var potato = Assert.Single(rolls.QuerySelectorAll(".formula tbody tr"), row => row.QuerySelector("th")!.TextContent.StartsWith("Potato", StringComparison.Ordinal));
         Assert.Contains("boiled", potato.QuerySelector("th")!.TextContent, StringComparison.Ordinal);
         Assert.NotEqual("–", potato.LastElementChild!.TextContent);
+    }
+
+    /// <summary>What moved in a fold is marked as in any other row: when it is due on the clock, and how long after its step began.</summary>
+    [Fact]
+    public async Task FoldThatMoved_IsMarked()
+    {
+        static IElement Fold(IHtmlDocument page) => page.QuerySelectorAll(".method tbody tr").First(row => row.TextContent.Contains("Fold", StringComparison.Ordinal));
+        var away = Fold(await desk.Page("/recipes/hearth-loaf?kitchen=summer"));
+        Assert.True(away.QuerySelectorAll(".moved").Length >= 2, away.OuterHtml);
+        Assert.Empty(Fold(await desk.Page("/recipes/hearth-loaf")).QuerySelectorAll(".moved"));
+    }
+
+    /// <summary>Where nobody knows how long all takes because a step has no end here, the answer says which, and what it settles at.</summary>
+    [Fact]
+    public async Task StepWithoutAnEnd_StandsInTheAnswer()
+    {
+        var page = await desk.Page("/recipes/potato-rolls?kitchen=summer");
+        var answer = page.QuerySelector(".answer")!.TextContent.Replace('\u00a0', ' ');
+        Assert.Contains("“Mash and cool” never ends here: it settles at 30.0 °C.", answer, StringComparison.Ordinal);
+        Assert.DoesNotContain("never ends here", (await desk.Page("/recipes/potato-rolls")).QuerySelector(".answer")!.TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>The loaf is baked without the fan in a kitchen whose oven is said to run with it.</summary>
+    [Fact]
+    public async Task ModeThatTheRecipeAsksFor_IsSaidToBeAsked()
+    {
+        Assert.Contains("static, as the recipe asks", (await desk.Page("/recipes/hearth-loaf")).QuerySelector(".answer")!.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("as the recipe asks", (await desk.Page("/recipes/potato-rolls")).QuerySelector(".answer")!.TextContent, StringComparison.Ordinal);
     }
 
     /// <summary>After each mix the dough has another temperature.</summary>

@@ -108,6 +108,16 @@ public sealed class RecipeDeskTests : IDisposable
     }
 
     [Theory]
+    [InlineData("air", "hot", "21 °C")]
+    [InlineData("altitude", "9999", "5 m")]
+    public async Task ARefusedField_SaysWhatIsUsedMeanwhile(string option, string typed, string used)
+    {
+        Open();
+        await desk.Set(option, typed);
+        Assert.EndsWith($"Until then {used} is used.", desk.State!.Setting.RefusalOf(option)!.WayOut.Replace('\u00a0', ' '), StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("air", "21 °C")]
     [InlineData("altitude", "5 m")]
     [InlineData("tap", "12 °C")]

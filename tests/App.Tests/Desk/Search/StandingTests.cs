@@ -53,6 +53,28 @@ public sealed class StandingTests : IDisposable
         Assert.Null((await desk.Page(Page)).QuerySelector("main [role=status]"));
     }
 
+    /// <summary>Two forms that were shown the same: the second says what was said meanwhile, keeps what was typed, and is taken when it is sent again.</summary>
+    [Fact]
+    public async Task WhatWasSaidMeanwhile_IsTold_AndWhatIsTypedStays()
+    {
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var mine = (IHtmlFormElement)(await desk.Page(Page)).QuerySelector("main form")!;
+        await Say(desk, "trying", "", "", "spring");
+        var refused = await desk.Send(mine, ("standing", "right"), ("baked", ""), ("family", "soft rolls"), ("season", ""));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Status);
+        Assert.Contains("How it stands was said otherwise meanwhile, perhaps in another window: “trying”, and here “came out right”", refused.Words, StringComparison.Ordinal);
+        Assert.DoesNotContain("The season was said otherwise", refused.Words, StringComparison.Ordinal);
+        Assert.Equal("soft rolls", ((IHtmlInputElement)refused.Page.QuerySelector("#family")!).Value);
+        // What was not typed shows what is said now.
+        Assert.Equal("spring", ((IHtmlInputElement)refused.Page.QuerySelector("#season")!).Value);
+        Assert.False(scratch.Folder.Book.Said.All(PaperSort.Recipe)["potato-rolls"].ContainsKey(Saying.Family));
+
+        var again = (IHtmlFormElement)refused.Page.QuerySelector("main form")!;
+        Assert.Equal(HttpStatusCode.SeeOther, (await desk.Send(again, ("standing", "right"), ("baked", ""), ("family", "soft rolls"), ("season", "spring"))).Status);
+        var said = scratch.Folder.Book.Said.All(PaperSort.Recipe)["potato-rolls"];
+        Assert.Equal(("right", "soft rolls", "spring"), (said[Saying.Standing], said[Saying.Family], said[Saying.Season]));
+    }
+
     [Fact]
     public async Task RecipeThatIsNotThere_HasNoStanding()
     {

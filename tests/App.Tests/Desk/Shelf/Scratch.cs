@@ -35,6 +35,10 @@ internal sealed class Scratch : IDisposable
         return this;
     }
 
+    /// <summary>Every file of it. The copy of the day is none of them: it is made while the desk is open.</summary>
+    public IReadOnlyList<string> Files =>
+        [.. Directory.GetFiles(Data.Root, "*", SearchOption.AllDirectories).Where(file => !file.StartsWith(Path.Join(Data.Root, "copies"), StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+
     /// <summary>What a recipe says now.</summary>
     public string Text(string name) => Encoding.UTF8.GetString(Folder.Recipe(name)!);
 

@@ -73,7 +73,7 @@ public sealed class ShelfFolderTests : IDisposable
         using var shelf = Open();
 
         Assert.Equal(["%2e%2e", "CON", "good", "größe", "with space"], shelf.Recipes);
-        var left = shelf.NotTaken.ToDictionary(text => text.Name, text => text.Trouble);
+        var left = shelf.Left.All().ToDictionary(text => text.Name, text => text.Trouble);
         Assert.Equal(8, left.Count);
         Assert.All(["..", "a\nb", "a%2Fb"], name => Assert.Equal(TextTrouble.Name, left[name]));
         Assert.Equal(TextTrouble.Folder, left["folder"]);

@@ -79,6 +79,65 @@ public sealed class BookPageTests : IDisposable
         Assert.Equal(before, scratch.Folder.Book.Size());
     }
 
+    /// <summary>The book is gone from under the desk, as with a disk that was pulled: the person is on the page of the book, with what is the case, and goes on from there.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("?measures=us")]
+    public async Task ABookThatCannotBeWrittenOut_IsToldOnThePageOfTheBook(string measures)
+    {
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var export = (await desk.Page(Page + measures)).QuerySelector("a[href*='/book/export']")!;
+        Assert.False(export.HasAttribute("download"));
+        File.Move(scratch.Data.Book, scratch.Data.Book + ".pulled");
+        using var refused = await desk.Get(export.GetAttribute("href")!);
+        File.Move(scratch.Data.Book + ".pulled", scratch.Data.Book);
+        Assert.Equal(HttpStatusCode.Redirect, refused.StatusCode);
+        var told = refused.Headers.Location!.OriginalString;
+        Assert.StartsWith(Page + "?refused=", told, StringComparison.Ordinal);
+        Assert.Equal(measures.Length > 0, told.EndsWith("&measures=us", StringComparison.Ordinal));
+
+        var page = await desk.Page(told);
+        var alert = Assert.Single(page.QuerySelectorAll("main [role=alert]")).TextContent;
+        Assert.Contains($"There is no book {scratch.Data.Book}.", alert, StringComparison.Ordinal);
+        Assert.NotEmpty(page.QuerySelectorAll(".btns form"));
+        using var written = await desk.Get("/book/export");
+        Assert.Equal("application/zip", written.Content.Headers.ContentType!.MediaType);
+    }
+
+    /// <summary>An address from elsewhere tells of nothing that was not refused.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("0000000000000000")]
+    public async Task ARefusalThatNeverWas_IsNotTold(string key)
+    {
+        await using var desk = await LiveDesk.On(scratch.Data);
+        Assert.Null((await desk.Page($"{Page}?refused={key}")).QuerySelector("main [role=alert]"));
+    }
+
+    /// <summary>What could not be laid into the book is told until the author has done with it.</summary>
+    [Fact]
+    public async Task WhatIsNotInTheBook_IsTold_UntilItIsDoneWith()
+    {
+        using var older = new Scratch();
+        File.WriteAllBytes(Path.Join(older.Data.Recipes, "latin <1>.yaml"), [0x47, 0x72, 0xfc, 0xdf]);
+        await using var desk = await LiveDesk.On(older.Data);
+        var page = await desk.Page(Page);
+        var told = page.QuerySelector("section[aria-labelledby=book-left]")!;
+        Assert.Contains("recipes/latin <1>.yaml", told.TextContent, StringComparison.Ordinal);
+        Assert.Contains("It is not all UTF-8.", told.TextContent, StringComparison.Ordinal);
+        var form = (IHtmlFormElement)told.ParentElement!;
+        var button = Assert.Single(told.QuerySelectorAll("button"));
+        var done = await desk.Send(form, (button.GetAttribute("name")!, button.GetAttribute("value")!));
+        Assert.Equal((HttpStatusCode.SeeOther, Page), (done.Status, done.Location));
+        Assert.Null((await desk.Page(Page)).QuerySelector("section[aria-labelledby=book-left]"));
+        Assert.True(File.Exists(Path.Join(older.Data.Recipes, "latin <1>.yaml")));
+
+        // The same button of a window that was open before.
+        var again = await desk.Send(form, (button.GetAttribute("name")!, button.GetAttribute("value")!));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, again.Status);
+        Assert.Contains("is not told of any more", again.Words, StringComparison.Ordinal);
+    }
+
     public void Dispose() => scratch.Dispose();
 
     private static string Squeezed(string said) => string.Join(' ', said.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));

@@ -1,6 +1,7 @@
 using CsCheck;
 using Doughwright.Engine.Formulas.Resizing;
 using Doughwright.Engine.Ingredients;
+using Doughwright.Engine.Kitchens;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using static Doughwright.Engine.Tests.Formulas.RecipeBuilder;
@@ -40,4 +41,8 @@ internal static class Sizes
 
     private static Mass MassOf(Recipe recipe, string line) =>
         recipe.Components.SelectMany(part => part.Lines).Where(each => each.Id == line).Aggregate(Mass.Zero, (sum, each) => sum + each.Mass!.Value);
+
+    /// <summary>A box of so many centimetres inside.</summary>
+    public static VesselSize Box(double length, double width, double depth) =>
+        new(Length.FromMillimetres(length * 10), Length.FromMillimetres(width * 10), Length.FromMillimetres(depth * 10), null);
 }

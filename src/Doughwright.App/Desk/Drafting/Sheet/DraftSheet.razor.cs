@@ -1,13 +1,14 @@
 using Doughwright.App.Desk.Drafting.Views;
 using Doughwright.App.Desk.Layout;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.Book.Papers;
 using Doughwright.Publishing.Wording;
 using Microsoft.AspNetCore.Components;
 
 namespace Doughwright.App.Desk.Drafting.Sheet;
 
 /// <summary>The live part of the page: a recipe is written here, and what is taken is in the book before it is shown.</summary>
-public sealed partial class DraftSheet : ComponentBase
+public sealed partial class DraftSheet : ComponentBase, IDisposable
 {
     private Manuscript? manuscript;
     private ElementReference undo;
@@ -28,11 +29,16 @@ public sealed partial class DraftSheet : ComponentBase
     [Inject]
     internal Speaker Speaker { get; set; } = null!;
 
+    [Inject]
+    internal NavigationManager Navigation { get; set; } = null!;
+
     private DraftView? View { get; set; }
 
     private Pen? Pen { get; set; }
 
     private Clash? Clash => manuscript?.Clash;
+
+    private Elsewhere? Elsewhere => manuscript?.Elsewhere;
 
     private string? Said => manuscript?.Said;
 
@@ -47,6 +53,38 @@ public sealed partial class DraftSheet : ComponentBase
         {
             Pen = new(manuscript, Shelf, Speaker.Voice, Show, () => undo.FocusAsync());
             Lay();
+            if (RendererInfo.IsInteractive)
+            {
+                Shelf.Book.Papers.Changed += Hear;
+            }
+        }
+    }
+
+    public void Dispose() => Shelf.Book.Papers.Changed -= Hear;
+
+    /// <summary>Another window wrote, or this one: that is known only once the work that is being done here is done.</summary>
+    private void Hear(PaperSort sort, string name)
+    {
+        if (sort == PaperSort.Recipe && name == Name)
+        {
+            _ = InvokeAsync(Look);
+        }
+    }
+
+    private async Task Look()
+    {
+        await Task.Yield();
+        try
+        {
+            if (manuscript!.Look())
+            {
+                StateHasChanged();
+            }
+        }
+        catch (IOException problem)
+        {
+            // Nobody waits for this work: a fault in it is one of the page.
+            await DispatchExceptionAsync(problem);
         }
     }
 
@@ -66,11 +104,26 @@ public sealed partial class DraftSheet : ComponentBase
 
     private void PutBack() => After(manuscript!.PutBack);
 
+    private void ShowOther() => After(manuscript!.ShowOther);
+
     private void TakeOther() => After(manuscript!.TakeOther);
 
     private void TakeMine() => After(manuscript!.TakeMine);
 
     private void KeepBoth() => After(manuscript!.KeepBoth);
+
+    private void BackOnShelf() => After(manuscript!.BackOnShelf);
+
+    private void OnItsOwn()
+    {
+        if (manuscript!.OnItsOwn() is { } name)
+        {
+            Navigation.NavigateTo(ShelfAddress.InMeasures($"/recipes/{Uri.EscapeDataString(name)}/write", Speaker.Voice), forceLoad: true);
+            return;
+        }
+
+        Lay();
+    }
 
     private void After(Action work)
     {

@@ -6,7 +6,7 @@ namespace Doughwright.App.Desk.Drafting.Views;
 
 /// <summary>Everything the page shows of a recipe that is being written.</summary>
 /// <param name="Status">"Written down; last change 16:04."</param>
-/// <param name="Undo">What one step back takes back; null at the beginning.</param>
+/// <param name="Undo">What comes back by one step back; null at the beginning.</param>
 /// <param name="Redo">What one step forward does again; null when nothing was taken back.</param>
 /// <param name="Parts">Null where the text in the book is not understood.</param>
 /// <param name="Steps">The method; what is closed has no fields.</param>
@@ -25,7 +25,7 @@ public sealed record DraftView(
         var blank = new DraftView(
             file.Recipe?.Title ?? file.Name,
             StatusOf(clock.Here(paper.At), clock.Now, voice),
-            paper.Undo is { } undo ? voice.Say("write.undo", ("did", undo)) : null,
+            manuscript.Worked.Back is { } back ? voice.Say("write.undo", ("back", back)) : null,
             paper.Redo is { } redo ? voice.Say("write.redo", ("did", redo)) : null,
             null, null, [], [], text);
         if (file is not { Recipe: { } recipe, Formula: { } formula })
@@ -33,8 +33,8 @@ public sealed record DraftView(
             return blank;
         }
 
-        var findings = new PlacedFindings(manuscript.Findings, manuscript.Offers, recipe, voice);
-        var warmth = new WarmthCells(manuscript.AtHome);
+        var findings = new PlacedFindings(manuscript.Worked.Findings, manuscript.Worked.Offers, recipe, voice);
+        var warmth = new WarmthCells(manuscript.Worked.AtHome);
         PartView[] parts = [.. formula.Components.Select(part => PartView.Of(formula, part, findings, warmth, voice))];
         var steps = StepView.All(manuscript, recipe, findings, isOpen, voice);
         var around = AroundView.Of(recipe, findings);

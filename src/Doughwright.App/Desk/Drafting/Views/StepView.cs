@@ -32,12 +32,12 @@ public sealed record StepView(
         var place = $"steps.{step.Id}";
         var words = said.GetValueOrDefault("words", "");
         // Only what is looked at is worked out.
-        var rehearsal = words.Contains('[') && isOpen(place) ? manuscript.AtHome : null;
+        var rehearsal = words.Contains('[') && isOpen(place) ? manuscript.Worked.AtHome : null;
         return new(
             step.Id,
             place,
             step.Name,
-            voice.Say(said.ContainsKey("hands") ? "write.step-hands" : "write.step-alone", ("kind", said["kind"]), ("of", recipe.FindComponent(step.Component)?.Name ?? step.Component), ("hands", step.Hands)),
+            voice.Say(said.ContainsKey("hands") ? "write.step-hands" : "write.step-alone", ("kind", voice.Member(step.Kind)), ("of", recipe.FindComponent(step.Component)?.Name ?? step.Component), ("hands", step.Hands)),
             said.GetValueOrDefault("ends", said.TryGetValue("measured", out var measured) ? measured : ""),
             step.Cue ?? "",
             isOpen(place) ? StepField.All(recipe, step, said, voice) : [],

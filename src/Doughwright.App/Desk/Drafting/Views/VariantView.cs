@@ -1,5 +1,6 @@
 using Doughwright.Engine.Editing;
 using Doughwright.Engine.Recipes;
+using Doughwright.Publishing.Pictures.Drawing;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Drafting.Views;
@@ -23,7 +24,8 @@ public sealed record VariantView(string Step, string Id, string Place, string Na
                 variant.Id,
                 place,
                 variant.Step.Name,
-                string.Join("; ", said.Where(one => one.Key != "name").Select(one => $"{one.Key} {one.Value}")),
+                Capital.Of(string.Join("; ", said.Where(one => one.Key != "name").Select(one => voice.Say(
+                    "variant.says", ("what", Capital.Small(voice.Words["write.step." + one.Key])), ("value", ChoiceWords.Of(one.Key, one.Value, voice)))))),
                 isOpen(place) ? FieldsOf(recipe, step, variant, said, ofStep, voice) : []);
         }),
     ];

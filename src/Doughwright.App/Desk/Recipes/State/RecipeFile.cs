@@ -28,6 +28,9 @@ internal sealed record RecipeFile(string Name, Paper Paper, string Text, IReadOn
     /// <summary>Notes that its steps link to, as they said when they were first looked at.</summary>
     public required Lazy<IReadOnlyList<LinkedNote>> Learn { get; init; }
 
+    /// <summary>What its author says of it; null when nothing.</summary>
+    public IReadOnlyDictionary<Saying, string>? Said { get; init; }
+
     /// <summary>The quantities as written; only where there is a recipe.</summary>
     public Formula? Formula { get; init; }
 
@@ -49,6 +52,7 @@ internal sealed record RecipeFile(string Name, Paper Paper, string Text, IReadOn
             IsWhole = file.Findings.Count == 0,
             Notes = notes,
             Learn = new(() => recipe is null ? [] : notes.LinkedFrom(recipe)),
+            Said = shelf.Book.Said.All(PaperSort.Recipe).GetValueOrDefault(name),
             Formula = recipe is null ? null : Formula.Balance(recipe, Larder.Shipped),
         };
     }

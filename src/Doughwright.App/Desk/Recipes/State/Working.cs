@@ -65,6 +65,10 @@ internal sealed class Working
         return before with { Refusals = [.. Others(before, option), new(option, "", message, voice.Words["recipe.emptied-way-out"])] };
     }
 
+    /// <summary>What holds while a value is refused; nothing where the kitchen has no such figure.</summary>
+    private string StillUsed(Setting before, string option) => option == Question.Oven || (option == Question.Proof && before.Read.Kitchen.ProofingPlace is null) ? "" : voice.Say(
+        "recipe.still-used", ("figure", FieldUnit.Number(before.Read.Kitchen, option, measures)), ("unit", FieldUnit.Shown(option, measures)));
+
     /// <summary>One value of the kitchen.</summary>
     public Setting SetOfKitchen(Setting before, string option, string typed)
     {
@@ -74,7 +78,7 @@ internal sealed class Working
         var read = reader.Read(question, measures);
         if (read.Refusals.Count > 0)
         {
-            return before with { Refusals = [.. others, .. read.Refusals] };
+            return before with { Refusals = [.. others, .. read.Refusals.Select(refusal => refusal.Option == option ? refusal with { WayOut = (refusal.WayOut + " " + StillUsed(before, option)).TrimEnd() } : refusal)] };
         }
 
         // What the kitchen has anyway is not asked for.

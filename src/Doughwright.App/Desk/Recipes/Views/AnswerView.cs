@@ -16,6 +16,11 @@ internal sealed class AnswerView(Figures figures)
     private IEnumerable<Told> Sentences()
     {
         yield return Ready();
+        foreach (var endless in Endless())
+        {
+            yield return endless;
+        }
+
         foreach (var step in figures.Here.Steps.Where(step => step.Start is { Minutes: < 0 }))
         {
             yield return Told.Say(voice, "recipe.before", ("step", figures.InSentence(step)), ("time", new Fig(Show.Duration(step.Start!.Value * -1)) { Strong = true }));
@@ -44,6 +49,15 @@ internal sealed class AnswerView(Figures figures)
                 ("total", figures.Likely(figures.Time(total.Likely, "totalMinutes", figures.Home.Total?.Likely), figures.Range(total, "totalMinutesLow", "totalMinutesHigh"))),
                 ("hands", hands))
             : Told.Say(voice, "recipe.ready-unknown", ("unknown", new Piece.Unknown(voice.Words["not-known"])), ("hands", hands));
+    }
+
+    /// <summary>What has no end here, where that is why nobody knows how long all takes. A rise without an end says so itself.</summary>
+    private IEnumerable<Told> Endless()
+    {
+        var endless = figures.Here.Total is null
+            ? figures.Here.Steps.Where(step => step is { SettlesAt: not null, Time: null, Kind: not (StepKind.Bulk or StepKind.Proof) }).ToArray()
+            : [];
+        return [.. endless.Select(Rise), .. endless.Length == 0 ? [] : new[] { Told.Of(voice.Words["recipe.never-follows"]) }];
     }
 
     /// <summary>How warm the dough is after mixing, and what goes in how warm for it.</summary>
@@ -127,7 +141,9 @@ internal sealed class AnswerView(Figures figures)
 
     private Told Bake(RehearsedStep step)
     {
-        var dial = figures.Dial(step) is { } set ? Told.Say(voice, "recipe.at-dial", ("dial", set)) : Told.Nothing;
+        // A recipe may ask for another mode than the oven is said to run in.
+        var isAsked = step.Dial is { } asked && asked.Here.Mode != figures.Here.Kitchen.Oven;
+        var dial = figures.Dial(step) is { } set ? Told.Say(voice, isAsked ? "recipe.at-dial-asked" : "recipe.at-dial", ("dial", set)) : Told.Nothing;
         var core = step.EndTemperature is { } end
             ? Told.Say(voice, "recipe.core", ("core", figures.Warmth(end, $"steps.{step.Id}.endCelsius", figures.AtHome(step)?.EndTemperature)))
             : Told.Nothing;

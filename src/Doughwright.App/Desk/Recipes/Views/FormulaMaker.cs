@@ -46,10 +46,20 @@ internal sealed class FormulaMaker
         var (warmth, of, free) = goesIn.Of(rows.LinesOf(key));
         var home = goesIn.AtHome(rows.LinesOf(key));
         var degrees = warmth is { } at ? figures.Degrees(at, of, home, asked: true) : null;
+        if (degrees is not null && goesIn.HasIce(rows.LinesOf(key)))
+        {
+            degrees = degrees with { Text = figures.Voice.Say("recipe.goes-in-ice", ("water", degrees.Text)) };
+        }
+
+        if (degrees is not null && goesIn.Before(rows.LinesOf(key)) is { Count: > 0 } before)
+        {
+            degrees = degrees with { Text = figures.Voice.Say("recipe.goes-in-before", ("dough", degrees.Text), ("before", string.Join(figures.Voice.Words["list-comma"], before))) };
+        }
+
         return new(
             rows.NameOf(key),
             [.. columns.Select(column => column.Cells.GetValueOrDefault(key))],
-            goesIn.HasIce(rows.LinesOf(key)) && degrees is not null ? degrees with { Text = figures.Voice.Say("recipe.goes-in-ice", ("water", degrees.Text)) } : degrees,
+            degrees,
             warmth is { } coloured ? Warmth.Class(coloured) : null,
             free);
     }
@@ -118,6 +128,11 @@ internal sealed class FormulaMaker
         if (percent.PrefermentedFlour is not { Value: 0 })
         {
             yield return Share("prefermented", percent.PrefermentedFlour, "prefermentedFlour");
+        }
+
+        if (rows.Keys.Any(key => goesIn.Of(rows.LinesOf(key)).Warmth is not null && goesIn.Before(rows.LinesOf(key)).Count > 0))
+        {
+            yield return Told.Of(voice.Words["recipe.goes-in-before-note"]);
         }
 
         if (formula.Unweighed is { Count: > 0 } unknown)

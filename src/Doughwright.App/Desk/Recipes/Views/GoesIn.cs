@@ -12,9 +12,13 @@ internal sealed class GoesIn(Figures figures)
     private readonly Dictionary<(string Component, string Line), HeatShare> here = Shares(figures.Here);
     private readonly Dictionary<(string Component, string Line), HeatShare> home = Shares(figures.Home);
 
-    /// <summary>The temperature of a row, where it stands in the JSON if it does, and whether it is solved for. Nothing when parts of the row go in otherwise.</summary>
-    public (Temperature? Warmth, string? Of, bool IsFree) Of(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines)
+    /// <summary>
+    /// The temperature of a row in the bowl of the final dough, whose column it stands beside, and of what goes into no final dough in the bowl of its part; where it
+    /// stands in the JSON if it does, and whether it is solved for. Nothing when parts of the row go in otherwise.
+    /// </summary>
+    public (Temperature? Warmth, string? Of, bool IsFree) Of(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> all)
     {
+        var lines = Last(all);
         if (!GoInAlike(lines, here, Boiling))
         {
             return (null, null, false);
@@ -28,26 +32,36 @@ internal sealed class GoesIn(Figures figures)
             : (null, null, false);
     }
 
+    /// <summary>How warm the rest of a row goes into parts that are mixed before the dough, where that is otherwise; in degrees, each once.</summary>
+    public IReadOnlyList<string> Before(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> all)
+    {
+        var dough = Told(Last(all), here, Boiling).ToArray();
+        return dough.Length == 0 ? [] : [.. Told(all, here, Boiling).Except(dough)];
+    }
+
     /// <summary>Whether a part of a row goes in as ice.</summary>
     public bool HasIce(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines) =>
         figures.Here.Solutions is [{ Ice: not null, Lines: var iced }, ..] && lines.Any(at => at.Component.Kind == ComponentKind.Dough && iced.Contains(at.Line.Id));
 
     public Temperature? AtHome(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines) =>
-        GoInAlike(lines, home, figures.Home.Boils) ? Share(lines, home)?.GoesIn ?? (Boils(lines) ? figures.Home.Boils : null) : null;
+        GoInAlike(Last(lines), home, figures.Home.Boils) ? Share(Last(lines), home)?.GoesIn ?? (Boils(Last(lines)) ? figures.Home.Boils : null) : null;
+
+    private static IReadOnlyList<(ComponentFormula Component, LineFormula Line)> Last(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines) =>
+        lines.Any(at => at.Component.Kind == ComponentKind.Dough) ? [.. lines.Where(at => at.Component.Kind == ComponentKind.Dough)] : lines;
 
     /// <summary>How warm boiling water and milk are poured.</summary>
     private Temperature Boiling => figures.State.Setting.Read.Request.Pour ?? figures.Here.Boils;
 
     /// <summary>Whether one temperature holds for all of a row, as far as it is told.</summary>
-    private bool GoInAlike(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines, Dictionary<(string Component, string Line), HeatShare> shares, Temperature boiling)
-    {
-        var told = FormulaRows.Entries(lines)
-            .Select(at => (Share: shares.GetValueOrDefault((at.Component.Id, at.Line.Id)), Boils: at.Line.Source.Warmth.Kind == WarmthKind.Boiling))
-            .Select(at => (Warmth: at.Share?.GoesIn ?? (at.Boils ? boiling : null), IsFree: at.Share is { IsFree: true }))
-            .ToArray();
-        return told.Where(at => at.Warmth is not null).Select(at => figures.Voice.Degrees(at.Warmth!.Value, asked: true)).Distinct().Count() < 2
-            && told.Select(at => at.IsFree).Distinct().Count() < 2;
-    }
+    private bool GoInAlike(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines, Dictionary<(string Component, string Line), HeatShare> shares, Temperature boiling) =>
+        Told(lines, shares, boiling).Count() < 2
+            && FormulaRows.Entries(lines).Select(at => shares.GetValueOrDefault((at.Component.Id, at.Line.Id)) is { IsFree: true }).Distinct().Count() < 2;
+
+    /// <summary>Every temperature that is told of a row, once.</summary>
+    private IEnumerable<string> Told(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines, Dictionary<(string Component, string Line), HeatShare> shares, Temperature boiling) =>
+        FormulaRows.Entries(lines)
+            .Select(at => shares.GetValueOrDefault((at.Component.Id, at.Line.Id))?.GoesIn ?? (at.Line.Source.Warmth.Kind == WarmthKind.Boiling ? boiling : (Temperature?)null))
+            .OfType<Temperature>().Select(warmth => figures.Voice.Degrees(warmth, asked: true)).Distinct();
 
     /// <summary>That of the last bowl it goes into: the final dough's before a part's.</summary>
     private static HeatShare? Share(IReadOnlyList<(ComponentFormula Component, LineFormula Line)> lines, Dictionary<(string Component, string Line), HeatShare> shares) => lines

@@ -1,6 +1,7 @@
 using Doughwright.App.Desk.Preview;
 using Doughwright.App.Desk.Recipes.Telling;
 using Doughwright.App.Desk.Shelf;
+using Doughwright.App.Desk.Standing;
 using Doughwright.Engine.Quantities;
 
 namespace Doughwright.App.Desk.Recipes.Views;
@@ -15,6 +16,12 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <param name="Write">Address at which it is written.</param>
 public sealed record HeadView(string Title, Told Facts, string Beside, string Size, string Swaps, string Page, string States, string Write)
 {
+    /// <summary>How it stands and when it was last baked; where nothing is said of it, that this can be said.</summary>
+    public required string Standing { get; init; }
+
+    /// <summary>Where that is said.</summary>
+    public required string StandingAddress { get; init; }
+
     /// <summary>Longer titles are set smaller, so that they do not fill the page.</summary>
     private const int LongestLarge = 80;
 
@@ -48,6 +55,10 @@ public sealed record HeadView(string Title, Told Facts, string Beside, string Si
             ShelfAddress.InMeasures($"{address}/swaps", voice),
             PageAddress.Of(state.File.Name, state.Setting.Question),
             ShelfAddress.InMeasures($"{address}/states", voice),
-            ShelfAddress.InMeasures($"{address}/write", voice));
+            ShelfAddress.InMeasures($"{address}/write", voice))
+        {
+            Standing = Standings.Words(state.File.Said, voice) ?? voice.Words["standing.link"],
+            StandingAddress = ShelfAddress.OfStanding(state.File.Name, voice),
+        };
     }
 }

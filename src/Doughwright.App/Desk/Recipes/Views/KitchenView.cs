@@ -43,7 +43,9 @@ public sealed record KitchenView(IReadOnlyList<KitchenPick> Picks, Told Sentence
             from other in kitchens
             where other.Kitchen is not null && (other.Kitchen != home || other.Name == named)
             select new KitchenPick(other.Name, other.Shown, other.Name == named));
-        return picks;
+        return figures.State.Setting.Read.Accepted.ChangesKitchen
+            ? [.. picks.Select(pick => pick.IsPicked ? pick with { Title = voice.Say("kitchen-changed", ("kitchen", pick.Title)) } : pick)]
+            : picks;
     }
 
     private static Told Saying(Figures figures)

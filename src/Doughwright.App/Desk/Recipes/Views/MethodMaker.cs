@@ -40,23 +40,31 @@ internal sealed class MethodMaker(Figures figures)
         yield return new(order, Row(step, own), own.Minutes, known.Length == 0 ? $"steps.{step.Id}.handsMinutes" : null);
         for (var i = 0; i < known.Length; i++)
         {
-            var after = known[i].After;
+            var (after, home) = (known[i].After, AtHome(step, known[i].What, i));
             var path = $"steps.{step.Id}.events.{i}";
             yield return new(
                 order + after.Likely.Minutes,
                 new(
-                    step.Start is { } start ? Told.Of(Show.DurationColumn(start + after.Likely)) : Unknown(),
+                    step.Start is { } start ? Told.Of(Against(Show.DurationColumn(start + after.Likely), home?.Start is { } began ? Show.DurationColumn(began) : null)) : Unknown(),
                     Capital.Of(voice.Say("recipe.within", ("what", voice.Words[$"event.{known[i].What}"]), ("step", figures.StepName(step)))),
                     Told.Nothing,
                     Told.Nothing,
                     Told.Nothing,
-                    Told.Say(voice, "recipe.after-start", ("after", new Fig(Show.Duration(after.Likely), after.Likely.Minutes, path + ".afterMinutes")), ("range", figures.Range(after, path + ".afterMinutesLow", path + ".afterMinutesHigh") is { IsEmpty: false } range ? Told.Say(voice, "recipe.range-alone", ("range", range)) : Told.Nothing)),
+                    Told.Say(voice, "recipe.after-start", ("after", Against(Show.Duration(after.Likely), home is { } there ? Show.Duration(there.After) : null) with { Value = after.Likely.Minutes, Of = path + ".afterMinutes" }), ("range", figures.Range(after, path + ".afterMinutesLow", path + ".afterMinutesHigh") is { IsEmpty: false } range ? Told.Say(voice, "recipe.range-alone", ("range", range)) : Told.Nothing)),
                     "",
                     voice.Member(step.Basis)),
                 known[i].Hands.Minutes,
                 path + ".handsMinutes");
         }
     }
+
+    /// <summary>When the same was to be done at home, on the clock and within its step; null where home has it otherwise.</summary>
+    private (Duration? Start, Duration After)? AtHome(RehearsedStep step, string what, int index) =>
+        figures.AtHome(step) is { } home && home.Events.Where(happening => happening.After.Likely.Minutes >= 0).ElementAtOrDefault(index) is { } same && same.What == what
+            ? (home.Start is { } start ? start + same.After.Likely : null, same.After.Likely)
+            : null;
+
+    private static Fig Against(string here, string? home) => new(here) { Moved = home is not null && home != here };
 
     private MethodRow Row(RehearsedStep step, Duration hands) => new(
         step.Start is { } start ? Told.Of(figures.Column(start, $"steps.{step.Id}.startMinutes", figures.AtHome(step)?.Start)) : Unknown(),
