@@ -67,10 +67,15 @@ internal sealed class CommandRun(Given given, Options options, Stream input)
     }
 
     /// <summary>The answer when a line of a text was not understood: all findings, and nothing computed.</summary>
-    public Answer NotUnderstood(IReadOnlyList<Finding> findings) => new(
+    public Answer NotUnderstood(IReadOnlyList<Finding> findings) => Refused(findings, "not-understood", ExitCode.NotUnderstood);
+
+    /// <summary>All was understood, and no kitchen is like the one that is named: nothing can be worked out in it.</summary>
+    public Answer Impossible(IReadOnlyList<Finding> findings) => Refused(findings, "kitchen-impossible", ExitCode.Errors);
+
+    private Answer Refused(IReadOnlyList<Finding> findings, string why, int code) => new(
         Json ? FindingsJson.WriteNotUnderstood(findings, Voice) : FindingsText.Write(null, findings, Voice, quote: true),
-        Json ? "" : Voice.Say("not-understood") + "\n",
-        ExitCode.NotUnderstood);
+        Json ? "" : Voice.Say(why) + "\n",
+        code);
 
     /// <summary>What is accepted does not count, and errors cannot be accepted.</summary>
     public static int CodeOf(Judgement findings) => CodeOf(findings.Open);

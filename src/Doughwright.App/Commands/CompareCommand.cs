@@ -22,6 +22,11 @@ internal static class CompareCommand
         }
 
         var (one, other) = (Read.Of(first), Read.Of(second));
+        if (one.Understood && other.Understood && named is { IsImpossible: true })
+        {
+            return run.Impossible([.. one.Findings, .. other.Findings, .. named.Value.Findings]);
+        }
+
         if (!one.Understood || !other.Understood || named is { Understood: false } or { Kitchen: null })
         {
             return run.NotUnderstood([.. one.Findings, .. other.Findings, .. named?.Findings ?? []]);

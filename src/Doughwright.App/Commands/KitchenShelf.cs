@@ -15,7 +15,8 @@ internal static class KitchenShelf
 
     /// <summary>What came of looking for a kitchen.</summary>
     /// <param name="Kitchen">Null when its text could not be understood.</param>
-    public readonly record struct Found(Kitchen? Kitchen, IReadOnlyList<Finding> Findings, bool Understood);
+    /// <param name="IsImpossible">All of it was understood, and no kitchen is like that.</param>
+    public readonly record struct Found(Kitchen? Kitchen, IReadOnlyList<Finding> Findings, bool Understood, bool IsImpossible = false);
 
     public static IReadOnlyList<string> Names =>
         [.. EmbeddedFile.Under(typeof(KitchenShelf).Assembly, Folder).Select(name => name[Folder.Length..^Ending.Length]).Order(StringComparer.Ordinal)];
@@ -63,7 +64,7 @@ internal static class KitchenShelf
     {
         var reading = KitchenText.Read(file.Text);
         var findings = file.Findings.Concat(reading.Findings).Select(InKitchen);
-        return new(reading.Kitchen, [.. findings], reading.Understood && file.Findings.Count == 0);
+        return new(reading.Kitchen, [.. findings], reading.Understood && file.Findings.Count == 0, reading.IsImpossible && file.Findings.Count == 0);
     }
 
     /// <summary>Lines and columns of such a finding are those of the kitchen's own file, so its place says so.</summary>

@@ -24,6 +24,12 @@ internal sealed record ReadRecipe(InputFile File, Reading Reading, IReadOnlyList
 
         var (reading, findings, understood) = CommandRun.Understand(file);
         var kitchenFindings = named?.Findings ?? [];
+        if (understood && named is { IsImpossible: true })
+        {
+            refused = run.Impossible([.. findings, .. kitchenFindings]);
+            return null;
+        }
+
         if (!understood || named is { Understood: false } or { Kitchen: null })
         {
             refused = run.NotUnderstood([.. findings, .. kitchenFindings]);

@@ -54,7 +54,7 @@ document.addEventListener('keydown', event => {
   if (moves || (event.key === 'Enter' && event.target.localName === 'input')) event.preventDefault();
 });
 
-// By the keyboard one goes on from what is said: Enter in a step leads to the step after it, on an empty line to the method. Where Enter makes a new line
+// By the keyboard one goes on from what is said: Enter in a step leads to the step after it, in the last one to where one is added, on an empty line to the method. Where Enter makes a new line
 // of words, it does so with Ctrl or Cmd.
 document.addEventListener('keydown', event => {
   const field = event.target;
@@ -66,7 +66,7 @@ document.addEventListener('keydown', event => {
     return;
   }
   const ofStep = field.matches('.stepedit > .fields input[type=text]') || ((event.ctrlKey || event.metaKey) && field.matches('.stepedit textarea'));
-  const on = ofStep ? field.closest('.stepedit').querySelector(':scope > form select')
+  const on = ofStep ? field.closest('[data-moves]').nextElementSibling?.querySelector('.ln') ?? field.closest('.stepedit').querySelector(':scope > form select')
     : field.matches('input[data-picks=closed]') && field.value.trim() === '' ? document.querySelector('[aria-labelledby=write-method] :is(.ln, form select)')
       : null;
   if (!on) return;

@@ -7,6 +7,9 @@ namespace Doughwright.Engine.Remedies;
 /// <summary>A value outside its limits that lies inside them in the other unit: 68 C of air is 68 F.</summary>
 internal static class OtherUnit
 {
+    /// <summary>What may be longer than this is a height above the sea.</summary>
+    private static readonly Length Longest = Length.FromMetres(100);
+
     public static IEnumerable<Remedy> Of(Finding finding)
     {
         if (TextRemedies.Word(finding, "typed") is not { } typed || Number(typed) is not { } number)
@@ -17,7 +20,7 @@ internal static class OtherUnit
         var fresh = (finding.Arguments.GetValueOrDefault("low"), finding.Arguments.GetValueOrDefault("high")) switch
         {
             (Temperature low, Temperature high) => Temperatures(typed, number).FirstOrDefault(meant => meant.Value >= low && meant.Value <= high).Typed,
-            (Length low, Length high) => Lengths(typed, number).FirstOrDefault(meant => meant.Value >= low && meant.Value <= high).Typed,
+            (Length low, Length high) => Lengths(typed, number, high).FirstOrDefault(meant => meant.Value >= low && meant.Value <= high).Typed,
             _ => null,
         };
         return TextRemedies.Instead(finding, typed, fresh);
@@ -36,10 +39,11 @@ internal static class OtherUnit
         }
     }
 
-    private static IEnumerable<(string Typed, Length Value)> Lengths(string typed, double number)
+    private static IEnumerable<(string Typed, Length Value)> Lengths(string typed, double number, Length high)
     {
         var digits = typed[..typed.TakeWhile(mark => !char.IsAsciiLetter(mark)).Count()].TrimEnd();
-        foreach (var unit in new[] { "cm", "mm", "m", "ft" })
+        // Nobody tells a height above the sea in centimetres, nor a depth of dough in feet.
+        foreach (var unit in high > Longest ? ["m", "ft"] : new[] { "cm", "mm", "m", "ft" })
         {
             if (QuantityText.TryLength($"{digits} {unit}").Value is { } value && number > 0)
             {

@@ -22,6 +22,10 @@ public sealed record Reading(Recipe? Recipe, IReadOnlyList<Finding> Findings, Te
 /// <param name="Kitchen">Null when its air is not known, or something in it is wrong.</param>
 public sealed record KitchenReading(Kitchen? Kitchen, IReadOnlyList<Finding> Findings, TextDocument? Document)
 {
+    /// <summary>Every line was understood, and what they say lies outside what can be: no kitchen is like that.</summary>
+    public bool IsImpossible => Understood && Findings.Any(finding => finding.Grade == Grade.Error)
+        && Findings.All(finding => finding.Grade != Grade.Error || finding.Kind.EndsWith("-outside-limits", StringComparison.Ordinal));
+
     /// <summary>Every line was understood, though something may be wrong.</summary>
     public bool Understood => !Findings.Any(finding => finding.NotUnderstood);
 

@@ -97,7 +97,8 @@ public class KitchenTests
         File.WriteAllText(file, $"doughwright: 1\nkitchen: Pit\n{said}\n");
         var run = Run.Of("rehearse", House.PotatoRolls, "--kitchen", file);
         Directory.Delete(Path.GetDirectoryName(file)!, recursive: true);
-        Assert.Equal(ExitCode.NotUnderstood, run.ExitCode);
+        Assert.Equal(ExitCode.Errors, run.ExitCode);
+        Assert.Contains("No kitchen is like that", run.Messages, StringComparison.Ordinal);
         Assert.Contains(reason, run.Output.Replace('\u00a0', ' '), StringComparison.Ordinal);
         Assert.DoesNotContain("Bulk", run.Output, StringComparison.Ordinal);
     }

@@ -120,13 +120,16 @@ public class PageTests
         Assert.Contains(".reader.long", MadePages.Of(MadePages.TextOf("pilot-ring")).Html, StringComparison.Ordinal);
     }
 
-    /// <summary>As a browser printed them on US Letter: which of these went onto two sheets as set by default, which only closer, and which on none of the ways.</summary>
+    /// <summary>
+    /// As a browser printed them on US Letter: which of these went onto two sheets as set by default, which only closer, and which on none of the ways. The rye in the
+    /// mountain kitchen goes onto two either way; since cues stand whole on its strip it is counted as longer than that, and is set closer.
+    /// </summary>
     [Theory]
     [InlineData("tin-loaf", "home", "reader")]
     [InlineData("tin-loaf", "summer", "reader long")]
     [InlineData("quayside-pan-bread", "mountain", "reader")]
     [InlineData("hearth-loaf", "winter-cottage", "reader")]
-    [InlineData("night-boat-rye", "mountain", "reader")]
+    [InlineData("night-boat-rye", "mountain", "reader long")]
     [InlineData("night-boat-rye", "winter-cottage", "reader long")]
     [InlineData("pilot-ring", "mountain", "reader long method-long")]
     [InlineData("pilot-ring", "summer", "reader")]

@@ -34,6 +34,35 @@ public class WritingJourneys(House house)
         Assert.Empty(visit.Troubles);
     }
 
+    /// <summary>Whatever is refused says why beside its field, at once, and no more when it is put right.</summary>
+    [Fact(Timeout = Visit.Patience)]
+    public async Task WhatIsRefused_SaysWhyBesideItsField_UntilItIsPutRight()
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit(Sheet, address: desk.Address);
+        await visit.Circuit();
+        var page = visit.Page;
+        await page.Locator("[aria-labelledby=write-method] .ln").First.ClickAsync();
+        var hands = "#" + await page.Locator("[id^=step-][id$=-hands]").First.GetAttributeAsync("id");
+        foreach (var (field, wrong, right) in new[] { ("#add-dough", "flour", ""), (hands, "long", "7 min") })
+        {
+            var why = page.Locator(field + "-why");
+            await Assertions.Expect(why).ToHaveCountAsync(0);
+            await page.Locator(field).FillAsync(wrong);
+            await page.Locator(field).PressAsync("Enter");
+            await Assertions.Expect(why).ToBeVisibleAsync();
+            await Assertions.Expect(page.Locator(field)).ToHaveAttributeAsync("aria-describedby", field[1..] + "-why");
+            if (right.Length > 0)
+            {
+                await page.Locator(field).FillAsync(right);
+                await page.Locator(field).PressAsync("Tab");
+                await Assertions.Expect(why).ToHaveCountAsync(0);
+            }
+        }
+
+        Assert.Empty(visit.Troubles);
+    }
+
     [Fact(Timeout = Visit.Patience)]
     public async Task LineThatIsTypedInTheText_StandsInTheSheet_AndOneThatIsNotUnderstoodIsKept()
     {

@@ -37,9 +37,8 @@ public sealed partial class SidesPage
     protected override async Task OnInitializedAsync()
     {
         Lay();
-        if (Desk is { IsAsked: true, View: not null } desk)
+        if (Reasoning is not null)
         {
-            Reasoning = desk.Reasoned(Answers);
             await Task.WhenAny(Reasoning, Task.Delay(Answers.Patience, Context.RequestAborted));
         }
     }
@@ -63,6 +62,7 @@ public sealed partial class SidesPage
         Relatives = new Family(Folder, days, Voice).All(file.Paper);
         Drawn = FamilyDrawn.Of(Desk.Facts, file.Paper, states, Relatives, Desk.Shown, days, Voice);
         Faults = faults.All;
+        Reasoning = Desk is { IsAsked: true, View: not null } ? Desk.Reasoned(Answers) : null;
     }
 
     /// <summary>Without a word about it: the state that was kept last, other than the one it is in.</summary>

@@ -38,7 +38,8 @@ internal static class ChangeWords
 
         var all = RecipeDifferences.Between(first, second);
         var hasLine = all.Any(one => one.Aspect == Aspect.Line);
-        var differences = all.Where(one => !Follows(one, hasLine)).ToArray();
+        // What moves a figure is told before a title or a tool.
+        var differences = all.Where(one => !Follows(one, hasLine)).OrderByDescending(one => Causes.CanMove(one.Aspect)).ToArray();
         var told = new SideWords(first.Recipe, second.Recipe, voice).Rows(differences.Take(Most)).Select(row => Say(row, way, voice));
         return voice.List(differences.Length > Most ? [.. told, voice.Say("family.more", ("count", differences.Length - Most))] : told);
     }

@@ -7,6 +7,9 @@ namespace Doughwright.App.Desk.Drafting;
 /// <param name="folder">Where they lie; null keeps them only as long as this object lives.</param>
 internal sealed class OpenDrafts(string? folder = null)
 {
+    /// <summary>Texts of one recipe that can wait: one for each window that has something to be settled.</summary>
+    private const int Most = 100;
+
     private readonly ConcurrentDictionary<string, OpenDraft> all = new(StringComparer.Ordinal);
 
     public OpenDraft? Of(string name) => all.TryGetValue(name, out var known) ? known : Read(name);
@@ -46,8 +49,42 @@ internal sealed class OpenDrafts(string? folder = null)
             return;
         }
 
-        all.TryRemove(name, out _);
-        if (FileOf(name) is { } file)
+        Remove(name);
+        // What waited behind it comes up.
+        var waiting = Places(name).FirstOrDefault(place => Of(place) is not null);
+        if (waiting is not null && Of(waiting) is { } next)
+        {
+            Keep(name, next);
+            Remove(waiting);
+        }
+    }
+
+    /// <summary>Keeps a second text of a recipe behind the one that is kept already.</summary>
+    /// <exception cref="IOException">It could not be written; it is known as long as the desk is open.</exception>
+    /// <exception cref="UnauthorizedAccessException">Like it.</exception>
+    public void Wait(string name, OpenDraft draft) => Keep(Of(name) is null ? name : Places(name).First(place => Of(place) is null), draft);
+
+    /// <summary>Lets go of one wherever it is kept.</summary>
+    /// <exception cref="IOException">Its file could not be taken away.</exception>
+    /// <exception cref="UnauthorizedAccessException">Like it.</exception>
+    public void DropWaiting(string name, OpenDraft draft)
+    {
+        if (Places(name).TakeWhile(place => Of(place) is not null).FirstOrDefault(place => Of(place) == draft) is { } place)
+        {
+            Remove(place);
+            return;
+        }
+
+        Drop(name, draft);
+    }
+
+    /// <summary>Names of texts never hold a slash, so these are nobody's.</summary>
+    private static IEnumerable<string> Places(string name) => Enumerable.Range(2, Most).Select(place => string.Create(CultureInfo.InvariantCulture, $"{name}/{place}"));
+
+    private void Remove(string place)
+    {
+        all.TryRemove(place, out _);
+        if (FileOf(place) is { } file)
         {
             File.Delete(file);
         }

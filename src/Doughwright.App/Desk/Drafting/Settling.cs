@@ -23,11 +23,8 @@ internal sealed class Settling(string name, ShelfFolder shelf, OpenDrafts drafts
         // A window that is closed or loaded anew before it is settled finds what was done here as a text that is begun.
         tries.Do(() =>
         {
-            if (drafts.Of(name) is null)
-            {
-                kept = new(clash.From, clash.Mine);
-                drafts.Keep(name, kept);
-            }
+            kept = new(clash.From, clash.Mine);
+            drafts.Wait(name, kept);
         });
     }
 
@@ -36,7 +33,7 @@ internal sealed class Settling(string name, ShelfFolder shelf, OpenDrafts drafts
         Clash = null;
         if (kept is { } own)
         {
-            tries.Do(() => drafts.Drop(name, own));
+            tries.Do(() => drafts.DropWaiting(name, own));
             kept = null;
         }
     }

@@ -57,6 +57,7 @@ internal static class DeskHost
         app.Use(guards.Pass);
         app.UseExceptionHandler("/fault", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.Use(new OffShelf(shelf).Pass);
         app.UseAntiforgery();
         app.Use(refusals.Tell);
         app.MapStaticAssets();

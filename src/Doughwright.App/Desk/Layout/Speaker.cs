@@ -46,10 +46,20 @@ internal sealed class Speaker(Words words, NavigationManager navigation, IHttpCo
     ];
 
     /// <summary>"page" when this is the page shown, for aria-current.</summary>
-    /// <param name="pages">Where the pages behind it begin; null where it has none.</param>
-    public string? CurrentIf(string path, string? pages = null) => new Uri(navigation.Uri).AbsolutePath is var at && at == path ? "page"
-        : pages is not null && at.StartsWith(pages, StringComparison.Ordinal) ? "true"
-        : null;
+    /// <param name="pages">Where the pages behind it begin.</param>
+    public string? CurrentIf(string path, params ReadOnlySpan<string> pages)
+    {
+        var at = new Uri(navigation.Uri).AbsolutePath;
+        foreach (var page in pages)
+        {
+            if (at != path && at.StartsWith(page, StringComparison.Ordinal))
+            {
+                return "true";
+            }
+        }
+
+        return at == path ? "page" : null;
+    }
 
     /// <summary>Another page of the desk, in the measures of this one.</summary>
     public string To(string address) => ShelfAddress.InMeasures(address, Voice);

@@ -23,13 +23,27 @@ internal sealed class LeftTexts(DataFolder folder)
         }
     }
 
+    /// <summary>Whether it was once said what is left, though the author may be done with all of it.</summary>
+    public bool WasKept => File.Exists(folder.Left);
+
+    /// <summary>Whether the author is not done with a file yet.</summary>
+    public bool Tells(string file)
+    {
+        lock (turn)
+        {
+            return Files().Contains(file);
+        }
+    }
+
     /// <exception cref="IOException">It cannot be written.</exception>
     /// <exception cref="UnauthorizedAccessException">Like it.</exception>
     public void Keep(IEnumerable<LeftText> left)
     {
+        // What they are picked from may be this list.
+        string[] files = [.. left.Select(text => text.File)];
         lock (turn)
         {
-            Write([.. left.Select(text => text.File)]);
+            Write(files);
         }
     }
 
@@ -62,15 +76,12 @@ internal sealed class LeftTexts(DataFolder folder)
     private string[] Files() => File.Exists(folder.Left) ? [.. File.ReadAllLines(folder.Left).Where(line => line.Length > 0).Select(Uri.UnescapeDataString)] : [];
 
     /// <summary>One in each line, escaped: names may hold anything.</summary>
+    /// <summary>A list that is empty stays, so that what is done with is not told again; where there never was one, none begins.</summary>
     private void Write(string[] files)
     {
-        if (files.Length > 0)
+        if (files.Length > 0 || WasKept)
         {
             WholeFile.Write(folder.Left, Encoding.UTF8.GetBytes(string.Concat(files.Select(file => Uri.EscapeDataString(file) + "\n"))));
-        }
-        else
-        {
-            File.Delete(folder.Left);
         }
     }
 }

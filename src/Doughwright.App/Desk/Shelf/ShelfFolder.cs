@@ -61,7 +61,7 @@ internal sealed class ShelfFolder : IDisposable
             {
                 var older = OlderFolder.Of(folder, words);
                 // First what is left: nothing else would tell of it once the book is filled.
-                left.Keep(older.Left);
+                left.Keep(left.WasKept ? older.Left.Where(text => left.Tells(text.File)) : older.Left);
                 book.Papers.Fill([.. older.Papers, .. Shipped(folder, words["book.laid"])]);
             }
 

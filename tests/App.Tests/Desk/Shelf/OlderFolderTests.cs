@@ -117,6 +117,23 @@ public sealed class OlderFolderTests : IDisposable
         Assert.True(File.Exists(In("recipes/latin.yaml")));
     }
 
+    /// <summary>While the book holds nothing, the folder is looked at again at each start; what the author has done with is still not told again.</summary>
+    [Fact]
+    public void WhatIsDoneWith_IsNotToldAgain_WhileTheBookIsEmpty()
+    {
+        Spoil("recipes/latin.yaml");
+        Directory.CreateDirectory(In("kitchens"));
+        using (var shelf = Open())
+        {
+            Assert.Equal(0, shelf.Book.Size().Papers);
+            Assert.True(shelf.Left.Forget("recipes/latin.yaml"));
+        }
+
+        using var again = Open();
+        Assert.Equal(0, again.Book.Size().Papers);
+        Assert.Empty(Left(again));
+    }
+
     /// <summary>A book that holds nothing yet begins with what can be read by now.</summary>
     [Fact]
     public void BookThatIsStillEmpty_TakesInWhatWasPutRight()

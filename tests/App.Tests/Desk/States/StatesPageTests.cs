@@ -161,6 +161,18 @@ public sealed class StatesPageTests : KeptRolls
         var link = (await Desk.Page("/")).QuerySelectorAll("main a").Single(one => one.TextContent == "Taken off the shelf: 1");
         Assert.Contains("Potato rolls", (await Desk.Page(link.GetAttribute("href")!)).QuerySelector("main li")!.TextContent, StringComparison.Ordinal);
 
+        // Links and open windows still lead to it: they come to where it is put back.
+        foreach (var page in new[] { "", "/write", "/sides" })
+        {
+            using var answer = await Desk.Get("/recipes/potato-rolls" + page);
+            Assert.Equal((HttpStatusCode.Redirect, "/taken-off?taken=potato-rolls"), (answer.StatusCode, answer.Headers.Location?.OriginalString));
+        }
+
+        using (var nobody = await Desk.Get("/recipes/never-was"))
+        {
+            Assert.Equal(HttpStatusCode.NotFound, nobody.StatusCode);
+        }
+
         var told = await Desk.Page(away.Location!);
         Assert.Contains("“Potato rolls” is taken off the shelf.", told.QuerySelector("[role=status]")!.TextContent, StringComparison.Ordinal);
         var button = (IHtmlButtonElement)told.QuerySelector(".opened button")!;

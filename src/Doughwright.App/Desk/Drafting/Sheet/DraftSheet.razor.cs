@@ -12,6 +12,7 @@ public sealed partial class DraftSheet : ComponentBase, IDisposable
 {
     private Manuscript? manuscript;
     private ElementReference undo;
+    private ElementReference main;
 
     /// <summary>Name of the recipe in the book.</summary>
     [Parameter, EditorRequired]
@@ -104,15 +105,26 @@ public sealed partial class DraftSheet : ComponentBase, IDisposable
 
     private void PutBack() => After(manuscript!.PutBack);
 
-    private void ShowOther() => After(manuscript!.ShowOther);
+    private Task ShowOther() => Settle(manuscript!.ShowOther);
 
-    private void TakeOther() => After(manuscript!.TakeOther);
+    private Task TakeOther() => Settle(manuscript!.TakeOther);
 
-    private void TakeMine() => After(manuscript!.TakeMine);
+    private Task TakeMine() => Settle(manuscript!.TakeMine);
 
-    private void KeepBoth() => After(manuscript!.KeepBoth);
+    private Task KeepBoth() => Settle(manuscript!.KeepBoth);
 
-    private void BackOnShelf() => After(manuscript!.BackOnShelf);
+    private Task BackOnShelf() => Settle(manuscript!.BackOnShelf);
+
+    /// <summary>The button that was pressed is gone with what it settled: whoever pressed it stands at the step back, or at the beginning where there is none.</summary>
+    private async Task Settle(Action work)
+    {
+        After(work);
+        if (Clash is null)
+        {
+            StateHasChanged();
+            await (View?.Undo is null ? main : undo).FocusAsync();
+        }
+    }
 
     private void OnItsOwn()
     {
