@@ -37,7 +37,7 @@ internal static class Exporting
                 var (papers, photos) = (RecordReader.All(open), PhotosOf(open));
                 if (isArchive && 1 + Layout.Tables.Count + papers.Count + photos.Length is var files && files > most)
                 {
-                    throw new BookException(BookTrouble.TooMany, whole, Number(files));
+                    throw new BookException(BookTrouble.TooMany, whole, files.ToString("#,0", CultureInfo.InvariantCulture));
                 }
 
                 using ISink sink = isArchive ? new ArchiveSink(beside) : new FolderSink(beside);

@@ -1,3 +1,4 @@
+using System.Text;
 using Doughwright.App.Desk.Ingredients;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
@@ -174,13 +175,15 @@ internal sealed class Manuscript
         }
     }
 
+    private string TitleOf(string name) => shelf.RecipeTexts.Find(name) is { } paper && RecipeText.Read(Encoding.UTF8.GetString(shelf.RecipeTexts.Read(paper))).Recipe?.Title is { Length: > 0 } title ? title : name;
+
     /// <summary>Makes a recipe of its own of what was written meanwhile, and goes on with what was done here.</summary>
     public void KeepBoth()
     {
         if (Clash is { Other: not null } clash && settling.GrowOther(clash) is { } name)
         {
             TakeMine();
-            Said = $"{voice.Say("write.kept-both", ("name", name))} {Said}".Trim();
+            Said = $"{voice.Say("write.kept-both", ("name", TitleOf(name)))} {Said}".Trim();
         }
     }
 

@@ -2,6 +2,7 @@ using Doughwright.App.Desk.Drafting;
 using Doughwright.App.Tests.Desk.Shelf;
 using Doughwright.Engine.Editing;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Desk.Drafting;
@@ -75,7 +76,8 @@ public sealed class SettlingTests : IDisposable
         Assert.Contains("butter: 70 g", Text, StringComparison.Ordinal);
         var grown = Assert.Single(scratch.Folder.RecipeTexts.Papers(), paper => paper.GrownFrom is not null);
         Assert.Contains("butter: 60 g", scratch.Text(grown.Name), StringComparison.Ordinal);
-        Assert.Contains(grown.Name, mine.Said, StringComparison.Ordinal);
+        // By the title that it is found under on the shelf.
+        Assert.Contains(RecipeText.Read(scratch.Text(grown.Name)).Recipe!.Title, mine.Said, StringComparison.Ordinal);
     }
 
     [Fact]
