@@ -69,6 +69,12 @@ internal sealed record InputFile(string Name, string Text, IReadOnlyList<Finding
                 return InState(book, parted, sort, faults);
             }
 
+            if (book.Papers.TakenAway(sort).FirstOrDefault(paper => paper.Name == address.Name || paper.Name == address.Parted?.Name) is { } away)
+            {
+                faults.Add("taken-away-in-book", ("name", away.Name), ("book", address.Book));
+                return null;
+            }
+
             faults.AddUnknown("not-in-book", address.Name, [.. book.Papers.All(sort).Select(paper => paper.Name)], ("book", address.Book));
         }
         catch (BookException problem)

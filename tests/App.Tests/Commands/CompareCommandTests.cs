@@ -134,5 +134,18 @@ public sealed class CompareCommandTests : IDisposable
         }
 
         Assert.Contains("Nothing is called", Run.Of("rehearse", $"{path}:buns@{first}").Messages, StringComparison.Ordinal);
+
+        // What is off the shelf is not gone, and the answer says so.
+        using (var book = AuthorsBook.Open(path, TimeProvider.System))
+        {
+            Assert.True(book.Papers.TakeAway(PaperSort.Recipe, "rolls"));
+        }
+
+        foreach (var address in new[] { $"{path}:rolls", $"{path}:rolls@{first}" })
+        {
+            var run = Run.Of("rehearse", address);
+            Assert.Equal(2, run.ExitCode);
+            Assert.Contains("“rolls” was taken away", run.Messages, StringComparison.Ordinal);
+        }
     }
 }
