@@ -63,7 +63,8 @@ internal static class RailLabels
     /// <summary>What comes out at the end.</summary>
     public static void Outcome(Sheet sheet)
     {
-        var x = (sheet.Body is { } body ? sheet.Place(body.End) : WideLayout.Right) + 10;
+        // On whole units, so that small figures stand sharp whoever draws them.
+        var (x, foot) = (Math.Ceiling(sheet.Body is { } body ? sheet.Place(body.End) : WideLayout.Right) + 10, Math.Floor(sheet.Bench) - 10);
         var room = sheet.Frame.Width - x;
         var name = Wrapping.OrCut(sheet.Words.Outcome, Type.Head, room, most: 2) ?? [];
         string?[] figures =
@@ -78,7 +79,7 @@ internal static class RailLabels
             .. name.Select(text => (Type.Head, text)),
             .. figures.OfType<string>().SelectMany(text => Wrapping.Of(text, Type.Value, room) ?? [text]).Select(text => (Type.Value, text)),
         ];
-        sheet.Placer.PutLines(x, [.. said.Where(line => line.Text.Length > 0).Select((line, i) => (line.Type, sheet.Bench - 10 - (16 * (Math.Max(4, said.Length) - 1 - i)), line.Text))]);
+        sheet.Placer.PutLines(x, [.. said.Where(line => line.Text.Length > 0).Select((line, i) => (line.Type, foot - (16 * (Math.Max(4, said.Length) - 1 - i)), line.Text))]);
     }
 
     private static void Total(Sheet sheet, double y, string name, string value, double room)
