@@ -1,30 +1,12 @@
-using Doughwright.App.Desk.Drafting;
-using Doughwright.App.Tests.Desk.Shelf;
 using Doughwright.Engine.Editing;
-using Doughwright.Engine.Quantities;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Tests.Desk.Drafting;
 
 /// <summary>Two windows that write one recipe lose nothing of each other, whatever happens meanwhile.</summary>
-public sealed class SettlingTests : IDisposable
+public sealed class SettlingTests : OnTheSheet
 {
-    private const string Rolls = "potato-rolls";
-
-    private readonly Scratch scratch = Scratch.WithTheShipped();
-    private readonly OpenDrafts drafts = new();
-
-    private static Voice Voice => new(Words.Shipped, MeasureSystem.Metric);
-
-    public void Dispose() => scratch.Dispose();
-
-    private Manuscript Open() => Manuscript.Open(Rolls, scratch.Folder, drafts, Voice)!;
-
-    private static bool Butter(Manuscript manuscript, string grams) => manuscript.Change("butter", grams, recipe => LineEdits.Weigh(recipe, "dough", "butter", grams));
-
-    private string Text => scratch.Text(Rolls);
-
     [Fact]
     public void OtherWindow_IsShownBoth_AndTakesWhatIsThere()
     {
