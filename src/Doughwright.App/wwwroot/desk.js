@@ -149,30 +149,58 @@ new MutationObserver(() => {
   }
 }).observe(document.body, { childList: true, subtree: true });
 
-// An answer that comes late does not take back what is being typed by then. What was sent with Enter is taken out of the field, what was typed since stays.
+// An answer that comes late does not take back what is being typed by then.
+const native = field => Object.getOwnPropertyDescriptor(Object.getPrototypeOf(field), 'value');
+const guard = field => {
+  if (Object.hasOwn(field, 'value')) return;
+  Object.defineProperty(field, 'value', { configurable: true, get: () => native(field).get.call(field), set: () => {} });
+};
 document.addEventListener('input', event => {
-  const field = event.target;
-  if (!field.matches?.('.writepage input[type=text], .writepage textarea') || Object.hasOwn(field, 'value')) return;
-  const { get, set } = Object.getOwnPropertyDescriptor(Object.getPrototypeOf(field), 'value');
-  Object.defineProperty(field, 'value', {
-    configurable: true,
-    get: () => get.call(field),
-    set: value => {
-      const sent = field.dataset.sent;
-      if (value !== '' || sent === undefined || !get.call(field).startsWith(sent)) return;
-      delete field.dataset.sent;
-      set.call(field, get.call(field).slice(sent.length));
-      field.dispatchEvent(new Event('input', { bubbles: true }));
-    },
-  });
+  if (event.target.matches?.('.writepage input[type=text], .writepage textarea')) guard(event.target);
 }, true);
 for (const kind of ['change', 'focusout']) {
   document.addEventListener(kind, event => { if (event.target.matches?.('.writepage :is(input, textarea)')) delete event.target.value; }, true);
 }
+
+// Lines that Enter has sent, or will: one is under way at a time, those typed before its answer wait in the field behind it. One that is taken leaves the field, the next goes, and what was
+// typed since stays; one that is not taken stays with all that follows, to be mended.
+const sent = new WeakMap();
+const fill = (field, text) => {
+  native(field).set.call(field, text);
+  field.dispatchEvent(new Event('input', { bubbles: true }));
+};
+const answered = new MutationObserver(changes => {
+  for (const { target: field } of changes) {
+    const lines = sent.get(field) ?? [];
+    sent.delete(field);
+    if (!field.dataset.answer.endsWith('taken')) continue;
+    // Where nothing was typed since, the desk has emptied the field itself.
+    const typed = Object.hasOwn(field, 'value');
+    if (lines.length === 0 || (typed && !field.value.startsWith(lines[0]))) continue;
+    const after = typed ? field.value.slice(lines[0].length) : '';
+    if (lines.length === 1) {
+      if (typed) fill(field, after);
+      continue;
+    }
+    fill(field, lines[1]);
+    field.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true }));
+    sent.set(field, lines.slice(1));
+    fill(field, after);
+  }
+});
 document.addEventListener('keydown', event => {
   const field = event.target;
-  if (event.key !== 'Enter' || !field.dataset?.picks || field.localName !== 'input') return;
-  field.dataset.sent = field.value;
+  if (event.key !== 'Enter' || event.isComposing || !field.dataset?.picks || field.localName !== 'input') return;
+  const lines = sent.get(field) ?? [];
+  const before = lines.join('');
+  if (lines.length > 0 && field.value.startsWith(before)) {
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    lines.push(field.value.slice(before.length));
+    return;
+  }
+  sent.set(field, [field.value]);
+  answered.observe(field, { attributeFilter: ['data-answer'] });
   delete field.value;
 }, true);
 

@@ -192,6 +192,53 @@ public class WritingJourneys(House house)
         await Assertions.Expect(visit.Page.Locator("#add-dough")).ToHaveValueAsync("");
     }
 
+    /// <summary>A desk that is busy answers late, and what it says of several events at once in one: no line runs into the next, and none is lost.</summary>
+    [Theory(Timeout = Visit.Patience)]
+    [InlineData("")]
+    [InlineData("flax seed")]
+    public async Task LinesTypedBeforeAnyAnswer_AreAllThere(string begun)
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit(Sheet, address: desk.Address);
+        var slow = await SlowDesk.Between(visit);
+        await visit.Page.Locator("#add-dough").FocusAsync();
+        slow.Hold();
+        foreach (var line in (string[])["poppy seed 12 g", "sesame seed 8 g", "sunflower seed 5 g"])
+        {
+            await visit.Page.Keyboard.TypeAsync(line);
+            await visit.Page.Keyboard.PressAsync("Enter");
+        }
+
+        await visit.Page.Keyboard.TypeAsync(begun);
+        slow.Release();
+        await Assertions.Expect(visit.Page.Locator("#weight-dough-sunflower-seed")).ToHaveValueAsync("5");
+        await Assertions.Expect(visit.Page.Locator("#weight-dough-sesame-seed")).ToHaveValueAsync("8");
+        await Assertions.Expect(visit.Page.Locator("#weight-dough-poppy-seed")).ToHaveValueAsync("12");
+        await Assertions.Expect(visit.Page.Locator("#add-dough")).ToHaveValueAsync(begun);
+        Assert.Empty(visit.Troubles);
+    }
+
+    /// <summary>A line that is refused is there to be mended, with what was typed behind it; an empty one leads on however late the answer is.</summary>
+    [Theory(Timeout = Visit.Patience)]
+    [InlineData("poppy seed twelve", "sesame", "poppy seed twelvesesame", "add-dough")]
+    [InlineData("poppy seed 12 g", "", "", null)]
+    public async Task WhatFollowsALateAnswer_IsAsIfItHadBeenInTime(string first, string second, string stays, string? stands)
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit(Sheet, address: desk.Address);
+        var slow = await SlowDesk.Between(visit);
+        await visit.Page.Locator("#add-dough").FocusAsync();
+        slow.Hold();
+        await visit.Page.Keyboard.TypeAsync(first);
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await visit.Page.Keyboard.TypeAsync(second);
+        await visit.Page.Keyboard.PressAsync("Enter");
+        slow.Release();
+        await Assertions.Expect(stands is null ? visit.Page.Locator("#weight-dough-poppy-seed") : visit.Page.Locator("#add-dough-why")).ToBeVisibleAsync();
+        await Assertions.Expect(visit.Page.Locator("#add-dough")).ToHaveValueAsync(stays);
+        await Assertions.Expect(visit.Page.Locator(stands is null ? "[aria-labelledby=write-method] :focus" : "#add-dough:focus")).ToHaveCountAsync(1);
+    }
+
     private static async Task Typed(Visit visit, string field, string typed)
     {
         await visit.Page.Locator(field).FillAsync(typed);
