@@ -36,6 +36,9 @@ internal sealed class Manuscript
     /// <summary>By field.</summary>
     public IReadOnlyDictionary<string, RefusedField> Refused => refused;
 
+    /// <returns>Whether there was something.</returns>
+    public bool Forget(string field) => refused.Remove(field);
+
     /// <summary>What another window wrote meanwhile; null when nothing is to be settled.</summary>
     public Clash? Clash => settling.Clash;
 

@@ -141,6 +141,15 @@ public sealed class Pen
     /// <summary>Why what was typed into a field was not taken; null when it was.</summary>
     public RefusedField? RefusedIn(string field) => manuscript.Refused.GetValueOrDefault(field);
 
+    /// <summary>What was refused is not asked any more.</summary>
+    public void Forget(string field)
+    {
+        if (manuscript.Forget(field))
+        {
+            show();
+        }
+    }
+
     /// <summary>Whether a line or part is opened in place.</summary>
     public bool IsOpen(string place) => open.Contains(place);
 
