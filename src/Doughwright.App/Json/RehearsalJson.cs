@@ -23,6 +23,7 @@ internal static class RehearsalJson
         json.Array("components", rehearsal.Components, component => WriteComponent(json, component));
         json.Array("solve", rehearsal.Solutions, solution => WriteSolution(json, solution));
         json.Array("steps", rehearsal.Steps, step => WriteStep(json, step, rehearsal, voice));
+        PhotosJson.Write(json, rehearsal.Recipe);
         FindingsJson.WriteJudged(json, findings, rehearsal.Recipe, voice);
     });
 
