@@ -32,6 +32,9 @@ public sealed class Pen
     /// <summary>What a bare number in a column of weights is; empty where the column has no unit of its own.</summary>
     public string WeightUnit { get; }
 
+    /// <summary>Name of the recipe in the book.</summary>
+    internal string Name => manuscript.File.Name;
+
     /// <summary>The recipe as it is in the book; null where its text is not understood.</summary>
     internal Recipe? Recipe => manuscript.File.Recipe;
 
@@ -62,6 +65,24 @@ public sealed class Pen
     {
         manuscript.Mend(way);
         show();
+    }
+
+    /// <summary>Accepts a finding with a reason. Its button is gone with it, so whoever used it stands at the one that steps back.</summary>
+    /// <param name="field">Where it is said why not, if not.</param>
+    /// <param name="id">Of the finding.</param>
+    public Task Accept(string field, string id, string reason) => Gone(manuscript.Accept(field, id, reason));
+
+    /// <summary>Accepts a finding no longer.</summary>
+    /// <param name="id">Of the finding.</param>
+    public Task Stop(string id) => Gone(manuscript.Stop(id));
+
+    private async Task Gone(bool done)
+    {
+        show();
+        if (done)
+        {
+            await toUndo();
+        }
     }
 
     /// <summary>What a bare temperature is in; empty where that must be said.</summary>
