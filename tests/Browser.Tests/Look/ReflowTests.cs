@@ -27,11 +27,35 @@ public class ReflowTests(House house)
     [ClassData(typeof(EveryPage))]
     public async Task NothingScrollsSideways(string path)
     {
-        foreach (var width in new[] { 320, 390, 768, 1280 })
+        foreach (var width in new[] { 320, 390, 768, 1024, 1280 })
         {
             await using var visit = await house.Visit(path, new(width));
             await visit.OpenAll();
             Assert.Empty(await visit.Page.EvaluateAsync<string[]>(Wide));
+        }
+    }
+
+    /// <summary>A tall strip leaves no half of a page empty: the first head beside it stands at its beginning.</summary>
+    [Theory(Timeout = Visit.Patience)]
+    [InlineData("/recipes/potato-rolls")]
+    [InlineData("/recipes/hearth-loaf")]
+    [InlineData("reader:potato-rolls")]
+    [InlineData("reader:hearth-loaf")]
+    public async Task BesideATallStrip_SomethingOfItsRecipeStands(string path)
+    {
+        foreach (var width in new[] { 768, 900, 1024, 1150 })
+        {
+            await using var visit = await house.Visit(path, new(width));
+            var beside = await visit.Page.EvaluateAsync<string[]>("""
+                () => {
+                  const strip = document.querySelector('.stripbox').getBoundingClientRect();
+                  return [...document.querySelectorAll('main h2')].filter(head => {
+                    const box = head.getBoundingClientRect();
+                    return box.left >= strip.right && Math.abs(box.top - strip.top) < 40;
+                  }).map(head => head.textContent);
+                }
+                """);
+            Assert.Single(beside);
         }
     }
 

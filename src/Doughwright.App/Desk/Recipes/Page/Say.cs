@@ -12,25 +12,46 @@ public sealed class Say : ComponentBase
 
     protected override void BuildRenderTree(RenderTreeBuilder builder)
     {
-        foreach (var piece in Told.Pieces)
+        var said = 0;
+        foreach (var (at, piece) in Told.Pieces.Index())
         {
-            Write(builder, piece);
+            if (piece is Piece.Input { Field: var field })
+            {
+                var mark = at + 1 < Told.Pieces.Count && Told.Pieces[at + 1] is Piece.Plain(var next) ? LeadingMark(next) : "";
+                Input(builder, field, mark);
+                said = mark.Length;
+            }
+            else
+            {
+                Write(builder, piece, said);
+                said = 0;
+            }
         }
     }
 
-    private static void Write(RenderTreeBuilder builder, Piece piece)
+    /// <summary>The marks that close what stands before them; a line does not begin with one.</summary>
+    private static string LeadingMark(string words) => words[..words.TakeWhile(letter => letter is '.' or ',' or ';' or ':' or ')').Count()];
+
+    private static void Input(RenderTreeBuilder builder, Field field, string mark)
+    {
+        builder.OpenElement(9, "span");
+        builder.AddAttribute(10, "class", "closed");
+        // The same field stays the same element wherever the sentence moves it, so that a person can go on typing.
+        builder.SetKey(field.Option);
+        builder.OpenComponent<Slot>(0);
+        builder.AddComponentParameter(1, nameof(Slot.Field), field);
+        builder.CloseComponent();
+        builder.AddContent(11, mark);
+        builder.CloseElement();
+    }
+
+    /// <param name="said">Letters of it that stand already.</param>
+    private static void Write(RenderTreeBuilder builder, Piece piece, int said)
     {
         switch (piece)
         {
             case Piece.Figure { Fig: var figure }:
                 Datum.Write(builder, figure);
-                break;
-            case Piece.Input { Field: var field }:
-                builder.OpenComponent<Slot>(0);
-                builder.AddComponentParameter(1, nameof(Slot.Field), field);
-                // The same field stays the same element wherever the sentence moves it, so that a person can go on typing.
-                builder.SetKey(field.Option);
-                builder.CloseComponent();
                 break;
             case Piece.Cue { Text: var cue }:
                 Element(builder, "i", "cue", cue);
@@ -48,7 +69,7 @@ public sealed class Say : ComponentBase
                 builder.CloseElement();
                 break;
             default:
-                builder.AddContent(5, piece.Words);
+                builder.AddContent(5, piece.Words[said..]);
                 break;
         }
     }
