@@ -115,6 +115,25 @@ public sealed class Pen
         return done;
     }
 
+    /// <summary>A new part after another: whoever added it goes on with its next line.</summary>
+    /// <param name="field">Where it is said why not, if not.</param>
+    /// <param name="after">Id of the part it comes after.</param>
+    /// <param name="line">Its first line, in words.</param>
+    /// <returns>Id of the part; null when it is not added.</returns>
+    public string? AddPart(string field, string kind, string after, string line)
+    {
+        var before = Recipe?.Components.Select(part => part.Id).ToHashSet(StringComparer.Ordinal) ?? [];
+        var done = manuscript.Change(field, line, recipe => PartEdits.Add(recipe, kind, "", after, line));
+        var added = done ? Recipe?.Components.FirstOrDefault(part => !before.Contains(part.Id))?.Id : null;
+        next = added is null ? next : LineFieldOf(added);
+        show();
+        return added;
+    }
+
+    /// <summary>The field in which the next line of a part is typed.</summary>
+    /// <param name="part">Id of the part.</param>
+    public static string LineFieldOf(string part) => "add-" + part;
+
     /// <summary>A new step after another: it is open at once, and whoever added it stands in the first field that says something of it.</summary>
     /// <param name="field">Where it is said why not, if not.</param>
     /// <param name="after">Id of the step it comes after; null puts it first.</param>

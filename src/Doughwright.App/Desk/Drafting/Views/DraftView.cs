@@ -18,6 +18,9 @@ public sealed record DraftView(
     /// <summary>What the author accepts of what is looked for here.</summary>
     public IReadOnlyList<AcceptedView> Accepted { get; init; } = [];
 
+    /// <summary>That readers have the recipe; null where they have not.</summary>
+    public string? Given { get; init; }
+
     /// <summary>What stands beside lines and method; null where the text is not understood.</summary>
     public AroundView? Around { get; init; }
 
