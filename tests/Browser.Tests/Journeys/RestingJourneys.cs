@@ -113,4 +113,40 @@ public class RestingJourneys(House house)
         await visit.Page.Keyboard.PressAsync("Delete");
         await Assertions.Expect(visit.Page.Locator("#add-dough-why")).ToHaveCountAsync(0);
     }
+
+    /// <summary>A state is kept by its name without leaving the sheet.</summary>
+    [Fact(Timeout = Visit.Patience)]
+    public async Task StateIsKept_WhereItIsWritten()
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit(Sheet, address: desk.Address);
+        await visit.Circuit();
+        await visit.Page.Locator(".keephere summary").ClickAsync();
+        await visit.Page.Locator("#keep-name").FillAsync("before the rye");
+        await visit.Page.Locator("#keep-note").FillAsync("tight crumb");
+        await visit.Page.Locator("#keep-note").PressAsync("Enter");
+        await Assertions.Expect(visit.Page.Locator(".keephere [role=status]")).ToHaveTextAsync("Kept.");
+        await Assertions.Expect(visit.Page.Locator("#keep-name")).ToHaveValueAsync("");
+        await visit.Page.Locator(".keephere a").ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("section[aria-labelledby=kept-states] li")).ToContainTextAsync(["before the rye"]);
+        Assert.Empty(visit.Troubles);
+    }
+
+    /// <summary>Parts are written down one after the other, each with its lines.</summary>
+    [Fact(Timeout = Visit.Patience)]
+    public async Task AddedPart_IsWrittenOn_AndTheNextComesAfterIt()
+    {
+        await using var desk = await RunningDesk.Open();
+        await using var visit = await house.Visit(Sheet, address: desk.Address);
+        await visit.Circuit();
+        await visit.Page.Locator("#part-kind").SelectOptionAsync("filling");
+        await visit.Page.Locator("#part-line").FillAsync("butter 50 g");
+        await visit.Page.Locator("#part-line").PressAsync("Enter");
+        await Assertions.Expect(visit.Page.Locator("#add-filling")).ToBeFocusedAsync();
+        await visit.Page.Keyboard.TypeAsync("sugar 20 g");
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(visit.Page.Locator("#weight-filling-sugar")).ToHaveValueAsync("20");
+        await Assertions.Expect(visit.Page.Locator("#part-after")).ToHaveValueAsync("filling");
+        await Assertions.Expect(visit.Page.Locator("#part-line")).ToHaveValueAsync("");
+    }
 }

@@ -44,6 +44,7 @@ public sealed class House : IAsyncLifetime
     {
         await using var context = await browser.NewContextAsync(new() { BaseURL = address });
         var page = await context.NewPageAsync();
+        page.SetDefaultTimeout(Running.Visit.Patience);
         foreach (var file in ReaderPages.DemoNotes)
         {
             var text = await File.ReadAllTextAsync(file);

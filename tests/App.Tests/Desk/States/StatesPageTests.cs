@@ -47,6 +47,33 @@ public sealed class StatesPageTests : KeptRolls
         Assert.Contains("sweeter", Scratch.Folder.Book.Papers.TextOf(changed), StringComparison.Ordinal);
     }
 
+    /// <summary>Everything of the recipe goes along, and the one it came from stays as it is.</summary>
+    [Fact]
+    public async Task Offshoot_IsARecipeOfItsOwn_AndKnowsWhatItCameFrom()
+    {
+        var was = Scratch.Text("potato-rolls");
+        var answer = await Desk.Send(Form(await Desk.Page(States), "grow"), ("title", "Rye rolls"));
+        Assert.Equal(HttpStatusCode.SeeOther, answer.Status);
+        Assert.Equal(was.Replace("title: Potato rolls", "title: Rye rolls", StringComparison.Ordinal), Scratch.Text("rye-rolls"));
+        Assert.Equal(was, Scratch.Text("potato-rolls"));
+        var family = (await Desk.Page("/recipes/rye-rolls/states")).QuerySelector("section[aria-labelledby=family]")!;
+        Assert.Contains("Potato rolls", family.TextContent, StringComparison.Ordinal);
+        var refused = await Desk.Send(Form(await Desk.Page(States), "grow"), ("title", " "));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Status);
+        Assert.Contains("no title", refused.Page.QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>Whoever writes on is told that readers have it.</summary>
+    [Fact]
+    public async Task GivenRecipe_SaysSoOnItsSheet()
+    {
+        const string Sheet = "/recipes/potato-rolls/write";
+        Assert.DoesNotContain("Readers have this recipe", (await Desk.Page(Sheet)).QuerySelector("main")!.TextContent, StringComparison.Ordinal);
+        await Desk.Send(Form(await Desk.Page(States), "keep"), ("name", "for readers"), ("note", ""), ("published", "yes"));
+        var said = (await Desk.Page(Sheet)).QuerySelector("main a[href='/recipes/potato-rolls/states#corrections']")!.ParentElement!;
+        Assert.Contains("Readers have this recipe as it was", said.TextContent, StringComparison.Ordinal);
+    }
+
     /// <summary>What was changed in another window meanwhile is not written over.</summary>
     [Theory]
     [InlineData("back")]
