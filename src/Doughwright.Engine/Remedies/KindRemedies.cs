@@ -46,6 +46,11 @@ internal static class KindRemedies
             yield return found.Remedy(
                 Verbs.WritePartKind, recipe => Ripening(recipe, part), ("part", part.Name), ("kind", EnumWords<ComponentKind>.Of(ComponentKind.Preferment)));
         }
+
+        foreach (var remedy in ByCue(found))
+        {
+            yield return remedy;
+        }
     }
 
     private static IEnumerable<Remedy> RestsAndRipens(Found found)
@@ -59,6 +64,21 @@ internal static class KindRemedies
                 ("kind", EnumWords<StepKind>.Of(StepKind.Rest)),
                 ("part", part.Name),
                 ("partKind", EnumWords<ComponentKind>.Of(ComponentKind.Preferment)));
+        }
+
+        // A dough that goes into nothing is done when it looks so.
+        foreach (var remedy in ByCue(found))
+        {
+            yield return remedy;
+        }
+    }
+
+    private static IEnumerable<Remedy> ByCue(Found found)
+    {
+        if (found.Step is { End: StepEnd.WhenRipe { About: { } about } } step && Preferment(found.Recipe, step) is null)
+        {
+            yield return found.Remedy(
+                Verbs.EndByCue, recipe => recipe.Step(step.Id, old => old with { End = new StepEnd.ByCue(about) }), ("step", step.Name), ("time", about));
         }
     }
 

@@ -22,6 +22,7 @@ internal static class Verbs
     public const string WriteStepKind = "write-step-kind";
     public const string WritePartKind = "write-part-kind";
     public const string WriteBothKinds = "write-both-kinds";
+    public const string EndByCue = "end-by-cue";
     public const string UseAll = "use-all";
     public const string DropPart = "drop-part";
     public const string MakeMore = "make-more";

@@ -123,6 +123,10 @@ public class ScaldOnHobTests
         finding => finding.Kind == kind && finding.Place == "steps.tangzhong");
 
     [Fact]
+    public void WhatIsToCoolOnTheHob_IsToldAsThatAlone() => Assert.DoesNotContain(
+        Of(Scald.Replace("    ends: at 65 C\n", "    ends: at 3 C\n", StringComparison.Ordinal)).Findings, finding => finding.Kind == "scald-cooked-too-cool");
+
+    [Fact]
     public void ScaldThatCools_ComesOffTheHob_InOneGo()
     {
         var text = Texts.PotatoRollsWith("    name: Scald the flour\n    of: scald\n", "    name: Scald the flour\n    of: scald\n    where: hob\n");

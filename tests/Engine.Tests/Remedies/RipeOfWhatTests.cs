@@ -50,13 +50,14 @@ public class RipeOfWhatTests
 
     /// <summary>What goes into nothing can be no preferment: of the dough itself only its end can be another.</summary>
     [Fact]
-    public void DoughThatIsToRipen_IsOfferedNoOtherKind()
+    public void DoughThatIsToRipen_EndsByItsCue_AndIsOfferedNoOtherKind()
     {
         var text = With(("    ends: at 1.8 times its volume\n", "    ends: ripe, about 3 h\n"));
         var recipe = RecipeText.Read(text).Recipe!;
         var told = Assert.Single(Ripe(recipe));
         Assert.Equal("ripe-without-preferment", told.Kind);
-        Assert.Empty(Engine.Remedies.Remedies.For(told, recipe));
+        var changed = Assert.Single(Engine.Remedies.Remedies.For(told, recipe)).CarryOut(text);
+        Assert.Equal(text.Replace("ends: ripe, about 3 h", "ends: by its cue, about 3 h", StringComparison.Ordinal), changed);
     }
 
     private static IEnumerable<Finding> Ripe(Recipe recipe) => RecipeChecks.Of(recipe).Where(finding => finding.Kind.StartsWith("ripe-", StringComparison.Ordinal));

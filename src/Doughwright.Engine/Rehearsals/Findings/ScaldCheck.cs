@@ -16,7 +16,8 @@ internal static class ScaldCheck
 
     private static Finding? Of((Step Step, StepOutcome Outcome) pair) => pair switch
     {
-        { Step.IsCooked: true, Outcome.EndCelsius: { } cooked } when cooked.Central < Swells.Celsius => StepFindings.About(
+        // What is to cool on the hob is told as that.
+        { Step.IsCooked: true, Outcome: { EndCelsius: { } cooked } outcome } when cooked.Central < Swells.Celsius && !(outcome.StartCelsius?.Central > cooked.Central) => StepFindings.About(
             pair.Step, "scald-cooked-too-cool", Grade.Hint, false, ("celsius", Temperature.FromCelsius(cooked.Central)), ("swells", Swells), ("thick", Thick)),
         { Outcome.MixedCelsius: { } poured } when poured.Central < Swells.Celsius => StepFindings.About(
             pair.Step, "scald-too-cool", Grade.Hint, false, ("celsius", Temperature.FromCelsius(poured.Central)), ("swells", Swells)),
