@@ -1,3 +1,4 @@
+using System.Text;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
@@ -17,6 +18,11 @@ public static class LineEdits
     public static EditAnswer Share(Recipe recipe, string part, string line, string typed) => recipe.WithLine(part, line, (component, found) =>
     {
         var words = TypedLine.WithUnit(typed, "%");
+        if (typed.Trim().Length == 0)
+        {
+            return Empty(part, found);
+        }
+
         if (!LineGrammar.IsShare(words))
         {
             return EditAnswer.Refuse("edit-percent-wanted", Places.OfLine(part, line), ("typed", typed.Trim()), ("line", found.Name));
@@ -105,9 +111,14 @@ public static class LineEdits
     public static EditAnswer Add(Recipe recipe, string part, string typed) => recipe.WithPart(part, component =>
     {
         var place = Places.OfPart(part);
-        if (TypedLine.Split(typed, recipe) is not var (name, words) || Slug.Of(name).Length == 0)
+        if (LineSplit.Of(typed, recipe) is not var (name, words))
         {
-            return EditAnswer.Refuse("edit-line-not-understood", place, ("typed", TypedLine.Tidy(typed)));
+            return LineRefusals.Of(typed, recipe, place);
+        }
+
+        if (!name.EnumerateRunes().Any(Rune.IsLetterOrDigit))
+        {
+            return EditAnswer.Refuse("edit-name-missing", place, ("was", ""));
         }
 
         if (component.Lines.FirstOrDefault(other => other.Id == Slug.Of(name)) is { } there)
@@ -125,6 +136,12 @@ public static class LineEdits
         if (uses is null && line is { Mass: null, Share: null, Household: null })
         {
             return EditAnswer.Refuse("edit-all-of-no-part", place, ("name", name), ("parts", string.Join(", ", recipe.Components.Select(one => one.Id))));
+        }
+
+        // A text may hold a line of nothing, of a thing that is left out today. Nobody types a new one on purpose.
+        if (line.Mass == Mass.Zero)
+        {
+            return EditAnswer.Refuse("edit-line-of-nothing", place, ("name", name));
         }
 
         var based = line.Share is null ? component : Based(recipe, component) ?? component;
@@ -175,6 +192,11 @@ public static class LineEdits
 
     private static EditAnswer Amount(Recipe recipe, string part, string line, string words) => recipe.WithLine(part, line, (component, found) =>
     {
+        if (words.Length == 0)
+        {
+            return Empty(part, found);
+        }
+
         // What else the line says, such as "soft", decides what a measure weighs and stays.
         var said = string.Join(", ", [words, .. found.Conditions]);
         var (read, reasons) = TypedLine.Read(found.Name, said, Places.OfLine(part, line), recipe.LarderOver(Larder.Shipped));
@@ -191,6 +213,9 @@ public static class LineEdits
         var now = component.Replace(found, found with { Mass = read.Mass, Share = read.Share, Household = read.Household, Typed = read.Typed });
         return new EditAnswer.Done(recipe.Replace(component, now), Deed.Of("line-amount", ("line", found.Name), ("from", Spoken(found)), ("to", Spoken(read))));
     });
+
+    private static EditAnswer Empty(string part, Line line) =>
+        EditAnswer.Refuse("edit-amount-missing", Places.OfLine(part, line.Id), ("line", line.Name), ("was", Spoken(line)));
 
     private static Recipe Without(Recipe recipe, Component component, Line line) => recipe
         .Replace(component, component with { Lines = [.. component.Lines.Where(other => !ReferenceEquals(other, line))], Base = component.Base == line.Id ? null : component.Base })

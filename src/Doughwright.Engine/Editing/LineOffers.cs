@@ -107,7 +107,7 @@ public static class LineOffers
             var words = TypedLine.Tidy(typed);
             var comma = words.IndexOf(Comma, StringComparison.Ordinal);
             var (first, rest) = comma < 0 ? (words.TrimEnd(','), "") : (words[..comma], words[comma..]);
-            if (recipe.FindComponent(Slug.Of(first)) is not null || TypedLine.Split(first, recipe) is not var (name, amount))
+            if (recipe.FindComponent(Slug.Of(first)) is not null || LineSplit.Of(first, recipe) is not var (name, amount))
             {
                 return new(TypedLine.IsAmount(first) ? "" : first, null, false, rest);
             }

@@ -1,3 +1,4 @@
+using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.TextForm;
 
@@ -6,6 +7,13 @@ namespace Doughwright.Engine.Editing;
 /// <summary>A recipe read again from its own text with something said otherwise there: what the text cannot mean is refused with the reader's reasons.</summary>
 internal static class Rereading
 {
+    /// <summary>
+    /// What a text is told of what stands in it is not so of what was typed into a field: that was not left out, the value before it stays, and there are
+    /// no commas around it.
+    /// </summary>
+    public static IReadOnlyList<Finding> AsTyped(IReadOnlyList<Finding> reasons) =>
+        [.. reasons.Select(reason => reason.Kind == QuantityFaults.KindOf(QuantityFault.Negative) ? reason with { Kind = "edit-negative" } : reason)];
+
     /// <param name="change">Of the tree of the whole text.</param>
     public static EditAnswer Of(Recipe recipe, Func<TextMapping, TextMapping> change, Deed deed)
     {
@@ -14,7 +22,7 @@ internal static class Rereading
         var reading = RecipeText.Read(text);
         var faults = reading.Findings.Where(finding => finding.Grade == Grade.Error && !known.Contains(finding.Id)).ToArray();
         return faults.Length > 0 || reading.Recipe is not { } changed
-            ? new EditAnswer.Refused(faults.Length > 0 ? faults : [.. reading.Findings.Where(finding => finding.Grade == Grade.Error)])
+            ? new EditAnswer.Refused(AsTyped(faults.Length > 0 ? faults : [.. reading.Findings.Where(finding => finding.Grade == Grade.Error)]))
             : new EditAnswer.Done(changed, deed);
     }
 

@@ -38,7 +38,12 @@ public static class StepEdits
             return EditAnswer.Refuse("edit-step-gone", Places.OfStep(step), ("step", step));
         }
 
-        var words = Tidy(typed);
+        var words = TypedStep.Of(found.Kind, key, Tidy(typed));
+        if (TypedStep.Refusal(step, key, words) is { } refused)
+        {
+            return refused;
+        }
+
         var was = Said(recipe, found).GetValueOrDefault(key, "");
         return Rereading.Of(
             recipe,

@@ -22,7 +22,12 @@ public static class VariantEdits
             return Gone(step, variant);
         }
 
-        var words = StepEdits.Tidy(typed);
+        var words = TypedStep.Of(found.Step.Kind, key, StepEdits.Tidy(typed));
+        if (TypedStep.Refusal(step, key, words) is { } refused)
+        {
+            return refused;
+        }
+
         return Rereading.Of(
             recipe,
             tree => Ways(tree, step, ways => ways.In(variant, way => Named(way.With(key, words.Length == 0 ? null : StepEdits.Entry(key, words)), found.Step.Name))),

@@ -58,6 +58,12 @@ public sealed record Step
     /// <summary>Where it happens.</summary>
     public Where Where { get; init; } = Where.Room;
 
+    /// <summary>Whether the hob heats it: a cook, and a scald that is stirred there until it thickens. Source: scald-on-hob.</summary>
+    public bool IsCooked => Kind == StepKind.Cook || (Kind == StepKind.Scald && Where == Where.Hob);
+
+    /// <summary>Whether boiling liquid is poured over it in its bowl, in which it then cools.</summary>
+    public bool IsPoured => Kind == StepKind.Scald && Where != Where.Hob;
+
     /// <summary>Way of mixing; null when the step does not mix.</summary>
     public MixingWay? Way { get; init; }
 

@@ -23,6 +23,7 @@ internal static class RehearsalFindings
         .. LowCore.Of(here),
         .. TooHotToBeLiquid.Of(here),
         .. ScaldCheck.Of(here),
+        .. CookCools.Of(here),
         .. SugarCheck.Of(here.Stage),
         .. SafetyClock.Of(here),
         .. LeftOut.Of(here),

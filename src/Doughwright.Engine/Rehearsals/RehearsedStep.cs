@@ -27,6 +27,9 @@ public sealed record RehearsedStep
 
     public required StepKind Kind { get; init; }
 
+    /// <summary>Whether the hob heats it: <see cref="Step.IsCooked"/>.</summary>
+    public bool IsCooked { get; init; }
+
     /// <summary>The author's name of the step; for one that was put in, what it is about.</summary>
     public required string Name { get; init; }
 

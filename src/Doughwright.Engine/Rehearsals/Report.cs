@@ -86,6 +86,7 @@ internal static class Report
             Kind = step.Kind,
             Name = step.Name,
             Variant = home.Stage.Recipe.FindStep(step.Id) is { } written ? Variants.Asked(written, here.Stage.Request)?.Id : null,
+            IsCooked = step.IsCooked,
             IsAdded = StepGraph.IsAdded(step),
             Component = step.Component,
             Basis = outcome.Basis,

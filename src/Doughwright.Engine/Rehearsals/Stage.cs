@@ -81,7 +81,7 @@ internal sealed class Stage
     /// </summary>
     public Temperature? AskedWithoutCooling(string part) =>
         Request.At.TryGetValue(part, out var asked)
-        && !Recipe.Steps.Any(step => step.Component == part && step.Kind is StepKind.Cool or StepKind.Warm or StepKind.Scald)
+        && !Recipe.Steps.Any(step => step.Component == part && (step.Kind is StepKind.Cool or StepKind.Warm || step.IsPoured))
             ? asked
             : null;
 

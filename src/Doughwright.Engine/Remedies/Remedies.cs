@@ -7,7 +7,7 @@ public static class Remedies
 {
     private static readonly Dictionary<string, Func<Found, IEnumerable<Remedy>>> OfRecipe = new[]
     {
-        ToolRemedies.All, StepRemedies.All, OvenRemedies.All, PartRemedies.All, LineRemedies.All, DoseRemedies.All, AdviceRemedies.All,
+        ToolRemedies.All, StepRemedies.All, OvenRemedies.All, PartRemedies.All, KindRemedies.All, LineRemedies.All, DoseRemedies.All, AdviceRemedies.All,
     }.SelectMany(room => room).ToDictionary();
 
     /// <summary>

@@ -18,6 +18,11 @@ internal static class Verbs
     public const string AppendToOrder = "append-to-order";
     public const string WarmBowl = "warm-bowl";
     public const string PutInFridge = "put-in-fridge";
+    public const string TakeOffHob = "take-off-hob";
+    public const string WriteStepKind = "write-step-kind";
+    public const string WritePartKind = "write-part-kind";
+    public const string WriteBothKinds = "write-both-kinds";
+    public const string EndByCue = "end-by-cue";
     public const string UseAll = "use-all";
     public const string DropPart = "drop-part";
     public const string MakeMore = "make-more";

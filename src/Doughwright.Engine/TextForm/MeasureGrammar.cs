@@ -15,7 +15,7 @@ internal static class MeasureGrammar
 
     private static readonly string[] NotLevel = ["heaped", "heaping", "rounded", "scant", "generous"];
 
-    /// <summary>The number and the measure, when the words are that; null for a weight and for anything else.</summary>
+    /// <summary>The number and the measure, when the words are that; null for a weight, also for one with more behind it, and for anything else.</summary>
     public static Household? Read(string typed)
     {
         return QuantityText.TryMass(typed).Value is null && MixedNumber.Lead(typed) is var (amount, length)
@@ -98,7 +98,7 @@ internal static class MeasureGrammar
     private static bool IsMeasure(string unit)
     {
         var words = Names.Words(unit);
-        return unit.Length > 0 && char.IsLetter(unit[0]) && !unit.Any(char.IsAsciiDigit) && Enumerable.Range(0, words.Length).Any(start =>
+        return unit.Length > 0 && char.IsLetter(unit[0]) && Unit.Find(unit.Split(' ')[0]) is not { Kind: QuantityKind.Mass } && !unit.Any(char.IsAsciiDigit) && Enumerable.Range(0, words.Length).Any(start =>
             Enumerable.Range(1, words.Length - start).Any(length => HouseholdUnit.Meant(string.Join(' ', words[start..(start + length)]), []).Count > 0));
     }
 }

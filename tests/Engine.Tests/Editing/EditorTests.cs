@@ -62,12 +62,25 @@ public class EditorTests
         Assert.Contains($"    butter: {written}, soft\n", Done(Texts.PotatoRolls, recipe => LineEdits.Weigh(recipe, "dough", "butter", typed)).Text, StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("-5", "negative-quantity")]
+    [InlineData("-5", "edit-negative")]
     [InlineData("7,5", "decimal-comma")]
-    [InlineData("", "quantity-missing")]
+    [InlineData("", "edit-amount-missing")]
     [InlineData("all of it", "edit-all-of-no-part")]
     [InlineData("600 kg", "dough-outside-limits")]
     public void WeightThatCannotBe_IsRefused(string typed, string kind) => Assert.Equal(kind, Refused(Texts.PotatoRolls, recipe => LineEdits.Weigh(recipe, "dough", "butter", typed)));
+
+    [Fact]
+    public void EmptiedPercentage_StaysWhatItWas() =>
+        Assert.Equal("edit-amount-missing", Refused(Texts.PotatoRolls, recipe => LineEdits.Share(recipe, "dough", "butter", " ")));
+
+    [Theory]
+    [InlineData("1 1/2", "1.5 g")]
+    [InlineData("1½ oz", "1.5 oz")]
+    [InlineData("50 grams", "50 g")]
+    [InlineData("1 1/2 tbsp", "1 1/2 tbsp")]
+    public void WeightAsPrinted_IsTakenAsATextWritesIt(string typed, string written) =>
+        Assert.Contains(
+            $"    sugar: {written}\n", Done(Texts.PotatoRolls, recipe => LineEdits.Weigh(recipe, "dough", "sugar", typed)).Text, StringComparison.Ordinal);
 
     [Fact]
     public void OnlyWeighedFlour_CannotBeAPercentage() =>

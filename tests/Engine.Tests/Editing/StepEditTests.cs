@@ -27,6 +27,40 @@ public class StepEditTests
     public void WhatAStepSays_ChangesItsOwnLines(string step, string key, string typed, params string[] lines) =>
         Assert.Equal(lines, Came(Done(recipe => StepEdits.Say(recipe, step, key, typed)).Text));
 
+    /// <summary>Times and ends as pages print them are taken as a text writes them.</summary>
+    [Theory]
+    [InlineData("shape", "hands", "1 1/2 h", "    hands: 90 min")]
+    [InlineData("shape", "hands", "1½ h", "    hands: 90 min")]
+    [InlineData("shape", "hands", "25 minutes", "    hands: 25 min")]
+    [InlineData("shape", "hands", "about 25 min", "    hands: 25 min")]
+    [InlineData("bulk", "ends", "1 1/4 hours", "    ends: after 75 min")]
+    [InlineData("bulk", "ends", "after 1½ h", "    ends: after 90 min")]
+    [InlineData("bulk", "ends", "about 50 minutes", "    ends: by its cue, about 50 min")]
+    [InlineData("bulk", "ends", "by its cue, about 2½ h", "    ends: by its cue, about 150 min")]
+    [InlineData("scald", "ends", "26 °C", "    ends: at 26 C")]
+    [InlineData("bake", "ends", "95 °C", "    ends: core at 95 C")]
+    [InlineData("bulk", "fold", "at ½ h, 3 minutes by hand", "    fold: at 30 min, 3 min by hand")]
+    [InlineData("bulk", "measured", "1 3/4 h on 10 November", "    measured: 105 min on 10 November")]
+    public void WhatPagesPrint_IsTakenAsATextWritesIt(string step, string key, string typed, string line) =>
+        Assert.Equal([line], Came(Done(recipe => StepEdits.Say(recipe, step, key, typed)).Text));
+
+    /// <summary>What can be no time or end is refused with how it is written.</summary>
+    [Theory]
+    [InlineData("bulk", "ends", "5 to 7 min", "edit-end-range", "6 min")]
+    [InlineData("bulk", "ends", "by its cue, about 5–7 min", "edit-end-range", "6 min")]
+    [InlineData("scald", "ends", "at 60 to 65 °C", "edit-end-range", "62.5 °C")]
+    [InlineData("shape", "hands", "5 min to 8 min", "edit-range", "6.5 min")]
+    [InlineData("bulk", "measured", "1 to 1 1/2 h", "edit-range", "1.25 h")]
+    [InlineData("bulk", "ends", "until thick", "edit-end-is-cue", null)]
+    [InlineData("shape", "hands", "-5 min", "edit-negative", null)]
+    [InlineData("shape", "hands", "1/3 h", "fraction", null)]
+    [InlineData("shape", "hands", "5", "unit-missing", null)]
+    public void WhatIsNoTimeOrEnd_IsRefused_WithHowItIsWritten(string step, string key, string typed, string kind, string? middle)
+    {
+        var reason = Assert.Single(Assert.IsType<EditedText.Refused>(Editor.Carry(Texts.PotatoRolls, recipe => StepEdits.Say(recipe, step, key, typed))).Reasons);
+        Assert.Equal((kind, middle), (reason.Kind, reason.Arguments.GetValueOrDefault("middle") as string));
+    }
+
     [Fact]
     public void NothingTyped_TakesTheKeyOut()
     {

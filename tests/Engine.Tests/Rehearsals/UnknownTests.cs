@@ -53,4 +53,19 @@ public class UnknownTests
         Assert.Contains(away.Findings, finding => finding is { Kind: "rise-not-computed", Place: "steps.bulk" });
         Assert.DoesNotContain("NaN", Picture.Of(away), StringComparison.Ordinal);
     }
+
+    /// <summary>What is wanting is told by its name, and nothing else beside it.</summary>
+    [Theory]
+    [InlineData("sugar: 30 g", "moon dust: 30 g", "lines", "moon dust")]
+    [InlineData("    strong white flour: 80 g", "    star flour: 80 g", "lines", "star flour")]
+    [InlineData(
+        "    vessel: steel bowl, 150 g\n    cover: covered\n    ends: at 28 C\n    measured: 100 min on 9 November\n", "    ends: after 100 min\n", "cold", "Dough")]
+    [InlineData("    instant yeast: 4 g\n", "", "dead", "Dough")]
+    [InlineData("    instant yeast: 4 g\n", "    instant yeast: 400 g\n", "yeasty", "Dough")]
+    public void WhatIsWanting_IsToldByItsName(string piece, string instead, string wanting, string name)
+    {
+        var told = Assert.Single(Of(piece, instead, Cold).Findings, finding => finding is { Kind: "rise-not-computed", Place: "steps.bulk" });
+        var named = Assert.Single(told.Arguments, argument => argument is { Key: not "step", Value: not "" });
+        Assert.Equal((wanting, name), (named.Key, named.Value is string[] lines ? string.Join(", ", lines) : named.Value));
+    }
 }

@@ -39,7 +39,7 @@ internal sealed class CompareRows
         string Named(string key) => voice.Say(key, ("step", name), ("part", PartName(step.Component)));
         return step.Kind switch
         {
-            StepKind.Scald => [.. Row(FigureKind.Mixed, step.Component, Named("compare.row.poured")), .. Lasting(step, name)],
+            StepKind.Scald when !step.IsCooked => [.. Row(FigureKind.Mixed, step.Component, Named("compare.row.poured")), .. Lasting(step, name)],
             StepKind.Mix =>
             [
                 .. GoesIn(step),

@@ -86,7 +86,7 @@ internal sealed class ComesWords(Consequences come, Voice voice, BecauseWords? b
         string Named(string key) => voice.Say(key, ("step", name), ("part", PartOf(step.Component)));
         return step.Kind switch
         {
-            StepKind.Scald => [.. Row(FigureKind.Mixed, step.Component, Named("sides.row.poured")), .. Row(FigureKind.Minutes, step.Id, name)],
+            StepKind.Scald when !step.IsCooked => [.. Row(FigureKind.Mixed, step.Component, Named("sides.row.poured")), .. Row(FigureKind.Minutes, step.Id, name)],
             StepKind.Mix =>
             [
                 .. Row(FigureKind.Start, step.Id, Named("sides.row.begins")),

@@ -21,7 +21,7 @@ internal static class Finishing
             if (step.Kind is StepKind.Glaze or StepKind.Finish
                 && formula.FindComponent(step.Component) is { } part
                 && formula.Recipe.FindComponent(part.Id) is { BelongsToDough: false }
-                && !steps.Any(other => other.Component == part.Id && other.Kind is StepKind.Cook or StepKind.Bake))
+                && !steps.Any(other => other.Component == part.Id && (other.IsCooked || other.Kind == StepKind.Bake)))
             {
                 yield return (index, step, part);
             }
@@ -33,7 +33,7 @@ internal static class Finishing
         var steps = formula.Recipe.Steps;
         for (var index = steps.Count - 1; index >= 0; index--)
         {
-            if (steps[index].Kind is StepKind.Bake or StepKind.Cook && formula.FindComponent(steps[index].Component)?.Kind == ComponentKind.Dough)
+            if ((steps[index].Kind == StepKind.Bake || steps[index].IsCooked) && formula.FindComponent(steps[index].Component)?.Kind == ComponentKind.Dough)
             {
                 return index;
             }

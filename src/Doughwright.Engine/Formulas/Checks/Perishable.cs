@@ -19,7 +19,7 @@ internal static class Perishable
     /// <summary>Whether it is eaten or baked as something of its own that spoils: moist, with milk or egg in it, or cooked.</summary>
     public static bool IsMoist(ComponentFormula part) => part.Composition.Water is not { } water || water >= MoistFromPercent;
 
-    public static bool IsCooked(string part, Recipe recipe) => recipe.Steps.Any(step => step.Component == part && step.Kind == StepKind.Cook);
+    public static bool IsCooked(string part, Recipe recipe) => recipe.Steps.Any(step => step.Component == part && step.IsCooked);
 
     private static bool IsPerishable(LineFormula line) =>
         line.Role == Role.Egg

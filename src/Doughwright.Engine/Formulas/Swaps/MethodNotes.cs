@@ -79,7 +79,7 @@ internal static class MethodNotes
         from swap in change.Swaps
         where swap is { By: not null, Line.Role: Role.Starchy }
         from step in change.After.Recipe.Steps
-        where step.Component == swap.Component.Id && step.Kind is StepKind.Prepare or StepKind.Cook
+        where step.Component == swap.Component.Id && (step.Kind == StepKind.Prepare || step.IsCooked)
         select Report.Make(
             "swap-step-written-for", Grade.Warning, $"steps.{step.Id}", step.Position, ("step", step.Name), ("name", swap.Line.Name), ("by", swap.By!.Name));
 

@@ -61,7 +61,7 @@ internal static class TraitNotes
     /// <summary>In what is stirred and never heated, only the finest sugar dissolves, and a syrup does not set.</summary>
     private static IEnumerable<Finding?> Cold(SwapChange change, PlannedSwap swap)
     {
-        var isHeated = change.Before.Recipe.Steps.Any(step => step.Component == swap.Component.Id && step.Kind == StepKind.Cook);
+        var isHeated = change.Before.Recipe.Steps.Any(step => step.Component == swap.Component.Id && step.IsCooked);
         if (swap is not { Component.Kind: ComponentKind.Icing or ComponentKind.Filling or ComponentKind.Topping, By.Ingredient: { Role: Role.Sugar } row }
             || isHeated
             || !Traits.Of(swap.Line.Ingredient).Contains(Trait.Fine)

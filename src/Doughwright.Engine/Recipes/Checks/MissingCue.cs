@@ -4,7 +4,7 @@ namespace Doughwright.Engine.Recipes.Checks;
 internal static class MissingCue
 {
     public static IEnumerable<Finding> Check(Recipe recipe) => recipe.Steps
-        .Where(step => step.Kind is StepKind.Bulk or StepKind.Proof or StepKind.Bake or StepKind.Cook || step.End is StepEnd.WhenRipe)
+        .Where(step => step.Kind is StepKind.Bulk or StepKind.Proof or StepKind.Bake || step.IsCooked || step.End is StepEnd.WhenRipe)
         .Where(step => string.IsNullOrWhiteSpace(step.Cue))
         .Select(step => step.About("cue-missing", Grade.Warning));
 }

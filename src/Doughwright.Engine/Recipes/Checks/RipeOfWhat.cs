@@ -7,16 +7,25 @@ internal static class RipeOfWhat
     {
         foreach (var step in recipe.Steps)
         {
-            var kind = recipe.FindComponent(step.Component)?.Kind;
-            if (step.End is StepEnd.WhenRipe && (step.Kind != StepKind.Rest || kind != ComponentKind.Preferment))
+            var part = recipe.FindComponent(step.Component);
+            if (step.End is StepEnd.WhenRipe && part is not null && Told(step, part) is { } told)
             {
-                yield return step.About("ripe-without-preferment", Grade.Warning);
+                yield return told;
             }
 
-            if (kind == ComponentKind.Starter)
+            if (part is { Kind: ComponentKind.Starter })
             {
-                yield return step.About("starter-in-a-step", Grade.Warning, ("part", recipe.FindComponent(step.Component)!.Name));
+                yield return step.About("starter-in-a-step", Grade.Warning, ("part", part.Name));
             }
         }
     }
+
+    /// <summary>What is wanting: the kind of the step, that of the part, or both.</summary>
+    private static Finding? Told(Step step, Component part) => (step.Kind == StepKind.Rest, part.Kind == ComponentKind.Preferment) switch
+    {
+        (true, true) => null,
+        (false, true) => step.About("ripe-needs-rest", Grade.Warning, ("part", part.Name)),
+        (true, false) => step.About("ripe-needs-preferment", Grade.Warning, ("part", part.Name)),
+        _ => step.About("ripe-without-preferment", Grade.Warning, ("part", part.Name)),
+    };
 }

@@ -4,6 +4,6 @@ namespace Doughwright.Engine.Recipes.Checks;
 internal static class ScaldBowl
 {
     public static IEnumerable<Finding> Check(Recipe recipe) => recipe.Steps
-        .Where(step => step is { Kind: StepKind.Scald, Vessel: null })
+        .Where(step => step is { IsPoured: true, Vessel: null })
         .Select(step => step.About("bowl-not-said", Grade.Warning));
 }

@@ -13,7 +13,7 @@ internal static class RawMass
     /// <returns>Factors at the start and at the end of the step.</returns>
     public static (double From, double To) Of(Stage stage, IReadOnlyList<Step> steps, int index, string component)
     {
-        var cook = steps.ToList().FindIndex(step => step.Component == component && step.Kind == StepKind.Cook);
+        var cook = steps.ToList().FindIndex(step => step.Component == component && step.IsCooked);
         if (cook < 0 || index > cook)
         {
             return (1, 1);

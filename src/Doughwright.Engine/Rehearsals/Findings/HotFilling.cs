@@ -35,12 +35,12 @@ internal static class HotFilling
     }
 
     private static bool IsBaked(RunResult run, int index) => Enumerable.Range(0, index).Any(earlier =>
-        run.Graph.Steps[earlier].Kind is StepKind.Bake or StepKind.Cook && run.Graph.WorksOn[earlier] == run.Graph.WorksOn[index]);
+        (run.Graph.Steps[earlier].Kind == StepKind.Bake || run.Graph.Steps[earlier].IsCooked) && run.Graph.WorksOn[earlier] == run.Graph.WorksOn[index]);
 
     private static Finding? About(RunResult run, string filling, int taker, Temperature limit, string kind, Grade grade)
     {
         var last = Enumerable.Range(0, taker).LastOrDefault(earlier => run.Graph.WorksOn[earlier] == filling && !StepGraph.IsBeside(run.Graph.Steps[earlier]), -1);
-        if (last < 0 || run.Graph.Steps[last] is not { Kind: StepKind.Cook } cook
+        if (last < 0 || run.Graph.Steps[last] is not { IsCooked: true } cook
             || run.Outcomes[last].After.Celsius is not { } hot || hot.Central <= limit.Celsius
             || WaysOut.Of(cook, run.Outcomes[last] with { StartCelsius = hot }, run.Stage, limit).Bath is not { } bath)
         {

@@ -54,7 +54,7 @@ internal sealed class LeftOut
     {
         var (step, own) = (run.Graph.Steps[index], run.Graph.WorksOn[index]);
         GoIn(index, step, own);
-        if (step.Kind is StepKind.Bake or StepKind.Cook)
+        if (step.Kind == StepKind.Bake || step.IsCooked)
         {
             Heat(index, own);
             return;

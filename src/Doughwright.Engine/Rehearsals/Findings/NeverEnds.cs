@@ -30,7 +30,7 @@ internal static class NeverEnds
     /// </summary>
     private static Finding? Short(Step step, StepOutcome outcome, Stage stage)
     {
-        if (step.Kind is not (StepKind.Cool or StepKind.Warm or StepKind.Scald) || outcome.EndCelsius is not { Central: var ends }
+        if (step.Kind is not (StepKind.Cool or StepKind.Warm or StepKind.Scald) || step.IsCooked || outcome.EndCelsius is not { Central: var ends }
             || TargetOf(step, stage) is not { } target)
         {
             return null;

@@ -27,11 +27,11 @@ internal static class SafetyClock
     private static IEnumerable<List<int>> Spells(RunResult run) => Enumerable.Range(0, run.Graph.Steps.Count)
         .Where(index => IsWarm(run, index))
         .GroupBy(index => (run.Graph.Steps[index].Component, Enumerable.Range(0, index).Count(earlier =>
-            run.Graph.WorksOn[earlier] == run.Graph.Steps[index].Component && run.Graph.Steps[earlier].Kind is StepKind.Cook or StepKind.Bake)))
+            run.Graph.WorksOn[earlier] == run.Graph.Steps[index].Component && (run.Graph.Steps[earlier].IsCooked || run.Graph.Steps[earlier].Kind == StepKind.Bake))))
         .Select(spell => spell.ToList());
 
     private static bool IsWarm(RunResult run, int index) =>
-        run.Graph.Steps[index] is { Kind: StepKind.Cool or StepKind.Scald, Where: not Where.Fridge } step
+        run.Graph.Steps[index] is { Kind: StepKind.Cool or StepKind.Scald, IsCooked: false, Where: not Where.Fridge } step
         && run.Outcomes[index].StartCelsius is { Central: >= RunsFromCelsius }
         && run.Stage.Recipe.FindComponent(step.Component) is { Kind: not ComponentKind.Dough };
 

@@ -22,7 +22,7 @@ internal static class RipenStep
         var before = input.Before ?? Matter.Raw(input.Step.Component, input.Stage);
         if (RisePhase.Of(input, before) is not { } phase)
         {
-            return NotComputed(input, before, StepFindings.About(input.Step, "ripening-not-computed", Grade.Warning));
+            return NotComputed(input, before, StepFindings.About(input.Step, "ripening-not-computed", Grade.Warning, false, RiseUnknown.Of(input, before)));
         }
 
         var authors = input.IsHome ? StatedTime.Of(input.Step) : null;

@@ -61,7 +61,7 @@ internal sealed class RisePhase(StepInput input, Portion before, PerLane start, 
         // The step says how it ends; that its time is not known follows from what cannot be computed, and is not told twice.
         var told = drifted.Findings.Where(finding => input.Step.End is null || finding.Kind != StepFindings.TimeNotKnown);
         // Yeast that is dead was told where it died.
-        return drifted with { Findings = before.YeastDied is null ? [.. told, StepFindings.About(input.Step, "rise-not-computed", Grade.Warning)] : [.. told] };
+        return drifted with { Findings = before.YeastDied is null ? [.. told, StepFindings.About(input.Step, "rise-not-computed", Grade.Warning, false, RiseUnknown.Of(input, before))] : [.. told] };
     }
 
     /// <summary>The dough with a rate: as it stands, or after what it went through since mixing.</summary>

@@ -160,6 +160,9 @@ internal static class Rising
         };
     }
 
+    /// <summary>All yeast of a component and of what it uses, as fresh yeast.</summary>
+    public static Mass YeastOf(ComponentFormula component, Formula formula) => Yeast(component, formula).Fresh;
+
     /// <summary>All yeast of a component and of what it uses: as fresh yeast, and as weighed.</summary>
     private static (Mass Fresh, Mass Dry) Yeast(ComponentFormula component, Formula formula)
     {

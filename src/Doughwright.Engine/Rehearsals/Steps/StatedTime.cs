@@ -28,6 +28,7 @@ internal static class StatedTime
     {
         { Kind: StepKind.Bulk or StepKind.Proof or StepKind.Bake } => true,
         { End: StepEnd.WhenRipe } => true,
+        { IsCooked: true } => false,
         { Kind: StepKind.Scald or StepKind.Cool or StepKind.Warm, End: StepEnd.AtTemperature } => true,
         _ => false,
     };

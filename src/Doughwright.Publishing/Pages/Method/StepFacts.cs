@@ -13,6 +13,7 @@ internal sealed class StepFacts(Rehearsal here, Both both)
     public IEnumerable<string> Of(RehearsedStep step, Step? written, bool told) => step.Kind switch
     {
         StepKind.Mix => [Order(written), Mixed(step), told ? "" : Tools(written)],
+        StepKind.Scald when step.IsCooked => [told ? "" : Place(written), Ready(step), told ? "" : Tools(written)],
         StepKind.Cool or StepKind.Scald or StepKind.Warm => [told ? "" : Cover(written), Ready(step), told ? "" : Tools(written)],
         StepKind.Shape => [Pieces(step), told ? "" : Tools(written)],
         StepKind.Preheat => [Dial("page.dial", step)],

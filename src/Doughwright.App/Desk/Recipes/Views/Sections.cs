@@ -46,7 +46,7 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
     /// <summary>Each by the name of its step: a scald cools as well, and a cooling after the bake is another thing than one before the mix.</summary>
     private List<Matter> Coolings() =>
     [
-        .. figures.Here.Steps.Where(step => step.Kind == StepKind.Cool || (step.Kind == StepKind.Scald && step.Basis != Basis.Stated))
+        .. figures.Here.Steps.Where(step => step.Kind == StepKind.Cool || (step is { Kind: StepKind.Scald, IsCooked: false } && step.Basis != Basis.Stated))
             .Select(step => Cooled(step, Capital.Of(figures.StepName(step))))
             .OfType<Matter>(),
     ];

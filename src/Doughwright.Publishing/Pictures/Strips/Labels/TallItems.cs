@@ -43,12 +43,12 @@ internal static class TallItems
         return step.Kind switch
         {
             StepKind.Preheat => words.Dial(step) ?? time,
+            _ when step.Step is { IsCooked: true, EndTemperature: { } hot } => words.Say("strip-time-at", ("time", time), ("warmth", hot)),
             StepKind.Scald when step.Step.StartTemperature is { } poured && plan.Course.FindStrand(step.Step.Component) is { } strand =>
                 words.Say("strip-mass-at", ("mass", strand.Stretches[0].Points[^1].Mass), ("warmth", poured)),
             StepKind.Glaze when plan.Washes.FirstOrDefault(wash => wash.Step == step)?.Mass is { } mass => words.Say("strip-mass-time", ("mass", mass), ("time", time)),
             StepKind.Glaze or StepKind.Finish when plan.Strands.FirstOrDefault(strand => strand.Joins == step && strand.Into is null)?.Track is { } laidOn =>
                 words.Say("strip-mass-time", ("mass", Engine.Quantities.Mass.FromGrams(laidOn.Grams(laidOn.End))), ("time", time)),
-            StepKind.Cook when step.Step.EndTemperature is { } hot => words.Say("strip-time-at", ("time", time), ("warmth", hot)),
             _ when step.Step.SettlesAt is { } settles => words.Say("strip-settles", ("warmth", settles)),
             StepKind.Bulk or StepKind.Proof when step.Step is { StartTemperature: { } from, EndTemperature: { } to } =>
                 words.Say("strip-time-between", ("time", time), ("from", words.Voice.Degrees(from)), ("to", to)),
