@@ -15,6 +15,9 @@ internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal 
     /// <summary>The bakes over their sections, by which the rehearsal goes; null where none had to be computed.</summary>
     public BakesOverSections? Bakes { get; private init; }
 
+    /// <summary>Whether the kitchen is another than the one it is named after.</summary>
+    public bool IsKitchenChanged { get; private init; }
+
     /// <param name="more">Reads what else the command line says about the recipe. Faults of it are told with all others.</param>
     /// <param name="write">Writes the answer; with faults it is not written.</param>
     /// <param name="bakesMatter">Whether what a bake takes is told, so that its section is worth its time.</param>
@@ -52,7 +55,7 @@ internal sealed record AskedRehearsal(Recipe Recipe, Request Request, Rehearsal 
             ? Rehearser.RehearseOverSections(formula, Larder.Shipped, request)
             : new(Rehearser.Rehearse(formula, Larder.Shipped, request), request, null);
         var all = FindingList.Judged(read.File.Text, recipe, read.KitchenFindings, read.Findings, RecipeChecks.Of(recipe), told.Rehearsal.Formula.Findings, told.Rehearsal.Findings);
-        return new(recipe, told.Request, told.Rehearsal, all) { Bakes = told.Bakes };
+        return new(recipe, told.Request, told.Rehearsal, all) { Bakes = told.Bakes, IsKitchenChanged = overlay.Change(read.Kitchen ?? recipe.Home) };
     }
 
     /// <summary>Null is home: nothing was asked about the kitchen.</summary>

@@ -32,7 +32,10 @@ internal static class CompareCommand
             return run.NotUnderstood([.. one.Findings, .. other.Findings, .. named?.Findings ?? []]);
         }
 
-        var compared = ComparedTexts.Of((first.Name, one.Recipe!), (second.Name, other.Recipe!), KitchenOf(other.Recipe!, named?.Kitchen, overlay), Tested.First);
+        var compared = ComparedTexts.Of((first.Name, one.Recipe!), (second.Name, other.Recipe!), KitchenOf(other.Recipe!, named?.Kitchen, overlay), Tested.First) with
+        {
+            IsKitchenChanged = overlay.Change(named?.Kitchen ?? other.Recipe!.Home),
+        };
         var (causes, stopped) = run.Given.Has(run.Options.Because) ? Why(compared, run) : default;
         return new(
             run.Json ? CompareJson.Write(Stamp.Of(one.Recipe!), Stamp.Of(other.Recipe!), compared, causes, run.Voice) : CompareText.Write(compared, causes, run.Voice),

@@ -33,5 +33,12 @@ internal sealed record ComparedTexts(
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public Causes Why(Action<int>? tried = null, CancellationToken stop = default) => Causes.Of(Consequences, Differences, Larder.Shipped, Kitchen, tried, stop);
 
-    public string KitchenName(Voice voice) => Kitchen.Name.Length > 0 ? Kitchen.Name : voice.Words["sides.kitchen-unnamed"];
+    /// <summary>Whether the kitchen is another than the one it is named after.</summary>
+    public bool IsKitchenChanged { get; init; }
+
+    public string KitchenName(Voice voice)
+    {
+        var name = Kitchen.Name.Length > 0 ? Kitchen.Name : voice.Words["sides.kitchen-unnamed"];
+        return IsKitchenChanged ? voice.Say("kitchen-changed", ("kitchen", name)) : name;
+    }
 }

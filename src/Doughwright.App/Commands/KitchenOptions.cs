@@ -28,6 +28,9 @@ internal sealed record KitchenOptions(
         given.Temperature(options.Fridge, Limits.Fridge),
         given.Temperature(options.Proof, Limits.ProofingPlace));
 
+    /// <summary>Whether a kitchen becomes another by them. What it has anyway is no change.</summary>
+    public bool Change(Kitchen kitchen) => Over(kitchen) != kitchen;
+
     public Kitchen Over(Kitchen kitchen) => kitchen with
     {
         Air = Air ?? kitchen.Air,

@@ -4,7 +4,9 @@ using Doughwright.Engine.Ingredients;
 
 namespace Doughwright.App.Commands;
 
-/// <summary>larder WORDS: the ingredients that are called so, and everything the larder knows of them. Without words, what the larder holds.</summary>
+/// <summary>
+/// larder WORDS: the ingredients that are called so, the author's own among them, and everything the larder knows of them. Without words, what the larder holds.
+/// </summary>
 internal static class LarderCommand
 {
     private const int LongestPhrase = 200;
@@ -36,18 +38,19 @@ internal static class LarderCommand
         }
 
         var region = given.One(run.Options.Region) is { } code ? given.Word(run.Options.Region.Name, code, Regions) : null;
-        if (given.Faults.Any)
+        var own = OwnOfBook.Find(given.One(run.Options.Folder), given.Faults);
+        if (given.Faults.Any || own is null)
         {
             return Answer.None;
         }
 
-        var larder = Larder.Shipped;
         if (typed.Count == 0)
         {
-            return new(run.Json ? LarderJson.Holdings(larder) : LarderText.Holdings(larder, run.Voice), "", ExitCode.Done);
+            return new(run.Json ? LarderJson.Holdings(own) : LarderText.Holdings(own, run.Voice), "", ExitCode.Done);
         }
 
-        var asked = new LarderAsked(larder, words, larder.Find(words, [], region), larder.Search(words, region, MostHits));
+        var larder = own.Over(Larder.Shipped);
+        var asked = new LarderAsked(larder, words, larder.Find(words, [], region), larder.Search(words, region, MostHits)) { Own = own };
         return new(run.Json ? LarderJson.Write(asked) : LarderText.Write(asked, run.Voice), "", ExitCode.Done);
     }
 }

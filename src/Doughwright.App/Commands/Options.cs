@@ -19,7 +19,7 @@ internal sealed class Options
     /// <summary>Port of the desk.</summary>
     public Option<string[]> Port { get; } = Value("--port");
 
-    /// <summary>Folder of the desk's recipes and kitchens.</summary>
+    /// <summary>Folder of the author's book.</summary>
     public Option<string[]> Folder { get; } = Value("--folder");
 
     public Option<bool> NoBrowser { get; } = new("--no-browser");
@@ -163,7 +163,7 @@ internal sealed class Options
         AddTo(Findings, Do, Accept);
         AddTo(Formula, Weighed);
         AddTo(Page, Out, Kitchen);
-        AddTo(Larder, Region);
+        AddTo(Larder, Region, Folder);
         AddTo(
             Rehearse, Kitchen, Air, Start, Ingredients, Altitude, Oven, Tap, Fridge, Proof, At, Pour, Bowl, Variant, Weighed, Dough, Free, Why);
         AddTo(

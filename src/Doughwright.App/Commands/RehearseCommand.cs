@@ -11,8 +11,8 @@ internal static class RehearseCommand
     {
         List<string> why = [];
         return AskedRehearsal.Of(run, recipe => why = Why(run, recipe), asked => run.Json
-            ? RehearsalJson.Write(Stamp.Of(asked.Recipe), asked.Rehearsal, asked.Findings, run.Voice)
-            : RehearsalText.Write(asked.Rehearsal, asked.Request, asked.Findings, why, run.Voice));
+            ? RehearsalJson.Write(Stamp.Of(asked.Recipe), asked.Rehearsal, asked.Findings, run.Voice, asked.IsKitchenChanged)
+            : RehearsalText.Write(asked.Rehearsal, asked.Request, asked.Findings, why, run.Voice, asked.IsKitchenChanged));
     }
 
     /// <summary>Ids of the steps whose reasons are asked for.</summary>

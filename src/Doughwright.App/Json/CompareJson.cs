@@ -17,6 +17,7 @@ internal static class CompareJson
         WriteSide(json, "first", first, compared.First.Title);
         WriteSide(json, "second", second, compared.Second.Title);
         json.WriteString("kitchen", compared.Kitchen.Name);
+        json.WriteBoolean("kitchenChanged", compared.IsKitchenChanged);
         json.WriteString("measuredBy", JsonText.Name(compared.Consequences.By));
         var words = new SideWords(compared.First, compared.Second, voice);
         json.Array("differences", words.Rows(compared.Differences), row => WriteRow(json, row));

@@ -26,6 +26,7 @@ internal static class FormulaJson
         WriteBudget(json, "fat", formula.Fat);
         WriteYeast(json, formula.Yeast);
         json.Array("buy", formula.Buy, item => WriteBuy(json, item, voice));
+        PhotosJson.Write(json, formula.Recipe);
         FindingsJson.WriteJudged(json, findings, formula.Recipe, voice);
     });
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Ingredients;
 using Doughwright.Engine.Ingredients;
 
 namespace Doughwright.App.Json;
@@ -7,9 +8,9 @@ namespace Doughwright.App.Json;
 /// <summary>The object of "larder".</summary>
 internal static class LarderJson
 {
-    public static string Holdings(Larder larder) => JsonText.Of(json =>
+    public static string Holdings(OwnOfBook own) => JsonText.Of(json =>
     {
-        WriteHoldings(json, larder);
+        WriteHoldings(json, own);
         json.WriteNull("words");
         json.WriteNull("match");
         json.Array("hits", Array.Empty<LarderHit>(), _ => { });
@@ -17,19 +18,20 @@ internal static class LarderJson
 
     public static string Write(LarderAsked asked) => JsonText.Of(json =>
     {
-        WriteHoldings(json, asked.Larder);
+        WriteHoldings(json, asked.Own);
         json.WriteString("words", asked.Words);
         json.WriteStartObject("match");
         json.WriteString("kind", JsonText.Name(asked.Match.Kind));
         json.WriteString("ingredient", asked.Match.Ingredient?.Id);
         json.Words("candidates", asked.Match.Candidates.Select(row => row.Id));
         json.WriteEndObject();
-        json.Array("hits", asked.Hits, hit => WriteHit(json, asked.Larder, hit));
+        json.Array("hits", asked.Hits, hit => WriteHit(json, asked, hit));
     });
 
-    private static void WriteHoldings(Utf8JsonWriter json, Larder larder)
+    private static void WriteHoldings(Utf8JsonWriter json, OwnOfBook own)
     {
-        json.WriteString("larder", larder.Version);
+        var larder = Larder.Shipped;
+        json.WriteString("larder", own.Over(larder).Version);
         json.WriteNumber("withFigures", larder.Ingredients.Count(row => row.HasFigures));
         json.WriteNumber("byNameOnly", larder.Ingredients.Count(row => !row.HasFigures));
         json.Array("sources", larder.Ingredients.CountBy(row => (row.Evidence.Source, row.Evidence.Obtained)), each =>
@@ -38,11 +40,19 @@ internal static class LarderJson
             json.WriteString("obtained", each.Key.Obtained);
             json.WriteNumber("rows", each.Value);
         });
+        json.WriteString("book", own.Book);
+        json.Array("own", own.All, paper =>
+        {
+            json.WriteString("paper", paper.Name);
+            json.WriteString("name", paper.Title);
+            json.WriteBoolean("understood", paper.Own is not null);
+            json.WriteString("ingredient", paper.Own?.Ingredient.Id);
+        });
     }
 
-    private static void WriteHit(Utf8JsonWriter json, Larder larder, LarderHit hit)
+    private static void WriteHit(Utf8JsonWriter json, LarderAsked asked, LarderHit hit)
     {
-        var row = hit.Ingredient;
+        var (larder, row) = (asked.Larder, hit.Ingredient);
         json.WriteString("ingredient", row.Id);
         json.WriteString("name", row.Name);
         json.WriteString("calledHere", hit.Name);
@@ -53,10 +63,28 @@ internal static class LarderJson
         json.Array("measures", larder.MeasuresOf(row), measure => WriteMeasure(json, measure));
         json.Number("pieceGrams", row.Piece?.Grams);
         WritePreparation(json, larder.PreparationOf(row));
+        json.WriteBoolean("allergensKnown", row.AllergensKnown);
         WriteAllergens(json, "allergensEuropean", row.Allergens);
         WriteAllergens(json, "allergensUnitedStates", row.AllergensUnitedStates);
         json.WriteString("note", hit.Note);
         WriteEvidence(json, row.Evidence);
+        WriteOwn(json, asked.Own.PaperOf(row));
+    }
+
+    private static void WriteOwn(Utf8JsonWriter json, OwnPaper? paper)
+    {
+        if (paper?.Own is not { } own)
+        {
+            json.WriteNull("own");
+            return;
+        }
+
+        json.WriteStartObject("own");
+        json.WriteString("paper", paper.Name);
+        json.WriteString("lot", own.Lot);
+        json.Number("absorptionPercent", own.Absorption?.Share.Value);
+        json.WriteString("absorptionHow", own.Absorption?.Words);
+        json.WriteEndObject();
     }
 
     private static void WriteComposition(Utf8JsonWriter json, Composition composition)

@@ -10,12 +10,13 @@ namespace Doughwright.App.Json;
 /// <summary>The object of "rehearse".</summary>
 internal static class RehearsalJson
 {
-    public static string Write(Stamp stamp, Rehearsal rehearsal, Judgement findings, Voice voice) => JsonText.Of(json =>
+    /// <param name="isKitchenChanged">Whether the kitchen is another than the one it is named after.</param>
+    public static string Write(Stamp stamp, Rehearsal rehearsal, Judgement findings, Voice voice, bool isKitchenChanged = false) => JsonText.Of(json =>
     {
         stamp.WriteTo(json);
         json.WriteString("title", rehearsal.Recipe.Title);
         json.WriteBoolean("atHome", rehearsal.AtHome);
-        WriteKitchen(json, rehearsal);
+        WriteKitchen(json, rehearsal, isKitchenChanged);
         json.Number("totalMinutes", rehearsal.Total?.Likely.Minutes);
         json.Number("totalMinutesLow", rehearsal.Total?.Low.Minutes);
         json.Number("totalMinutesHigh", rehearsal.Total?.High?.Minutes);
@@ -23,14 +24,16 @@ internal static class RehearsalJson
         json.Array("components", rehearsal.Components, component => WriteComponent(json, component));
         json.Array("solve", rehearsal.Solutions, solution => WriteSolution(json, solution));
         json.Array("steps", rehearsal.Steps, step => WriteStep(json, step, rehearsal, voice));
+        PhotosJson.Write(json, rehearsal.Recipe);
         FindingsJson.WriteJudged(json, findings, rehearsal.Recipe, voice);
     });
 
-    private static void WriteKitchen(Utf8JsonWriter json, Rehearsal rehearsal)
+    private static void WriteKitchen(Utf8JsonWriter json, Rehearsal rehearsal, bool isChanged)
     {
         var kitchen = rehearsal.Kitchen;
         json.WriteStartObject("kitchen");
         json.WriteString("name", kitchen.Name);
+        json.WriteBoolean("changed", isChanged);
         json.WriteNumber("airCelsius", kitchen.Air.At(Duration.Zero).Celsius);
         if (!kitchen.Air.IsConstant)
         {

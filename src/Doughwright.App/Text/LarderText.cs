@@ -1,6 +1,7 @@
 using Doughwright.App.Commands;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
@@ -8,8 +9,9 @@ namespace Doughwright.App.Text;
 /// <summary>An ingredient of the larder on a page: what it counts as, consists of, measures, and where that comes from.</summary>
 internal static class LarderText
 {
-    public static string Holdings(Larder larder, Voice voice)
+    public static string Holdings(OwnOfBook own, Voice voice)
     {
+        var larder = Larder.Shipped;
         var page = new Page();
         page.Paragraph(Holding(larder, voice));
         page.Heading(voice.Words["larder-sources"]);
@@ -20,8 +22,23 @@ internal static class LarderText
         }
 
         table.WriteTo(page);
+        WriteOwn(page, own, voice);
         page.Heading(voice.Words["larder-find-one"]);
         return page.ToString();
+    }
+
+    private static void WriteOwn(Page page, OwnOfBook own, Voice voice)
+    {
+        if (own.Book is not { } book)
+        {
+            return;
+        }
+
+        page.Heading(voice.Say(own.All.Count == 0 ? "larder-yours-none" : "larder-yours", ("book", book)));
+        foreach (var paper in own.All)
+        {
+            page.Paragraph(voice.Say("larder-yours-one", ("name", paper.Title), ("said", LarderWords.Briefly(paper, voice))), 2, 2);
+        }
     }
 
     /// <summary>How much it holds, in a sentence.</summary>
@@ -37,6 +54,7 @@ internal static class LarderText
         if (asked.Hits.Count == 0)
         {
             page.Paragraph(voice.Say("larder-nothing", ("words", asked.Words)));
+            WriteNotUnderstood(page, asked.Own, voice);
             return page.ToString();
         }
 
@@ -48,19 +66,57 @@ internal static class LarderText
             page.Gap();
         }
 
-        WriteRow(page, asked.Larder, asked.Hits[0], voice);
+        var own = asked.Own.PaperOf(asked.Hits[0].Ingredient)?.Own;
+        if (own is null)
+        {
+            WriteRow(page, asked.Larder, asked.Hits[0], voice);
+        }
+        else
+        {
+            WriteRow(page, own, voice);
+        }
+
         page.Gap();
-        if (isUnderstood)
+        if (asked.Own.PaperOf(asked.Match.Ingredient) is not null)
+        {
+            page.Paragraph(voice.Words["larder-own-in-a-text"]);
+        }
+        else if (isUnderstood)
         {
             page.Paragraph(LarderWords.InARecipe(asked, voice));
         }
 
         if (asked.Hits.Count > 1)
         {
-            page.Paragraph(voice.Say("larder-near", ("names", asked.Hits.Skip(1).Select(hit => hit.Ingredient.Name).ToArray())));
+            page.Paragraph(voice.Say("larder-near", ("names", asked.Hits.Skip(1).Select(hit => NameOf(hit, asked, voice)).ToArray())));
         }
 
+        WriteNotUnderstood(page, asked.Own, voice);
         return page.ToString();
+    }
+
+    /// <summary>An own ingredient is never taken for a row of the larder, nor one for the other.</summary>
+    private static string NameOf(LarderHit hit, LarderAsked asked, Voice voice) =>
+        asked.Own.PaperOf(hit.Ingredient) is null ? hit.Ingredient.Name : voice.Say("larder-near-own", ("name", hit.Ingredient.Name));
+
+    private static void WriteNotUnderstood(Page page, OwnOfBook own, Voice voice)
+    {
+        if (own.NotUnderstood is { Count: > 0 } papers)
+        {
+            page.Paragraph(voice.Say("larder-own-not-looked", ("names", papers.Select(paper => paper.Title).ToArray())));
+        }
+    }
+
+    private static void WriteRow(Page page, OwnIngredient own, Voice voice)
+    {
+        page.Paragraph(LarderWords.Capital(own.Name));
+        page.Paragraph(LarderWords.CountsAs(own, voice), 2);
+        page.Paragraph(LarderWords.Holds(own.Ingredient, voice), 2);
+        page.Paragraph(OwnFacts.From(own, voice), 2);
+        foreach (var fact in OwnFacts.All(own, Larder.Shipped, voice))
+        {
+            page.Paragraph(fact, 2);
+        }
     }
 
     private static void WriteRow(Page page, Larder larder, LarderHit hit, Voice voice)

@@ -1,6 +1,8 @@
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Ingredients;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
+using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Text;
@@ -15,6 +17,14 @@ internal static class LarderWords
     /// <summary>"In 100 g: water 12 %, fat …", or that it is known by name only.</summary>
     public static string Holds(Ingredient row, Voice voice) =>
         row.HasFigures ? voice.Say("larder-holds-per-100", ("parts", Parts(row.Composition, voice))) : voice.Words["larder-no-figures"];
+
+    /// <summary>"Counts as flour. One of your own."</summary>
+    public static string CountsAs(OwnIngredient own, Voice voice) => $"{voice.Say("larder-role", ("role", voice.Member(own.Ingredient.Role)))} {voice.Words["larder.own"]}";
+
+    /// <summary>What an own ingredient counts as and its lot, for a list of them.</summary>
+    public static string Briefly(OwnPaper paper, Voice voice) => paper.Own is not { } own ? voice.Words["larder.own-not-understood"]
+        : own.Lot is { } lot ? $"{CountsAs(own, voice)} {voice.Say("larder.lot", ("lot", lot))}"
+        : CountsAs(own, voice);
 
     public static string Allergens(Ingredient row, Voice voice) => row.Allergens.Count + row.AllergensUnitedStates.Count == 0
         ? voice.Words["larder-allergens-none"]

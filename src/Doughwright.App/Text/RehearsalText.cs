@@ -16,10 +16,11 @@ internal sealed class RehearsalText
     private RehearsalText(Rehearsal rehearsal, Voice voice) => (this.rehearsal, this.voice) = (rehearsal, voice);
 
     /// <param name="why">Ids of the steps whose reasons are asked for.</param>
-    public static string Write(Rehearsal rehearsal, Request request, Judgement findings, IReadOnlyList<string> why, Voice voice)
+    /// <param name="isKitchenChanged">Whether the kitchen is another than the one it is named after.</param>
+    public static string Write(Rehearsal rehearsal, Request request, Judgement findings, IReadOnlyList<string> why, Voice voice, bool isKitchenChanged = false)
     {
         var text = new RehearsalText(rehearsal, voice);
-        text.WriteHead();
+        text.WriteHead(isKitchenChanged);
         if (request.Dough is { } dough && rehearsal.Solutions.Count > 0)
         {
             new SolutionText(rehearsal, voice).WriteTo(text.page, dough);
@@ -38,7 +39,7 @@ internal sealed class RehearsalText
         return text.page.ToString();
     }
 
-    private void WriteHead()
+    private void WriteHead(bool isKitchenChanged)
     {
         var kitchen = rehearsal.Kitchen;
         var home = rehearsal.Recipe.Home;
@@ -48,7 +49,8 @@ internal sealed class RehearsalText
             key = rehearsal.AtHome ? "rehearsed-home-unnamed" : "rehearsed-away-unnamed";
         }
 
-        page.Paragraph(voice.Say(key, ("title", rehearsal.Recipe.Title), ("kitchen", kitchen.Name)));
+        var name = isKitchenChanged && key == "rehearsed-in" ? voice.Say("kitchen-changed", ("kitchen", kitchen.Name)) : kitchen.Name;
+        page.Paragraph(voice.Say(key, ("title", rehearsal.Recipe.Title), ("kitchen", name)));
         page.Gap();
         page.Paragraph(KitchenSentence());
         page.Paragraph(rehearsal.Total is { } total

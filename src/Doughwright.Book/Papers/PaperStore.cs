@@ -22,7 +22,7 @@ public sealed class PaperStore
 
     /// <summary>
     /// Told when a paper of this name is in another state, is taken away or put back. It is on the disk by then. Whoever listens must not take long: the
-    /// one who wrote waits. What other programs write is not told.
+    /// one who wrote waits. All are told, whatever one of them throws, and then it comes out at the one who wrote. What other programs write is not told.
     /// </summary>
     public event Action<PaperSort, string>? Changed;
 
@@ -188,7 +188,7 @@ public sealed class PaperStore
     {
         if (isChanged)
         {
-            Changed?.Invoke(sort, name);
+            Listeners.Tell(Changed, sort, name);
         }
 
         return isChanged;

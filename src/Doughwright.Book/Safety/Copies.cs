@@ -67,8 +67,10 @@ internal static class Copies
     /// <summary>A copy that somebody asked for. It is never let go.</summary>
     public static string ByHand(BookFile file, DateTimeOffset now) => MakeNew(file, "by-hand-" + now.UtcDateTime.ToString(Moments, CultureInfo.InvariantCulture));
 
-    public static string? OfTheDay(BookFile file, DateTimeOffset now)
+    /// <param name="list">Names the files of a folder that are called so; null for what the disk says.</param>
+    public static string? OfTheDay(BookFile file, DateTimeOffset now, Func<string, string, IEnumerable<string>>? list = null)
     {
+        list ??= Directory.EnumerateFiles;
         var room = RoomOf(file.Path);
         var to = Path.Join(room, Rotation.NameOf(now) + Ending);
         if (File.Exists(to))
@@ -80,7 +82,7 @@ internal static class Copies
         try
         {
             // Only now, when a sound copy of today is there, may older ones go.
-            foreach (var old in Rotation.TooOld(Directory.EnumerateFiles(room, "*" + Ending), now).Concat(Left(room, now)))
+            foreach (var old in Rotation.TooOld(list(room, "*" + Ending), now).Concat(Left(list(room, $"*{Unfinished}*"), now)))
             {
                 DeleteQuietly(old);
             }
@@ -181,8 +183,6 @@ internal static class Copies
     }
 
     /// <summary>What programs that ended in the middle have left.</summary>
-    private static IEnumerable<string> Left(string room, DateTimeOffset now) => Directory
-        .EnumerateFiles(room, $"*{Unfinished}*")
-        .Where(file => now.UtcDateTime - File.GetLastWriteTimeUtc(file) > Abandoned)
-        .ToArray();
+    private static IEnumerable<string> Left(IEnumerable<string> unfinished, DateTimeOffset now) =>
+        unfinished.Where(file => now.UtcDateTime - File.GetLastWriteTimeUtc(file) > Abandoned).ToArray();
 }

@@ -33,6 +33,9 @@ public static class LineOffers
         ];
     }
 
+    /// <summary>The name in what is typed of a line, without its amount and conditions; empty where none is typed yet.</summary>
+    public static string NameIn(Recipe recipe, string typed) => Asked.Of(typed, recipe).Name;
+
     /// <summary>Whether a line is called by what is typed, so that there is nothing to choose.</summary>
     public static bool IsNamed(Recipe recipe, string typed, LineOffer offer) => Slug.Of(Asked.Of(typed, recipe).Name) == Slug.Of(offer.Name);
 

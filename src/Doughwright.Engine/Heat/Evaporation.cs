@@ -43,9 +43,6 @@ internal static class Evaporation
             : throw new ArgumentOutOfRangeException(nameof(surface), surface, "The surface must be at least 1 K warmer than the air.");
     }
 
-    private static double SaturatedVapourDensity(Temperature temperature)
-    {
-        var pressure = temperature.Celsius < 0 ? SaturatedWater.VapourPressureOfIce(temperature) : SaturatedWater.VapourPressure(temperature);
-        return pressure.Pascals * VapourKilogramsPerMole / (GasConstant * temperature.Kelvins);
-    }
+    private static double SaturatedVapourDensity(Temperature temperature) =>
+        SaturatedWater.PressureAt(temperature).Pascals * VapourKilogramsPerMole / (GasConstant * temperature.Kelvins);
 }

@@ -52,6 +52,9 @@ internal static class SaturatedWater
         return Pressure.FromPascals(TriplePascals * Elementary.Exp(sum / theta));
     }
 
+    /// <summary>The pressure of vapour that air of a temperature holds at the most, over ice where it freezes.</summary>
+    public static Pressure PressureAt(Temperature temperature) => temperature.Celsius < 0 ? VapourPressureOfIce(temperature) : VapourPressure(temperature);
+
     /// <summary>The pressure of vapour in balance with water.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 373.946 °C.</exception>
     public static Pressure VapourPressure(Temperature temperature)

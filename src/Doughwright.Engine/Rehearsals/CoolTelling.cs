@@ -17,7 +17,7 @@ public enum CooledTo
     /// <summary>When it is as near the room as the author's was, which had cooled out.</summary>
     NearRoom,
 
-    /// <summary>When it has cooled out, since the room lets its middle come no lower.</summary>
+    /// <summary>After as long as in the warmest room that lets its middle come as low in good time: this one is too warm.</summary>
     RoomIsWarm,
 }
 

@@ -95,6 +95,9 @@ public enum Aspect
     Learn,
     StepOrder,
 
+    /// <summary>A photo of the recipe or of a step, or what is to be seen on it.</summary>
+    Photo,
+
     /// <summary>A tool on the list.</summary>
     Tool,
 

@@ -31,7 +31,7 @@ public sealed class Causes
     /// <summary>Whether a difference can move a figure: words, names and tools cannot.</summary>
     public static bool CanMove(Aspect aspect) => aspect is not (
         Aspect.Title or Aspect.PieceName or Aspect.HomeName or Aspect.PartName or Aspect.PartBase or Aspect.PartOrder or Aspect.LineName or Aspect.LineOrder or Aspect.Typed
-        or Aspect.StepName or Aspect.Cue or Aspect.StepTools or Aspect.StepWords or Aspect.Learn or Aspect.Tool or Aspect.Words or Aspect.Without or Aspect.Swap
+        or Aspect.StepName or Aspect.Cue or Aspect.StepTools or Aspect.StepWords or Aspect.Learn or Aspect.Photo or Aspect.Tool or Aspect.Words or Aspect.Without or Aspect.Swap
         or Aspect.Keeping or Aspect.Accepted or Aspect.Variants);
 
     /// <summary>So many recipes are rehearsed for it.</summary>

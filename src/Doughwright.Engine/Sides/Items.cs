@@ -2,13 +2,17 @@ using Doughwright.Engine.Recipes;
 
 namespace Doughwright.Engine.Sides;
 
-/// <summary>Lists whose items go by a name: tools, own ingredients, advice. In which order they stand does not matter to a baker.</summary>
+/// <summary>Lists whose items go by a name: tools, own ingredients, advice, photos. In which order they stand does not matter to a baker.</summary>
 /// <param name="Named">The items by name; what a name stands for is compared.</param>
 /// <param name="Take">From the first into the second, the items of one name.</param>
 internal sealed record Items(Aspect Aspect, Func<Recipe, IEnumerable<(string Name, object Value)>> Named, Func<Recipe, Recipe, string, Recipe> Take)
 {
+    /// <summary>Photos of the whole. They go by their bytes, so that other words for the same photo are no other photo.</summary>
+    public static Items Photos { get; } = Of(Aspect.Photo, recipe => recipe.Photos, photo => photo.Name, photo => photo.Words, (recipe, all) => recipe with { Photos = all });
+
     public static IReadOnlyList<Items> All { get; } =
     [
+        Photos,
         new(Aspect.Tool, recipe => (recipe.Tools ?? []).Select(tool => (tool, (object)tool)), TakeTools),
         Of(Aspect.Own, recipe => recipe.Own, own => own.Name, own => own, (recipe, all) => recipe with { Own = all }),
         Of(Aspect.Without, recipe => recipe.Without, one => one.What, one => one.Words, (recipe, all) => recipe with { Without = all }),
@@ -28,6 +32,17 @@ internal sealed record Items(Aspect Aspect, Func<Recipe, IEnumerable<(string Nam
                 yield return new(Aspect, Told(before), Told(after)) { Item = name };
             }
         }
+    }
+
+    /// <summary>What differs in the photos of one step, told as those of a whole are.</summary>
+    public static IEnumerable<RecipeDifference> PhotosBetween(Step first, Step second, Recipe one, Recipe other) =>
+        Photos.Between(one with { Photos = first.Photos }, other with { Photos = second.Photos });
+
+    /// <summary>The photos of a step with those of one name taken over. The other ways of the step show them, too.</summary>
+    public static Step TakePhoto(Step from, Step into, Recipe whole, string name)
+    {
+        var photos = Photos.Take(whole with { Photos = from.Photos }, whole with { Photos = into.Photos }, name).Photos;
+        return into with { Photos = photos, Variants = [.. into.Variants.Select(variant => variant with { Step = variant.Step with { Photos = photos } })] };
     }
 
     private Dictionary<string, object[]> ByName(Recipe recipe) =>

@@ -16,7 +16,7 @@ public sealed record RecipeDifference(Aspect Aspect, object? First, object? Seco
     /// <summary>Id of the step.</summary>
     public string? Step { get; init; }
 
-    /// <summary>Which item of a list without ids: a tool, an own ingredient.</summary>
+    /// <summary>Which item of a list without ids: a tool, an own ingredient; the name of a photo.</summary>
     public string? Item { get; init; }
 
     /// <summary>The two as figures of one unit; null where they are none, or one of them is not there.</summary>

@@ -18,7 +18,7 @@ internal static class StepDifferences
                 continue;
             }
 
-            foreach (var difference in RecipeDifferences.Of(StepTraits.All, one, other))
+            foreach (var difference in RecipeDifferences.Of(StepTraits.All, one, other).Concat(Items.PhotosBetween(one, other, first, second)))
             {
                 yield return difference with { Step = id };
             }

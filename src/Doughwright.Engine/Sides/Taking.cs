@@ -13,6 +13,7 @@ internal static class Taking
         { Aspect: Aspect.Line } => TakingParts.Line(from, into, difference.Part!, difference.Line!),
         { Aspect: Aspect.Step } => TakingSteps.Step(from, into, difference.Step!),
         { Aspect: Aspect.StepOrder } => into with { Steps = Ordered(from.Steps, into.Steps, step => step.Id) },
+        { Step: { } step, Item: { } photo } => TakingSteps.Photo(from, into, step, photo),
         { Step: { } step } => TakingSteps.Within(from, into, step, difference.Aspect),
         { Part: { } part, Line: { } line } => TakingParts.Within(from, into, part, line, difference.Aspect),
         { Part: { } part } => TakingParts.Within(from, into, part, difference.Aspect),

@@ -10,6 +10,12 @@ internal static class TakingSteps
         : into.FindComponent(step.Component) is null ? null
         : into with { Steps = Taking.Inserted(from.Steps, into.Steps, step, known => known.Id) };
 
+    public static Recipe Photo(Recipe from, Recipe into, string id, string name)
+    {
+        var was = from.FindStep(id)!;
+        return into with { Steps = [.. into.Steps.Select(step => step.Id == id ? Items.TakePhoto(was, step, into, name) : step)] };
+    }
+
     public static Recipe? Within(Recipe from, Recipe into, string id, Aspect aspect)
     {
         var was = from.FindStep(id)!;

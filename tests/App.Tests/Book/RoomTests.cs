@@ -3,6 +3,7 @@ using Dapper;
 using Doughwright.Book;
 using Doughwright.Book.Opening;
 using Doughwright.Book.Papers;
+using Doughwright.Book.Safety;
 
 namespace Doughwright.App.Tests.Book;
 
@@ -92,6 +93,51 @@ public sealed class RoomTests : IDisposable
 
         using var copy = book.OpenToRead();
         Assert.Empty(copy.Verify());
+    }
+
+    /// <summary>
+    /// The disk fails while it is asked which copies there are, at once or after some: the copy of the day is made and sound, no other is let go, and what
+    /// went wrong is told as a trouble of the book. Once the disk can be read, the old ones go.
+    /// </summary>
+    [Theory]
+    [InlineData(0, "*.db")]
+    [InlineData(5, "*.db")]
+    [InlineData(0, "*.unfinished*")]
+    public void ADiskThatFailsWhileOldCopiesAreLetGo_IsTold_AndTheCopyOfTheDayIsThere(int readable, string asked)
+    {
+        using var open = AuthorsBook.Open(book.Path, book.Clock);
+        TestBook.Fill(open, 3);
+        for (var day = -80; day < 0; day++)
+        {
+            Directory.CreateDirectory(book.In("copies"));
+            File.WriteAllText(book.In("copies", $"{TestBook.Noon.AddDays(day):yyyy-MM-dd}.db"), "of an older day");
+        }
+
+        IEnumerable<string> Failing(string room, string pattern)
+        {
+            foreach (var file in Directory.EnumerateFiles(room, pattern).Take(pattern == asked ? readable : int.MaxValue))
+            {
+                yield return file;
+            }
+
+            if (pattern == asked)
+            {
+                throw new IOException("Input/output error");
+            }
+        }
+
+        var told = Assert.Throws<BookException>(() => Copies.OfTheDay(open.Opened, TestBook.Noon, Failing));
+        Assert.Equal((BookTrouble.Disk, book.In("copies")), (told.Trouble, told.Path));
+        Assert.Equal(book.In("copies", "2026-11-26.db"), AuthorsBook.LatestSoundCopy(book.Path)!.Path);
+        if (asked == "*.db")
+        {
+            Assert.Equal(81, AuthorsBook.CopiesOf(book.Path).Count);
+        }
+
+        Assert.Null(open.CopyOfTheDay(TestBook.Noon.AddHours(1)));
+        Assert.NotNull(open.CopyOfTheDay(TestBook.Noon.AddDays(1)));
+        Assert.InRange(AuthorsBook.CopiesOf(book.Path).Count, 7, 11);
+        Assert.Empty(open.Verify());
     }
 
     private static BookTrouble Trouble(Action action) => Assert.Throws<BookException>(action).Trouble;

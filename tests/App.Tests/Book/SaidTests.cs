@@ -65,6 +65,26 @@ public sealed class SaidTests : IDisposable
     [Fact]
     public void PaperThatIsNotThere_HasNothingSaidOfIt() => Assert.Null(open.Said.Say(Sort, "nobody", [new(Saying.Season, "", "autumn")]));
 
+    /// <summary>Two windows show a recipe, and the page of one is broken: the other shows the new state all the same, and the fault is not lost.</summary>
+    [Fact]
+    public void ListenerThatThrows_KeepsNoOtherFromBeingTold()
+    {
+        List<string> told = [];
+        open.Papers.Changed += (_, name) => told.Add($"first {name}");
+        open.Papers.Changed += (_, _) => throw new InvalidOperationException("a page that is gone");
+        open.Papers.Changed += (_, name) => told.Add($"last {name}");
+        var fault = Assert.Throws<InvalidOperationException>(() => open.Papers.TakeAway(Sort, Rolls));
+        Assert.Equal("a page that is gone", fault.Message);
+        Assert.Equal(["first rolls", "last rolls"], told);
+        Assert.Null(open.Papers.Find(Sort, Rolls));
+
+        open.Papers.Changed += (_, _) => throw new IOException("another one");
+        var both = Assert.Throws<AggregateException>(() => open.Papers.PutBack(Sort, Rolls));
+        Assert.Equal(["a page that is gone", "another one"], both.InnerExceptions.Select(one => one.Message));
+        Assert.Equal(["first rolls", "last rolls", "first rolls", "last rolls"], told);
+        Assert.NotNull(open.Papers.Find(Sort, Rolls));
+    }
+
     [Fact]
     public void WhoListens_IsToldOfEveryOtherState_AndOfNothingElse()
     {

@@ -42,6 +42,36 @@ public sealed class CompareBecauseTests : IDisposable
             dough.EnumerateArray().Select(cause => (cause.GetProperty("line").GetString()!, Math.Round(cause.GetProperty("by").GetDouble(), 6))));
     }
 
+    /// <summary>Two recipes that differ in very much: where what is left over is more than any change alone, that comes first and is said, and the page says what it means.</summary>
+    [Fact]
+    public void WhereTogetherOutweighsEveryChange_ThatIsSaid_AndOnlyThere()
+    {
+        var run = Run.Of("compare", House.Demo("tin-loaf.yaml"), House.PotatoRolls, "--because");
+        Assert.Equal(0, run.ExitCode);
+        var told = string.Join(' ', run.Output.Replace('\u00a0', ' ').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("differ in too much for its causes to be told apart", told, StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(Run.Of("compare", House.Demo("tin-loaf.yaml"), House.PotatoRolls, "--because", "--json").Output);
+        var (most, less) = (0, 0);
+        foreach (var (name, of, row) in new[] { ("bulk", "minutes", "Bulk +32 min: "), ("proof", "minutes", "Final proof +15 min: "), ("", "hands", "By hand +23 min: ") })
+        {
+            var causes = json.RootElement.GetProperty("run").EnumerateArray().Single(figure => figure.GetProperty("figure").GetString() == of && figure.GetProperty("of").GetString() == name).GetProperty("causes");
+            var by = causes.EnumerateArray().ToLookup(cause => cause.GetProperty("aspect").ValueKind == JsonValueKind.Null, cause => Math.Abs(cause.GetProperty("by").GetDouble()));
+            Assert.True(by[true].Sum() > by[false].Max() + 1, row);
+            Assert.Matches(System.Text.RegularExpressions.Regex.Escape(row) + @"together [+−][\dh min]+, more than any one change alone, ", told);
+            most++;
+        }
+
+        foreach (var row in new[] { "Dough −129 g: Milk", "All sugar −0.9: Sugar" })
+        {
+            Assert.Contains(row, told, StringComparison.Ordinal);
+            less++;
+        }
+
+        Assert.Equal((3, 2), (most, less));
+        Assert.DoesNotContain("more than any one change alone", Run.Of("compare", House.PotatoRolls, Changed(), "--because").Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("too much for its causes", Run.Of("compare", House.PotatoRolls, Changed(), "--because").Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Page_TellsThemInWords_AndOnlyWhenAsked()
     {

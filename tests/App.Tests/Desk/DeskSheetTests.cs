@@ -23,7 +23,7 @@ public partial class DeskSheetTests
             .Where(file => !file.Contains("/obj/", StringComparison.Ordinal))
             .SelectMany(File.ReadLines)
             .Where(line => line.Contains('"', StringComparison.Ordinal) && !line.TrimStart().StartsWith("//", StringComparison.Ordinal))
-            .Concat(File.ReadLines(House.PathTo("src", "Doughwright.App", "wwwroot", "desk.js")).Where(line => line.Contains("classList", StringComparison.Ordinal)));
+            .Concat(Directory.EnumerateFiles(House.PathTo("src", "Doughwright.App", "wwwroot"), "*.js").SelectMany(File.ReadLines).Where(line => line.Contains("classList", StringComparison.Ordinal)));
         var quoted = sources.SelectMany(line => Word().Matches(line)).Select(match => match.Value).ToHashSet(StringComparer.Ordinal);
         var named = ClassName().Matches(Body().Replace(Comment().Replace(Sheet, ""), "{}")).Select(match => match.Groups[1].Value).ToHashSet(StringComparer.Ordinal);
         Assert.InRange(named.Count, 100, 1000);

@@ -10,9 +10,9 @@ namespace Doughwright.Browser.Tests.Look;
 public partial class PrintTests(House house)
 {
     /// <summary>Width of what is printed on A4 within margins of 14 mm, in CSS pixels.</summary>
-    private const int PrintedWidth = 688;
+    internal const int PrintedWidth = 688;
 
-    private const string Cut = """
+    internal const string Cut = """
         () => {
           const faults = [];
           for (const part of document.querySelectorAll('main *')) {

@@ -9,7 +9,7 @@ namespace Doughwright.Browser.Tests.Look;
 [Trait("Category", "Slow")]
 public partial class ReaderPrintTests(House house)
 {
-    private const string Small = """
+    internal const string Small = """
         () => [...document.querySelectorAll('main *')]
           .filter(part => !part.closest('svg') && part.checkVisibility() && [...part.childNodes].some(node => node.nodeType === 3 && node.data.trim()))
           .filter(part => part.getBoundingClientRect().width > 1)

@@ -69,13 +69,21 @@ public class LoafCoolingTests
         }
     }
 
-    /// <summary>A room that is warmer than the author's loaf was asks for no more than that it cools out: 5 K above the room.</summary>
+    /// <summary>
+    /// A room that is too warm for the author's middle keeps it as long as the warmest one that is not, which is 5 K colder than that middle was: here it is then
+    /// between the room and 5 K above it.
+    /// </summary>
     [Fact]
-    public void HotRoom_LetsItCoolOut()
+    public void HotRoom_KeepsItAsLongAsTheWarmestThatWouldDo()
     {
-        var cool = Cool(Hearth, 38);
-        Assert.Equal(CooledTo.RoomIsWarm, cool.Cooling!().Until);
-        Assert.Equal(43, cool.EndTemperature!.Value.Celsius, 0.01);
+        var (hot, core) = (Cool(Hearth, 38), Cool(Hearth).EndTemperature!.Value.Celsius);
+        Assert.Equal(CooledTo.RoomIsWarm, hot.Cooling!().Until);
+        Assert.InRange(hot.EndTemperature!.Value.Celsius, 38, 43);
+        var (within, beyond) = (Cool(Hearth, core - 5.01), Cool(Hearth, core - 4.99));
+        Assert.Equal(CooledTo.SameCore, within.Cooling!().Until);
+        Assert.Equal(CooledTo.RoomIsWarm, beyond.Cooling!().Until);
+        Assert.Equal(Minutes(within), Minutes(beyond), 0.1);
+        Assert.Equal(Minutes(within), Minutes(hot), 0.01 * Minutes(within));
     }
 
     /// <summary>After four hours the rye has cooled out at home: elsewhere it is as near the room, which takes about as long in any room.</summary>
@@ -90,6 +98,15 @@ public class LoafCoolingTests
             Assert.InRange(Minutes(cool), 180, 320);
             Assert.InRange(cool.EndTemperature!.Value.Celsius, air - 1, air + 4);
         }
+    }
+
+    /// <summary>Newton's law alone would take as long for the same share of the way; what is warm throughout moves its heat faster.</summary>
+    [Fact]
+    public void LoafThatCooledOut_IsAsNearAWarmRoomSooner()
+    {
+        var rye = Read("night-boat-rye", "", "");
+        double[] minutes = [.. ((double[])[14, 20, 26, 32]).Select(air => Minutes(Cool(rye, air)))];
+        Assert.Equal(minutes.OrderDescending(), minutes);
     }
 
     [Fact]

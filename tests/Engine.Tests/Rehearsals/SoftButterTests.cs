@@ -19,6 +19,29 @@ public class SoftButterTests
         }
     }
 
+    /// <summary>
+    /// In a cool room butter is waited for until it is nearly as warm as the room, which takes longer the warmer that is; in a warm one until it can be creamed,
+    /// which takes less. That the first is no mistake is said where a reader asks why.
+    /// </summary>
+    [Theory]
+    [InlineData(16, true)]
+    [InlineData(18, true)]
+    [InlineData(20, false)]
+    [InlineData(23, false)]
+    public void ButterThatIsOnlyNearlyAsWarmAsTheRoom_SaysSo(double air, bool isNear)
+    {
+        var step = Taken.InAir(Texts.PotatoRolls, air).FindStep("dough-butter-out")!;
+        Assert.Equal(isNear, step.Why!().Parts.Any(reason => reason.Kind == "nearly-the-air"));
+        Assert.Equal(isNear ? air - 1 : 18, step.EndTemperature!.Value.Celsius, 0.01);
+    }
+
+    /// <summary>A mash that is to be at 28 °C, in a room as warm as that.</summary>
+    [Theory]
+    [InlineData(26, false)]
+    [InlineData(28, true)]
+    public void MashThatIsOnlyNearlyAsColdAsTheRoom_SaysSo(double air, bool isNear) =>
+        Assert.Equal(isNear, Taken.InAir(Texts.PotatoRolls, air).FindStep("mash")!.Why!().Parts.Any(reason => reason.Kind == "nearly-the-air"));
+
     /// <summary>An author who says how warm it goes in is taken at their word.</summary>
     [Fact]
     public void SoftButterOfAStatedWarmth_IsJudgedByThat()

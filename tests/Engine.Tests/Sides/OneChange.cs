@@ -68,8 +68,23 @@ internal static class OneChange
         ("tools of a step", (recipe, _) => Step(recipe, step => step with { Tools = [.. step.Tools, "a long spoon"] })),
         ("words of a step", (recipe, _) => Step(recipe, step => step with { Words = step.Words + "Once more." })),
         ("notes of a step", (recipe, _) => Step(recipe, step => step with { Learn = [.. step.Learn, "a new note"] })),
+        ("photo laid", (recipe, _) => recipe with { Photos = [.. recipe.Photos, Crumb] }),
+        ("photo gone", (recipe, _) => recipe.Photos.Count > 0 ? recipe with { Photos = [.. recipe.Photos.Skip(1)] } : null),
+        ("photo of a step laid", (recipe, _) => Step(recipe, step => Showing(step, [.. step.Photos, Crumb]))),
+        ("photo of a step gone", (recipe, _) => Shown(recipe, step => Showing(step, [.. step.Photos.Skip(1)]))),
+        ("photo of a step said otherwise", (recipe, _) => Shown(recipe, step => Showing(step, [step.Photos[0] with { Words = "the crust" }, .. step.Photos.Skip(1)]))),
         ("other ways", (recipe, _) => Step(recipe, step => step.Variants.Count > 0 ? step with { Variants = [] } : null)),
     ];
+
+    /// <summary>The first step that shows a photo, changed.</summary>
+    private static Recipe? Shown(Recipe recipe, Func<Step, Step> change) =>
+        recipe.Steps.FirstOrDefault(step => step.Photos.Count > 0) is { } shown ? recipe with { Steps = [.. recipe.Steps.Select(step => step == shown ? change(step) : step)] } : null;
+
+    private static Photo Crumb => new("aaaabbbbccccdddd", "the crumb", Position.None);
+
+    /// <summary>Another way of a step shows the photos of the step.</summary>
+    private static Step Showing(Step step, IReadOnlyList<Photo> photos) =>
+        step with { Photos = photos, Variants = [.. step.Variants.Select(variant => variant with { Step = variant.Step with { Photos = photos } })] };
 
     private static Line NewLine => new() { Id = "moonlight", Name = "moonlight", Mass = Mass.FromGrams(33), Typed = "33 g", Position = Position.None };
 

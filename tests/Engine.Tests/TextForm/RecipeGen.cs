@@ -344,14 +344,14 @@ internal static class RecipeGen
                     Id = $"step-{i}",
                     Component = components[i % components.Length].Id,
                     Order = i % 2 == 0 ? [] : [.. components[i % components.Length].Lines.Select(line => line.Id).Reverse()],
-                }).Select(step => step with
+                }).Select((step, i) => step with
                 {
-                    Photos = PhotosFor(step.Id),
+                    Photos = PhotosFor(step.Id + new string('a', i % 3)),
                     Variants =
                     [
                         .. step.Variants.Select(variant => variant with
                         {
-                            Step = variant.Step with { Id = step.Id, Component = step.Component, Order = step.Order, Photos = PhotosFor(step.Id) },
+                            Step = variant.Step with { Id = step.Id, Component = step.Component, Order = step.Order, Photos = PhotosFor(step.Id + new string('a', i % 3)) },
                         }),
                     ],
                 }),

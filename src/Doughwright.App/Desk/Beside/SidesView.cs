@@ -40,7 +40,7 @@ internal sealed record SidesView(
             changed,
             voice.Say("sides.comes", ("kitchen", compared.KitchenName(voice))),
             comes,
-            [.. words.Notes(), voice.Words["sides.cue"], .. causes is null ? [] : new[] { voice.Words["sides.because-said"] }],
+            [.. words.Notes(), voice.Words["sides.cue"], .. causes is null ? [] : words.NotesOfCauses(comes)],
             new(ComparisonOf(compared), voice),
             WarmthKey.Of(voice),
             Publishing.Pictures.Keys.CombKey.Draw())

@@ -16,7 +16,7 @@ internal static class ChangeWords
     /// <summary>A figure is not parted from its unit.</summary>
     private const char Gap = '\u00a0';
 
-    private static readonly Aspect[] There = [Aspect.Part, Aspect.Line, Aspect.Step, Aspect.Tool, Aspect.Own, Aspect.Without, Aspect.Swap, Aspect.Keeping, Aspect.Accepted];
+    private static readonly Aspect[] There = [Aspect.Part, Aspect.Line, Aspect.Step, Aspect.Photo, Aspect.Tool, Aspect.Own, Aspect.Without, Aspect.Swap, Aspect.Keeping, Aspect.Accepted];
 
     /// <summary>What has no short value of its own.</summary>
     private static readonly Aspect[] Long =

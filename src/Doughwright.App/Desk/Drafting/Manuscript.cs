@@ -36,6 +36,9 @@ internal sealed class Manuscript
     /// <summary>By field.</summary>
     public IReadOnlyDictionary<string, RefusedField> Refused => refused;
 
+    /// <returns>Whether there was something.</returns>
+    public bool Forget(string field) => refused.Remove(field);
+
     /// <summary>What another window wrote meanwhile; null when nothing is to be settled.</summary>
     public Clash? Clash => settling.Clash;
 
@@ -108,23 +111,27 @@ internal sealed class Manuscript
 
     /// <summary>Carries a way out of a finding out; the state is called by what it does.</summary>
     /// <param name="way">Id of one of the offers.</param>
-    public void Mend(string way)
+    public void Mend(string way) => Carry(MendField, "", FindingDeed.WayOut(File, Worked, way, voice));
+
+    /// <summary>Accepts a finding with a reason, which the text keeps.</summary>
+    /// <param name="field">Where the reason was typed.</param>
+    /// <param name="id">Of the finding.</param>
+    /// <returns>Whether it is in the book.</returns>
+    public bool Accept(string field, string id, string typed) => Carry(field, typed, FindingDeed.Accept(File, Worked, id, typed, voice));
+
+    /// <summary>Accepts a finding no longer.</summary>
+    /// <returns>Whether that is in the book.</returns>
+    public bool Stop(string id) => Carry(MendField, "", FindingDeed.Stop(File, id, voice));
+
+    private bool Carry(string field, string typed, FindingDeed deed)
     {
-        Said = null;
-        if (Worked.Offers.All.FirstOrDefault(offer => offer.Id == way) is not { } remedy)
+        Said = deed.Said;
+        if (deed.Refused.Count > 0)
         {
-            Said = voice.Words["write.way-gone"];
-            return;
+            refused[field] = new(typed, deed.Refused);
         }
 
-        var (text, verb) = (remedy.CarryOut(File.Text), RemedyWords.Verb(remedy, voice));
-        if (File.Recipe is not null && RecipeText.Read(text) is not { Understood: true, Recipe: not null })
-        {
-            Said = voice.Say("write.way-not-carried", ("verb", verb));
-            return;
-        }
-
-        Write(text, verb, File.Paper.State, MendField, "");
+        return deed.Text is { } text && Write(text, deed.Did, File.Paper.State, field, typed);
     }
 
     private const string MendField = "write-way";
@@ -271,6 +278,7 @@ internal sealed class Manuscript
                     Forget();
                 }
 
+                refused.Remove(field);
                 Reload();
                 return true;
         }

@@ -32,6 +32,9 @@ public sealed class Pen
     /// <summary>What a bare number in a column of weights is; empty where the column has no unit of its own.</summary>
     public string WeightUnit { get; }
 
+    /// <summary>Name of the recipe in the book.</summary>
+    internal string Name => manuscript.File.Name;
+
     /// <summary>The recipe as it is in the book; null where its text is not understood.</summary>
     internal Recipe? Recipe => manuscript.File.Recipe;
 
@@ -64,6 +67,24 @@ public sealed class Pen
         show();
     }
 
+    /// <summary>Accepts a finding with a reason. Its button is gone with it, so whoever used it stands at the one that steps back.</summary>
+    /// <param name="field">Where it is said why not, if not.</param>
+    /// <param name="id">Of the finding.</param>
+    public Task Accept(string field, string id, string reason) => Gone(manuscript.Accept(field, id, reason));
+
+    /// <summary>Accepts a finding no longer.</summary>
+    /// <param name="id">Of the finding.</param>
+    public Task Stop(string id) => Gone(manuscript.Stop(id));
+
+    private async Task Gone(bool done)
+    {
+        show();
+        if (done)
+        {
+            await toUndo();
+        }
+    }
+
     /// <summary>What a bare temperature is in; empty where that must be said.</summary>
     public string WarmthUnit => WeightUnit.Length == 0 ? "" : "C";
 
@@ -93,6 +114,25 @@ public sealed class Pen
         show();
         return done;
     }
+
+    /// <summary>A new part after another: whoever added it goes on with its next line.</summary>
+    /// <param name="field">Where it is said why not, if not.</param>
+    /// <param name="after">Id of the part it comes after.</param>
+    /// <param name="line">Its first line, in words.</param>
+    /// <returns>Id of the part; null when it is not added.</returns>
+    public string? AddPart(string field, string kind, string after, string line)
+    {
+        var before = Recipe?.Components.Select(part => part.Id).ToHashSet(StringComparer.Ordinal) ?? [];
+        var done = manuscript.Change(field, line, recipe => PartEdits.Add(recipe, kind, "", after, line));
+        var added = done ? Recipe?.Components.FirstOrDefault(part => !before.Contains(part.Id))?.Id : null;
+        next = added is null ? next : LineFieldOf(added);
+        show();
+        return added;
+    }
+
+    /// <summary>The field in which the next line of a part is typed.</summary>
+    /// <param name="part">Id of the part.</param>
+    public static string LineFieldOf(string part) => "add-" + part;
 
     /// <summary>A new step after another: it is open at once, and whoever added it stands in the first field that says something of it.</summary>
     /// <param name="field">Where it is said why not, if not.</param>
@@ -140,6 +180,15 @@ public sealed class Pen
 
     /// <summary>Why what was typed into a field was not taken; null when it was.</summary>
     public RefusedField? RefusedIn(string field) => manuscript.Refused.GetValueOrDefault(field);
+
+    /// <summary>What was refused is not asked any more.</summary>
+    public void Forget(string field)
+    {
+        if (manuscript.Forget(field))
+        {
+            show();
+        }
+    }
 
     /// <summary>Whether a line or part is opened in place.</summary>
     public bool IsOpen(string place) => open.Contains(place);

@@ -1,11 +1,13 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Recipes.State;
+using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Recipes;
 using Doughwright.Engine.Recipes.Checks;
 using Doughwright.Engine.Rehearsals;
+using Doughwright.Engine.Remedies;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
@@ -16,7 +18,8 @@ namespace Doughwright.App.Desk.Drafting;
 internal sealed class WorkedOut(RecipeFile file, RecipeFile? shownBefore, ShelfFolder shelf, Voice voice)
 {
     private Rehearsal? atHome;
-    private IReadOnlyList<Finding>? findings;
+    private Judgement? judged;
+    private IReadOnlyList<Finding>? acceptable;
     private Offers? offers;
     private string? back;
 
@@ -24,9 +27,19 @@ internal sealed class WorkedOut(RecipeFile file, RecipeFile? shownBefore, ShelfF
     public Rehearsal? AtHome => atHome ??= file.Formula is { } formula ? Rehearser.Rehearse(formula, Larder.Shipped, Request.Home, lanes: 1) : null;
 
     /// <summary>Findings without those that its author accepts.</summary>
-    public IReadOnlyList<Finding> Findings => findings ??= file is { Recipe: { } recipe, Formula: { } formula }
-        ? FindingList.Judged(file.Text, recipe, file.Findings, RecipeChecks.Of(recipe), formula.Findings).Open
-        : file.Findings;
+    public IReadOnlyList<Finding> Findings => Judged.Open;
+
+    /// <summary>What its author accepts of what is looked for here, each with the reason.</summary>
+    public IReadOnlyList<(Finding Finding, string Reason)> Accepted => Judged.Accepted;
+
+    /// <summary>Findings that can be accepted with a reason.</summary>
+    public IReadOnlyList<Finding> Acceptable => acceptable ??= file is { IsWhole: true, Recipe: not null }
+        ? [.. Findings.Where(finding => Acceptances.Refusal(finding) is null && FindingView.StopOf(finding) is null)]
+        : [];
+
+    private Judgement Judged => judged ??= file is { Recipe: { } recipe, Formula: { } formula }
+        ? FindingList.Judged(file.Text, recipe, file.Findings, RecipeChecks.Of(recipe), formula.Findings)
+        : new(file.Findings, []);
 
     /// <summary>What can be done about the findings.</summary>
     public Offers Offers => offers ??= file.IsWhole ? Offers.Of(Findings, file.Recipe) : Offers.None;

@@ -93,6 +93,7 @@ internal static class DeskHost
         services.AddSingleton(typeof(LatestAnswers<>));
         services.AddSingleton<KeptBakes>();
         services.AddSingleton(new OpenDrafts(shelf.Folder.Drafts));
+        services.AddSingleton<LeftLines>();
         services.AddSingleton<UsedIn>();
         services.AddSingleton<LastRefusals>();
         services.AddHttpContextAccessor();

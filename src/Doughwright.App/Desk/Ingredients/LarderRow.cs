@@ -17,6 +17,6 @@ public sealed record LarderRow(string Title, string Address, string CountsAs, st
         false);
 
     internal static LarderRow Of(OwnPaper paper, Voice voice) => paper.Own is { } own
-        ? new(own.Name, paper.Address, $"{voice.Say("larder-role", ("role", voice.Member(own.Ingredient.Role)))} {voice.Words["larder.own"]}", LarderWords.Holds(own.Ingredient, voice), true)
+        ? new(own.Name, paper.Address, LarderWords.CountsAs(own, voice), LarderWords.Holds(own.Ingredient, voice), true)
         : new(paper.Title, paper.Address, voice.Words["larder.own"], voice.Words["larder.own-not-understood"], true);
 }

@@ -25,7 +25,7 @@ internal sealed record MendForm(string State, string Do, string Accept, string R
         form[StateName].ToString(),
         form[DoName].ToString(),
         form[AcceptName].ToString(),
-        string.Join(' ', form[ReasonName].ToString().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)),
+        AcceptedText.Tidy(form[ReasonName]),
         form[StopName].ToString(),
         form[BackName].ToString());
 }

@@ -5,7 +5,6 @@ using Doughwright.App.Desk.Recipes;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Book.Papers;
-using Doughwright.Engine.Remedies;
 using Doughwright.Engine.TextForm;
 using Doughwright.Publishing.Wording;
 
@@ -15,9 +14,6 @@ namespace Doughwright.App.Desk.Mending;
 /// <param name="desk">With the recipe open as it was shown.</param>
 internal sealed class Mender(RecipeDesk desk, ShelfFolder shelf, Faults faults)
 {
-    /// <summary>Letters of a reason that still reads as one.</summary>
-    public const int LongestReason = 200;
-
     /// <summary>What comes of a form: a text, and what was done in words.</summary>
     private sealed record Outcome(string Text, string Verb);
 
@@ -90,33 +86,11 @@ internal sealed class Mender(RecipeDesk desk, ShelfFolder shelf, Faults faults)
             return Unknown();
         }
 
-        if (reason.Length == 0)
-        {
-            faults.Add("mend-no-reason");
-            return null;
-        }
-
-        if (reason.Length > LongestReason)
-        {
-            faults.Add("mend-reason-long", ("letters", reason.Length), ("most", LongestReason));
-            return null;
-        }
-
-        var text = RecipeText.Change(File.Text, recipe => Acceptances.Accept(recipe, finding, reason)).Text;
-        // A text says everything it holds: a reason with a hidden mark in it cannot be read back.
-        if (RecipeText.Read(text) is not { Understood: true, Recipe: { } read } || read.Accepted.All(one => one.FindingId != id || one.Reason != reason))
-        {
-            faults.Add("mend-reason-signs", ("reason", reason));
-            return null;
-        }
-
-        return new(text, Voice.Say("mend.accepted", ("finding", FindingWords.Message(finding, Voice))));
+        return AcceptedText.With(File.Text, finding, reason, faults) is { } text ? new(text, AcceptedText.Did(finding, Voice)) : null;
     }
 
     private Outcome? Stopped(string id) => desk.State is { } state && state.Recipe.Accepted.FirstOrDefault(one => one.FindingId == id) is { } accepted
-        ? new(
-            RecipeText.Change(File.Text, recipe => recipe with { Accepted = [.. recipe.Accepted.Where(one => one.FindingId != id)] }).Text,
-            Voice.Say("mend.stopped", ("reason", accepted.Reason)))
+        ? new(AcceptedText.Without(File.Text, id), AcceptedText.DidWithout(accepted, Voice))
         : Unknown();
 
     /// <summary>Only the state that came of a change leads back to the one before it, and that one forward again.</summary>

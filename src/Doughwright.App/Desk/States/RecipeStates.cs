@@ -74,6 +74,19 @@ internal sealed class RecipeStates(RecipeFile file, ShelfFolder shelf, StateDays
         return !faults.Any;
     }
 
+    /// <summary>Writes the recipe as it is now down as one of its own, which knows what it came from.</summary>
+    /// <returns>Address of its page; null with a fault when it cannot be called so or not be written.</returns>
+    public string? Grow(string title, Faults faults)
+    {
+        if (file.Recipe is { } recipe)
+        {
+            return OwnRecipe.Lay(recipe, title, file.Reading.Document, Now, shelf, faults);
+        }
+
+        faults.Add("own-not-understood", ("name", file.Name));
+        return null;
+    }
+
     /// <summary>Brings an earlier state back: it is written down anew, so nothing is lost.</summary>
     /// <param name="shown">The state that was shown to the person who brings it back.</param>
     public bool BringBack(long? shown, long? state, Faults faults)

@@ -1,5 +1,6 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Recipes.State;
+using Doughwright.App.Desk.Shelf;
 using Doughwright.Book.Opening;
 using Microsoft.AspNetCore.Components;
 
@@ -37,6 +38,9 @@ public sealed partial class StatesPage
 
     private string Place { get; set; } = "";
 
+    /// <summary>What a recipe that comes of this one is to be called.</summary>
+    private string Offshoot { get; set; } = "";
+
     private IReadOnlyList<Fault> Faults { get; set; } = [];
 
     private string Action => Speaker.To($"{Home}/states");
@@ -66,6 +70,17 @@ public sealed partial class StatesPage
         var form = await Form();
         (Name, Note, IsGiven) = (form["name"].ToString().Trim(), form["note"].ToString().Trim(), form.ContainsKey("published"));
         Carry(faults => states!.Keep(RecipeStates.Number(form["shown"]), Name, Note, IsGiven, faults));
+    }
+
+    /// <summary>A recipe of its own, as this one is now: it knows what it came from, and is written on.</summary>
+    private async Task Grow()
+    {
+        var form = await Form();
+        Offshoot = form[OwnRecipe.TitleName].ToString().Trim();
+        string? address = null;
+        Carry(
+            faults => (address = states!.Grow(Offshoot, faults)) is not null,
+            () => address + "/write");
     }
 
     private async Task Correct()
@@ -98,17 +113,17 @@ public sealed partial class StatesPage
             faults.Add("standing-gone", ("name", Recipe));
             return false;
         },
-        TakenOffPage.Of(Recipe));
+        () => TakenOffPage.Of(Recipe));
 
     /// <param name="after">Where the browser looks once it is done; null for this page.</param>
-    private void Carry(Func<Faults, bool> deed, string? after = null)
+    private void Carry(Func<Faults, bool> deed, Func<string>? after = null)
     {
         var faults = new Faults(Voice);
         try
         {
             if (deed(faults))
             {
-                SeeThere(after is null ? Action : Speaker.To(after));
+                SeeThere(after is null ? Action : Speaker.To(after()));
                 return;
             }
         }

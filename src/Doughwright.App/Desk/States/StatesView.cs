@@ -12,6 +12,9 @@ namespace Doughwright.App.Desk.States;
 /// <param name="Written">All states by day, the latest first.</param>
 internal sealed record StatesView(string Facts, string Stamp, IReadOnlyList<KeptRowView> Kept, IReadOnlyList<WrittenDay> Written)
 {
+    /// <summary>Whether the text is understood as it is now, so that something can come of it.</summary>
+    public bool IsUnderstood { get; private init; }
+
     public static StatesView Of(RecipeFile file, RecipeStates states, ShelfFolder shelf, StateDays days, Voice voice)
     {
         var standing = shelf.Book.Said.All(PaperSort.Recipe).TryGetValue(file.Name, out var said) && said.TryGetValue(Saying.Standing, out var word)
@@ -26,7 +29,10 @@ internal sealed record StatesView(string Facts, string Stamp, IReadOnlyList<Kept
                 .. states.Written.GroupBy(state => days.DayOf(state.At)).Select(day => new WrittenDay(
                     days.Day(day.Key),
                     [.. day.Select(state => new WrittenRow(days.Time(state.At), state.Did, Text(state.Id), state.Id == states.Now, BesideNow(file.Name, state.Id, voice)))])),
-            ]);
+            ])
+        {
+            IsUnderstood = file.Recipe is not null,
+        };
     }
 
     public static string BesideNow(string recipe, long state, Voice voice) =>

@@ -6,5 +6,5 @@ namespace Doughwright.App.Text.Sides;
 internal sealed record ComesRow(string What, SideCell First, SideCell Second, string By, bool IsSame, string Of, double? FirstValue, double? SecondValue)
 {
     /// <summary>What moved it; empty where it is the same, or that was not worked out.</summary>
-    public string Because { get; init; } = "";
+    public WhyMoved Because { get; init; } = WhyMoved.Nothing;
 }

@@ -36,6 +36,16 @@ internal sealed class ComesWords(Consequences come, Voice voice, BecauseWords? b
         }
     }
 
+    /// <summary>What "because" means here, and where it cannot be told.</summary>
+    public IEnumerable<string> NotesOfCauses(IReadOnlyList<ComesRow> rows)
+    {
+        yield return voice.Words["sides.because-said"];
+        if (rows.Any(row => row.Because.IsMostlyTogether))
+        {
+            yield return voice.Words["sides.because-much"];
+        }
+    }
+
     private ComesRow Row(FormulaDifference difference)
     {
         var isMass = difference.Figure is FormulaFigure.Dough or FormulaFigure.Flour;
@@ -46,7 +56,7 @@ internal sealed class ComesWords(Consequences come, Voice voice, BecauseWords? b
             : "";
         return new(voice.Member(difference.Figure), new(one), new(other), by, one == other, $"formula.{Name(difference.Figure)}", difference.First, difference.Second)
         {
-            Because = one == other ? "" : because?.Of(difference) ?? "",
+            Because = one == other ? WhyMoved.Nothing : because?.Of(difference) ?? WhyMoved.Nothing,
         };
     }
 
@@ -102,7 +112,7 @@ internal sealed class ComesWords(Consequences come, Voice voice, BecauseWords? b
         [
             new(Capital.Of(name), one, other, steps is { } by and not 0 ? measure.Difference(by) : "", steps == 0, $"run.{Name(kind)}{(of.Length > 0 ? "." : "")}{of}", difference.First, difference.Second)
             {
-                Because = steps is null or 0 ? "" : because?.Of(difference, measure) ?? "",
+                Because = steps is null or 0 ? WhyMoved.Nothing : because?.Of(difference, measure) ?? WhyMoved.Nothing,
             },
         ];
     }

@@ -43,12 +43,15 @@ internal static class CompareText
         if (causes is not null)
         {
             page.Heading(voice.Words["sides.because-head"]);
-            foreach (var row in rows.Where(row => row.Because.Length > 0))
+            foreach (var row in rows.Where(row => row.Because.Words.Length > 0))
             {
-                page.Paragraph(voice.Say("sides.because-row", ("what", row.What), ("by", row.By), ("because", row.Because)), 2);
+                page.Paragraph(voice.Say("sides.because-row", ("what", row.What), ("by", row.By), ("because", row.Because.Words)), 2);
             }
 
-            page.Paragraph(voice.Words["sides.because-said"]);
+            foreach (var note in words.NotesOfCauses(rows))
+            {
+                page.Paragraph(note);
+            }
         }
 
         foreach (var note in words.Notes())

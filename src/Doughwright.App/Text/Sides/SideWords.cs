@@ -17,6 +17,13 @@ internal sealed class SideWords(Recipe first, Recipe second, Voice voice)
     public SideRow Row(RecipeDifference difference)
     {
         var (one, other) = (firstValues.Cell(difference.Aspect, difference.First), secondValues.Cell(difference.Aspect, difference.Second));
+        if (difference is { Aspect: Aspect.Photo, First: null } or { Aspect: Aspect.Photo, Second: null })
+        {
+            // Its words stand in what the row is about.
+            var shown = new SideCell(voice.Words["sides.shown"]);
+            (one, other) = (difference.First is null ? one : shown, difference.Second is null ? other : shown);
+        }
+
         if (one == other)
         {
             other = new(voice.Words["sides.otherwise"]);
@@ -30,7 +37,9 @@ internal sealed class SideWords(Recipe first, Recipe second, Voice voice)
 
     private string What(RecipeDifference difference)
     {
-        var aspect = voice.Member(difference.Aspect);
+        var aspect = difference.Aspect == Aspect.Photo
+            ? voice.Say("sides.what.photo", ("words", difference.Second ?? difference.First))
+            : voice.Member(difference.Aspect);
         return Capital.Of(difference switch
         {
             { Step: { } id } when difference.Aspect == Aspect.Step => voice.Say("sides.what.step", ("step", StepOf(id))),
@@ -39,6 +48,7 @@ internal sealed class SideWords(Recipe first, Recipe second, Voice voice)
             { Line: { } line, Part: { } part } => voice.Say("sides.what.of-line", ("line", LineOf(part, line)), ("part", PartOf(part)), ("aspect", aspect)),
             { Part: { } part } when difference.Aspect == Aspect.Part => voice.Say("sides.what.part", ("part", PartOf(part))),
             { Part: { } part } => voice.Say("sides.what.of-part", ("part", PartOf(part)), ("aspect", aspect)),
+            { Aspect: Aspect.Photo } => aspect,
             { Item: { } item } => voice.Say("sides.what.item", ("aspect", aspect), ("item", item.Replace("\n", voice.Words["list-comma"], StringComparison.Ordinal))),
             _ => aspect,
         });
@@ -47,6 +57,8 @@ internal sealed class SideWords(Recipe first, Recipe second, Voice voice)
     /// <summary>The difference with its sign and unit as it is shown, so that a reader with a pencil comes to the same.</summary>
     private string By(RecipeDifference difference) => (difference.First, difference.Second, difference.FirstNumber, difference.SecondNumber) switch
     {
+        (null, _, _, _) when difference.Aspect == Aspect.Photo => voice.Words["sides.added"],
+        (_, null, _, _) when difference.Aspect == Aspect.Photo => voice.Words["sides.taken-out"],
         (null or ICollection { Count: 0 }, _, _, _) => voice.Words["sides.new"],
         (_, null or ICollection { Count: 0 }, _, _) => voice.Words["sides.gone"],
         (_, _, { } one, { } other) when one.Value != other.Value => SignedBy.Of(one, other, voice),

@@ -10,7 +10,7 @@ internal readonly struct OvenPack<T> where T : struct, ILane<T>
     /// <summary>What still air gives a piece at the most, W/(m² K): under a lid no fan reaches it. Source: oven-lid.</summary>
     private const double StillAir = 4.5;
 
-    /// <summary>Vapour in the air of a kitchen, Pa. Below 2 kPa it hardly matters beside the 80 kPa of hot crumb.</summary>
+    /// <summary>Vapour in the air of a kitchen and so in an oven's, Pa. Below 2 kPa it hardly matters beside the 80 kPa of hot crumb.</summary>
     private const double KitchenVapour = 1000;
 
     /// <summary>ρ c_p Le^(2/3) of air, J/(m³ K). Source: lewis-evaporation.</summary>
@@ -29,6 +29,7 @@ internal readonly struct OvenPack<T> where T : struct, ILane<T>
     private readonly T skin;
     private readonly T steam;
     private readonly T open;
+    private readonly T vapour;
     private readonly double steamSeconds;
     private readonly double doorSeconds;
     private readonly double lidSeconds;
@@ -45,6 +46,7 @@ internal readonly struct OvenPack<T> where T : struct, ILane<T>
         skin = T.Load(lanes.Skin, lane);
         open = T.Load(lanes.Open, lane);
         steam = T.Load(lanes.Steam, lane);
+        vapour = lanes.Vapour is null ? T.Of(KitchenVapour) : T.Load(lanes.Vapour, lane);
         (steamSeconds, doorSeconds, lidSeconds, change) = (lanes.SteamSeconds, lanes.DoorSeconds, lanes.LidSeconds, lanes.Change);
     }
 
@@ -67,7 +69,7 @@ internal readonly struct OvenPack<T> where T : struct, ILane<T>
             : first + T.Of(Math.Min(change.By, change.Gained(seconds)));
     }
 
-    public T VapourAt(double seconds) => SteamsAt(seconds) ? steam : T.Of(KitchenVapour);
+    public T VapourAt(double seconds) => SteamsAt(seconds) ? steam : vapour;
 
     /// <summary>Heat that the surface takes per kelvin, and the one temperature it seems to meet.</summary>
     /// <param name="surface">°C, about.</param>

@@ -54,8 +54,11 @@ internal sealed record RadialLanes
     /// <summary>How much cooler the air is when the door has just been shut, K.</summary>
     public required double[] DoorDrop { get; init; }
 
-    /// <summary>Vapour in the oven's air while it is steamed, Pa; as much as in a kitchen where it is not.</summary>
+    /// <summary>Vapour in the oven's air while it is steamed, Pa; where it is not, <see cref="Vapour"/>.</summary>
     public required double[] Steam { get; init; }
+
+    /// <summary>Vapour in the air that nobody steams, Pa; null for that of a kitchen, of which an oven has no more.</summary>
+    public double[]? Vapour { get; init; }
 
     /// <summary>A factor on all that the oven gives.</summary>
     public required double[] Transfer { get; init; }
@@ -112,6 +115,7 @@ internal sealed record RadialLanes
             Oven = Of(Oven),
             DoorDrop = Of(DoorDrop),
             Steam = Of(Steam),
+            Vapour = Vapour is null ? null : Of(Vapour),
             Transfer = Of(Transfer),
         };
     }

@@ -6,7 +6,12 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// <summary>Why a cooling takes as long as it does, and why a scald starts where it does.</summary>
 internal static class CoolReasons
 {
-    public static Reason Of(StepInput input, Cooling cooling, double start, double target, double minutes, double coefficient, bool isSolved) => Reason.From(
+    /// <summary>K that are told apart.</summary>
+    private const double Told = 0.05;
+
+    /// <param name="isNear">Whether what is waited for is itself no more than nearly the air.</param>
+    public static Reason Of(
+        StepInput input, Cooling cooling, double start, double target, double minutes, double coefficient, bool isSolved, bool isNear = false) => Reason.From(
         "cooling-minutes",
         minutes,
         "min",
@@ -14,10 +19,15 @@ internal static class CoolReasons
             Reason.Leaf("starts-at", start, "°C"),
             Reason.Leaf("ends-at", target, "°C"),
             Reason.Leaf("air", input.Air.Knots[0].Air.Celsius, "°C"),
+            .. isNear || StopsShort(cooling.Target, target) ? [Reason.Leaf("nearly-the-air", null, "")] : Array.Empty<Reason>(),
             Reason.Leaf("outer-coefficient", coefficient, "W/(m² K)", source: isSolved ? null : "exchange-defaults"),
             .. Evaporates(input, cooling, start, coefficient),
             HowFollowed(cooling, coefficient),
         ]);
+
+    /// <summary>Whether the air lets it come no further than near to what is wanted.</summary>
+    private static bool StopsShort(CoolingTarget wanted, double ends) =>
+        wanted.Direction == CoolingDirection.Cool ? ends > wanted.Temperature.Celsius + Told : ends < wanted.Temperature.Celsius - Told;
 
     /// <summary>What the wet part of it loses by evaporation while it is as hot as at first.</summary>
     private static IEnumerable<Reason> Evaporates(StepInput input, Cooling cooling, double start, double coefficient)

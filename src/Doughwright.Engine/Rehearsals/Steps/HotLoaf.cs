@@ -53,7 +53,8 @@ internal sealed record HotLoaf(OvenPiece Piece, PerLane Minutes, PerLane Transfe
     /// <param name="scale">Minutes that are cut into the usual number of steps.</param>
     /// <param name="most">Minutes it is followed for in every lane at least.</param>
     /// <param name="until">Core at which it is over, °C; null for the end.</param>
-    public RackTrace Follow(double scale, double most, PerLane? until = null)
+    /// <param name="airs">About each lane, °C, where it is not the air of where they stand.</param>
+    public RackTrace Follow(double scale, double most, PerLane? until = null, PerLane? airs = null)
     {
         var lanes = Piece.Lanes;
         var speeds = Padded(Speed);
@@ -68,7 +69,7 @@ internal sealed record HotLoaf(OvenPiece Piece, PerLane Minutes, PerLane Transfe
             baking,
             [
                 .. Past.Select(stay => new RackStay(stay.Rack.Around(baking, Around(stay.Takes)), new(stay.Seconds, StepsBefore, StepsBefore))),
-                new RackStay(On!.Around(baking, Around(Takes)), new(unit, RackTrace.Steps, steps)),
+                new RackStay(On!.Around(baking, Around(Takes), airs is { } rooms ? Padded(lane => rooms[lane]) : null), new(unit, RackTrace.Steps, steps)),
             ],
             until is { } core ? Padded(lane => core[lane]) : null);
         return new(trace, this);

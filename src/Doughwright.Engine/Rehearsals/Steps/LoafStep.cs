@@ -7,7 +7,7 @@ namespace Doughwright.Engine.Rehearsals.Steps;
 /// <summary>
 /// A loaf that cools after the oven. At home it cools for the author's minutes, and how warm its middle then is, in each lane, is what is carried:
 /// elsewhere it is done when the middle is as cool, since crumb sets and icing holds by the temperature it has. One that had cooled out at home, to
-/// within some kelvins of the room, is done when it is as near the room here; and no room is asked for more than that it cools out.
+/// within some kelvins of the room, is done when it is as near the room here; and no room is waited in for what only a cooler one would give.
 /// </summary>
 internal static class LoafStep
 {
@@ -80,12 +80,35 @@ internal static class LoafStep
 
     private static StepOutcome Carried(StepInput input, Portion before, HotLoaf loaf, double home, PerLane core, PerLane above, PerLane longer)
     {
-        var air = loaf.On!.Celsius;
-        var cooledOut = above.Central <= RackLaws.CooledOut;
-        var target = cooledOut ? above + air : core.Map(celsius => Math.Max(celsius, air + RackLaws.CooledOut));
-        var trace = loaf.Follow(home, Longest(loaf) + (Patience * home), longer.Values.All(times => times == 1) ? target : null);
+        var most = Longest(loaf) + (Patience * home);
+        if (above.Central > RackLaws.CooledOut)
+        {
+            return ToSameCore(input, before, loaf, home, most, core);
+        }
+
+        var target = above + loaf.On!.Celsius;
+        var trace = loaf.Follow(home, most, longer.Values.All(times => times == 1) ? target : null);
         var minutes = (trace.FallsTo(target, loaf.Stood) - loaf.Stood) * longer;
-        return Ended(input, before, loaf, trace, minutes, minutes, cooledOut ? CooledTo.NearRoom : core.Central < target.Central ? CooledTo.RoomIsWarm : CooledTo.SameCore);
+        return Ended(input, before, loaf, trace, minutes, minutes, CooledTo.NearRoom);
+    }
+
+    /// <summary>
+    /// Until the core is as at home. A lane whose room is too warm for that stays as long as in the warmest room in which it cools out when it gets there:
+    /// so a warmer room never asks for less time.
+    /// </summary>
+    private static StepOutcome ToSameCore(StepInput input, Portion before, HotLoaf loaf, double home, double most, PerLane core)
+    {
+        var air = loaf.On!.Celsius;
+        var rooms = core.Map(celsius => Math.Min(air, celsius - RackLaws.CooledOut));
+        var isWarm = rooms.Values.Any(room => room < air);
+        var trace = loaf.Follow(home, most, core, isWarm ? rooms : null);
+        var minutes = trace.FallsTo(core, loaf.Stood) - loaf.Stood;
+        if (isWarm && double.IsFinite(minutes.Central))
+        {
+            trace = loaf.Follow(home, most);
+        }
+
+        return Ended(input, before, loaf, trace, minutes, minutes, rooms.Central < air ? CooledTo.RoomIsWarm : CooledTo.SameCore);
     }
 
     /// <summary>Until the middle has a temperature that the author wrote or measured: what is left of the author's minutes is carried as a pace.</summary>

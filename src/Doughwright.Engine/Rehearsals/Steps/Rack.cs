@@ -42,8 +42,10 @@ internal sealed record Rack(double Celsius, double Exchange, double Emissivity, 
     /// <summary>In every lane, of pieces that go by one clock.</summary>
     /// <param name="lanes">As they baked.</param>
     /// <param name="takes">What is taken from them, against the default and by that clock.</param>
-    public RadialLanes Around(RadialLanes lanes, double[] takes)
+    /// <param name="airs">°C about each; null for that of here.</param>
+    public RadialLanes Around(RadialLanes lanes, double[] takes, double[]? airs = null)
     {
+        airs ??= Every(Celsius);
         double[] Every(double value)
         {
             var values = new double[lanes.Count];
@@ -55,7 +57,8 @@ internal sealed record Rack(double Celsius, double Exchange, double Emissivity, 
         {
             Convective = Every(Exchange * RackLaws.StillAir),
             Radiative = Every(Exchange * Emissivity),
-            Oven = Every(Celsius),
+            Oven = airs,
+            Vapour = [.. airs.Select(Vapour)],
             DoorDrop = Every(0),
             Open = Every(1 - Shut),
             Transfer = takes,
@@ -65,6 +68,9 @@ internal sealed record Rack(double Celsius, double Exchange, double Emissivity, 
             Hearth = null,
         };
     }
+
+    /// <summary>In the air of a room that is so warm, Pa: a loaf that is nearly as cold as it gives off no more than that lets it.</summary>
+    private static double Vapour(double celsius) => OpenFaces.Room * SaturatedWater.PressureAt(Temperature.FromCelsius(celsius)).Pascals;
 
     /// <summary>A tin holds heat too: with it there is so many times as much to give off.</summary>
     private static double Holds(Vessel tin, Portion baked) => 1 + ((DefaultHeats.JoulesPerKelvinOf(tin) ?? 0) * Tins(baked) / baked.JoulesPerKelvin);

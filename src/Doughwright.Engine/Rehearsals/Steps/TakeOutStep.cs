@@ -60,7 +60,15 @@ internal static class TakeOutStep
             Minutes = new(times.Minutes),
             StartCelsius = start,
             EndCelsius = new(times.EndCelsius),
-            Why = () => CoolReasons.Of(input, cooling, fridge, times.EndCelsius[0], times.Minutes[0], exchange.WattsPerSquareMetreKelvin, isSolved: false),
+            Why = () => CoolReasons.Of(
+                input,
+                cooling,
+                fridge,
+                times.EndCelsius[0],
+                times.Minutes[0],
+                exchange.WattsPerSquareMetreKelvin,
+                isSolved: false,
+                isNear: SoftIn(stage.Kitchen) < ButterStates.CreamsFrom),
         };
     }
 }

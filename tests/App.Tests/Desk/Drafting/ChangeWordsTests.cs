@@ -43,6 +43,12 @@ public sealed class ChangeWordsTests : IDisposable
     public void LineThatWasTakenOut_ComesBackWithItsWeight() => Assert.Equal("butter (Dough) comes back, 50 g", Back(recipe => LineEdits.TakeOut(recipe, "dough", "butter")));
 
     [Fact]
+    public void PhotoThatWasLaid_GoesOut() => Assert.Equal("photo “the crumb, cut” goes out", Back(recipe => PhotoEdits.Lay(recipe, null, "1f9c03ab77e2d4c1", "the crumb, cut")));
+
+    [Fact]
+    public void PhotoOfAStep_GoesOut_WithItsStep() => Assert.Equal("bulk: photo “the dough, risen” goes out", Back(recipe => PhotoEdits.Lay(recipe, "bulk", "1f9c03ab77e2d4c1", "the dough, risen")));
+
+    [Fact]
     public void LineThatWasAdded_GoesOut() => Assert.Equal("poppy seed (Dough) goes out", Back(recipe => LineEdits.Add(recipe, "dough", "poppy seed 12 g")));
 
     [Fact]

@@ -12,6 +12,8 @@ public class HeaderTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [InlineData("GET", "/", 200)]
     [InlineData("GET", "/tokens.css", 200)]
     [InlineData("GET", "/desk.js", 200)]
+    [InlineData("GET", "/typing.js", 200)]
+    [InlineData("GET", "/away.js", 200)]
     [InlineData("GET", "/mark.svg", 200)]
     [InlineData("GET", "/fonts/brygada-1918-latin-wght-normal.woff2", 200)]
     [InlineData("GET", "/_framework/blazor.web.js", 200)]

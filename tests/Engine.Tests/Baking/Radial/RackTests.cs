@@ -92,6 +92,41 @@ public class RackTests
         },
         iter: 20);
 
+    /// <summary>
+    /// The air about a rack is half as moist as it can be in that room, a fridge as well as a summer's kitchen: half the pressure of saturated vapour as steam
+    /// tables have it, 0.8726, 2.3393 and 4.7596 kPa at 5, 20 and 32 °C (from memory).
+    /// </summary>
+    [Theory]
+    [InlineData(5, 436.3)]
+    [InlineData(20, 1169.7)]
+    [InlineData(32, 2379.8)]
+    public void AirAboutARack_IsHalfAsMoistAsItCanBe(double celsius, double pascals)
+    {
+        var lanes = RadialPiece.Lanes([PanLoaf]);
+        Assert.All(RoomAt(celsius).Around(lanes, lanes.Transfer).Vapour!, vapour => Assert.Equal(pascals, vapour, 1.5));
+    }
+
+    /// <summary>
+    /// Left for a day no piece is colder than a wet cloth in that room: the wet bulb of air at 50 % humidity by Stull's fit (J. Appl. Meteorol. Climatol. 50, 2011,
+    /// 2267, good to 1 K from -20 °C to 50 °C; from memory, and his example of 13.7 °C in a room of 20 °C holds it).
+    /// </summary>
+    [Fact]
+    public void Piece_IsNeverColderThanAWetClothThere()
+    {
+        Assert.Equal(13.7, WetBulb(20), 0.05);
+        Gen.Select(Gen.Double[40, 900], Gen.Double[4, 45]).Sample(
+            (grams, room) =>
+            {
+                var trace = Cool(PieceOf(grams, 62), 9 * Math.Pow(grams / 50, 0.45), RoomAt(room), 1500, 120);
+                Assert.InRange(trace.Core[trace.Clock.Count * trace.Lanes], WetBulb(room) - 1, room + 0.5);
+            },
+            iter: 20);
+
+        static double WetBulb(double celsius, double humidity = 50) =>
+            (celsius * Math.Atan(0.151977 * Math.Sqrt(humidity + 8.313659))) + Math.Atan(celsius + humidity) - Math.Atan(humidity - 1.676331)
+            + (0.00391838 * Math.Pow(humidity, 1.5) * Math.Atan(0.023101 * humidity)) - 4.686035;
+    }
+
     [Fact]
     public void EveryLane_AtEveryWidth_HasTheSameDigits()
     {

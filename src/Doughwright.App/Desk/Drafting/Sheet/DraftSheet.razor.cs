@@ -28,6 +28,9 @@ public sealed partial class DraftSheet : ComponentBase, IDisposable
     internal ShelfClock Clock { get; set; } = null!;
 
     [Inject]
+    internal TimeProvider Time { get; set; } = null!;
+
+    [Inject]
     internal Speaker Speaker { get; set; } = null!;
 
     [Inject]
@@ -36,6 +39,8 @@ public sealed partial class DraftSheet : ComponentBase, IDisposable
     private DraftView? View { get; set; }
 
     private Pen? Pen { get; set; }
+
+    private KeptHere Kept => new(manuscript!.File, Shelf, Time, Speaker.Voice);
 
     private Clash? Clash => manuscript?.Clash;
 
@@ -46,6 +51,8 @@ public sealed partial class DraftSheet : ComponentBase, IDisposable
     private Words Words => Speaker.Voice.Words;
 
     private string ReadAddress => ShelfAddress.InMeasures($"/recipes/{Uri.EscapeDataString(Name)}", Speaker.Voice);
+
+    private string StatesAddress => ShelfAddress.InMeasures($"/recipes/{Uri.EscapeDataString(Name)}/states", Speaker.Voice);
 
     protected override void OnInitialized()
     {
@@ -95,7 +102,14 @@ public sealed partial class DraftSheet : ComponentBase, IDisposable
         StateHasChanged();
     }
 
-    private void Lay() => View = DraftView.Of(manuscript!, Pen!.IsOpen, Pen!.Held, Speaker.Voice, Clock);
+    private void Lay() => View = DraftView.Of(manuscript!, Pen!.IsOpen, Pen!.Held, Speaker.Voice, Clock) with { Given = Kept.Given };
+
+    private IReadOnlyList<string> Keep(string name, string note)
+    {
+        var refused = Kept.Keep(name, note);
+        Lay();
+        return refused;
+    }
 
     private void Undo() => After(manuscript!.Undo);
 

@@ -1,3 +1,4 @@
+using Doughwright.App.Desk.Mending;
 using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Publishing.Wording;
@@ -14,6 +15,12 @@ namespace Doughwright.App.Desk.Drafting.Views;
 public sealed record DraftView(
     string Title, string Status, string? Undo, string? Redo, MakeView? Make, IReadOnlyList<PartView>? Parts, IReadOnlyList<StepView> Steps, IReadOnlyList<FindingView> Elsewhere, TextView Text)
 {
+    /// <summary>What the author accepts of what is looked for here.</summary>
+    public IReadOnlyList<AcceptedView> Accepted { get; init; } = [];
+
+    /// <summary>That readers have the recipe; null where they have not.</summary>
+    public string? Given { get; init; }
+
     /// <summary>What stands beside lines and method; null where the text is not understood.</summary>
     public AroundView? Around { get; init; }
 
@@ -33,12 +40,12 @@ public sealed record DraftView(
             return blank;
         }
 
-        var findings = new PlacedFindings(manuscript.Worked.Findings, manuscript.Worked.Offers, recipe, voice);
+        var findings = new PlacedFindings(manuscript.Worked, recipe, voice);
         var warmth = new WarmthCells(manuscript.Worked.AtHome);
         PartView[] parts = [.. formula.Components.Select(part => PartView.Of(formula, part, findings, warmth, voice))];
         var steps = StepView.All(manuscript, recipe, findings, isOpen, voice);
         var around = AroundView.Of(recipe, findings);
-        return blank with { Around = around, Steps = steps, Make = MakeView.Of(formula, held, voice), Parts = parts, Elsewhere = findings.Rest };
+        return blank with { Around = around, Steps = steps, Make = MakeView.Of(formula, held, voice), Parts = parts, Elsewhere = findings.Rest, Accepted = AcceptedView.All(manuscript.Worked.Accepted, voice) };
     }
 
     private static string StatusOf(DateTime at, DateTime now, Voice voice)

@@ -13,6 +13,9 @@ namespace Doughwright.App.Desk.Drafting.Views;
 /// <param name="Typed">What stands in the field once it is taken; null for the row that adds what is typed.</param>
 public sealed record OfferView(string Name, string Brings, string? Typed)
 {
+    /// <summary>What an ingredient of the author's own would be called, for the row that leads to where one is written; null for the others.</summary>
+    public string? Own { get; private init; }
+
     private const int Shown = 2;
     private const double Least = 1;
     private const double Whole = 100;
@@ -25,6 +28,8 @@ public sealed record OfferView(string Name, string Brings, string? Typed)
         if (LineOffers.CanStand(recipe, part, typed) && !offers.Any(offer => LineOffers.IsNamed(recipe, typed, offer)))
         {
             rows.Add(new("", voice.Words["offer.as-written"], null));
+            var name = LineOffers.NameIn(recipe, typed);
+            rows.Add(new("", voice.Say("offer.own", ("name", name)), null) { Own = name });
         }
 
         return rows;

@@ -1,4 +1,3 @@
-using Doughwright.App.Commands;
 using Doughwright.App.Desk.Mending;
 using Doughwright.App.Desk.Recipes.Views;
 using Doughwright.Engine.Recipes;
@@ -7,11 +6,18 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.App.Desk.Drafting.Views;
 
 /// <summary>Findings by the place that they stand beside.</summary>
-/// <param name="offers">What can be done about them.</param>
-internal sealed class PlacedFindings(IReadOnlyList<Finding> findings, Offers offers, Recipe recipe, Voice voice)
+/// <param name="worked">With what can be done about them.</param>
+internal sealed class PlacedFindings(WorkedOut worked, Recipe recipe, Voice voice)
 {
     private readonly List<(string Place, FindingView View)> left =
-        [.. findings.Zip(FindingView.All(findings, recipe, voice), (finding, view) => (finding.Place, view with { Ways = WayView.All(offers, finding, voice) }))];
+    [
+        .. worked.Findings.Zip(FindingView.All(worked.Findings, recipe, voice), (finding, view) => (finding.Place, view with
+        {
+            Ways = WayView.All(worked.Offers, finding, voice),
+            Accept = worked.Acceptable.Contains(finding) ? finding.Id : null,
+            Stop = FindingView.StopOf(finding),
+        })),
+    ];
 
     /// <summary>Those of a place and of what lies in it.</summary>
     public IReadOnlyList<FindingView> Take(string place)

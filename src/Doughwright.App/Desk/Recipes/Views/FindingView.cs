@@ -31,7 +31,7 @@ public sealed record FindingView(int Number, MarkShape Shape, string Kind, strin
         {
             Ways = WayView.All(state.Offers, finding, voice),
             Accept = state.Acceptable.Contains(finding.Id) ? finding.Id : null,
-            Stop = state.File.IsWhole && finding.Place.StartsWith(Acceptance, StringComparison.Ordinal) ? finding.Arguments.GetValueOrDefault("finding") as string : null,
+            Stop = state.File.IsWhole ? StopOf(finding) : null,
         }),
     ];
 
@@ -41,6 +41,10 @@ public sealed record FindingView(int Number, MarkShape Shape, string Kind, strin
         var offers = file.IsWhole ? Offers.Of(file.Findings, null) : Offers.None;
         return [.. file.Findings.Zip(All(file.Findings, null, voice), (finding, view) => view with { Ways = WayView.All(offers, finding, voice) })];
     }
+
+    /// <summary>Id of the finding whose acceptance no longer holds, where this says so of one; else null.</summary>
+    internal static string? StopOf(Finding finding) =>
+        finding.Place.StartsWith(Acceptance, StringComparison.Ordinal) ? finding.Arguments.GetValueOrDefault("finding") as string : null;
 
     private const string Acceptance = "accepted.";
 

@@ -6,7 +6,11 @@ namespace Doughwright.App.Desk.Recipes.Views;
 
 /// <summary>A section about one sort of figures: how warm the dough is, how it cools, how it rises, how it bakes.</summary>
 /// <param name="Id">Unique on the page.</param>
-public sealed record Section(string Id, string Title, IReadOnlyList<Matter> Matters);
+public sealed record Section(string Id, string Title, IReadOnlyList<Matter> Matters)
+{
+    /// <summary>Whether it is about the oven.</summary>
+    public bool IsBake { get; init; }
+}
 
 /// <summary>A figure with the picture that shows it and the reasons for it.</summary>
 /// <param name="Name">Stands over it where a section has several; else empty.</param>

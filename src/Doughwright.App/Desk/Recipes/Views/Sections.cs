@@ -39,7 +39,7 @@ internal sealed class Sections(Figures figures, PictureSet pictures)
 
         foreach (var step in figures.Here.Steps.Where(step => step.Kind == StepKind.Bake))
         {
-            yield return new($"bake-{step.Id}", Capital.Of(figures.StepName(step)), [Baked(step)]);
+            yield return new($"bake-{step.Id}", Capital.Of(figures.StepName(step)), [Baked(step)]) { IsBake = true };
         }
     }
 

@@ -10,6 +10,7 @@ namespace Doughwright.App.Desk.Recipes.Views;
 /// <summary>A recipe's page in finished words.</summary>
 /// <param name="Sections">Beside the formula, in the order of the day.</param>
 /// <param name="Beneath">Under the formula, where there is room for it.</param>
+/// <param name="Baked">What comes out of the oven: where there is room for it.</param>
 /// <param name="Ready">Null where the recipe has no step.</param>
 internal sealed record Sheet(
     HeadView Head,
@@ -24,6 +25,7 @@ internal sealed record Sheet(
     IReadOnlyList<AcceptedView> Accepted,
     IReadOnlyList<Section> Sections,
     IReadOnlyList<Section> Beneath,
+    IReadOnlyList<Section> Baked,
     MethodView Method,
     ReadyForm? Ready,
     string CommandLine)
@@ -47,8 +49,9 @@ internal sealed record Sheet(
             findings,
             FindingView.Count(findings, voice),
             AcceptedView.All(state, voice),
-            [.. sections.Where(section => section.Id != Views.Sections.Cooling)],
+            [.. sections.Where(section => section.Id != Views.Sections.Cooling && !section.IsBake)],
             [.. sections.Where(section => section.Id == Views.Sections.Cooling)],
+            [.. sections.Where(section => section.IsBake)],
             MethodMaker.Of(figures),
             state.Recipe.Steps.Count == 0 ? null : ReadyForm.Of(state.File.Name, state.Setting.Question.First(ReadyAsk.Start), null, state.Setting.Question, voice),
             state.Setting.Read.CommandLine);

@@ -1,12 +1,11 @@
-using Doughwright.App.Text;
 using Doughwright.Engine.Ingredients;
 using Doughwright.Engine.Quantities;
 using Doughwright.Engine.Recipes;
 using Doughwright.Publishing.Wording;
 
-namespace Doughwright.App.Desk.Ingredients;
+namespace Doughwright.App.Text;
 
-/// <summary>What is known of an own ingredient beside its figures, sentence by sentence.</summary>
+/// <summary>What is known of an own ingredient beside its figures, sentence by sentence: said alike by the command and by the desk.</summary>
 internal static class OwnFacts
 {
     /// <summary>Steps of scales that people have.</summary>
