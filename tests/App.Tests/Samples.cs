@@ -34,7 +34,7 @@ internal static class Samples
 
     public static IReadOnlyList<Finding> Findings { get; } =
     [
-        new() { Kind = "dough-without-free", Grade = Grade.Error, Place = "steps.mix", Position = new(71, 5) },
+        new() { Kind = "dough-without-free", Grade = Grade.Error, Place = "steps.mix", Position = new(71, 5), Arguments = new Dictionary<string, object> { ["option"] = "--free" } },
         new() { Kind = "step-unknown", Grade = Grade.Warning, Place = "", Arguments = new Dictionary<string, object> { ["option"] = "--at", ["given"] = "x", ["known"] = new[] { "a", "b" }, ["nearest"] = "" } },
         new() { Kind = "file-unreadable", Grade = Grade.Hint, Safety = true, Place = "parts.dough", Arguments = new Dictionary<string, object> { ["file"] = "f" } },
     ];

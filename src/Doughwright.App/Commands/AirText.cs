@@ -32,7 +32,7 @@ internal static class AirText
 
         if (!given.Has(options.Start))
         {
-            given.Faults.Add("profile-without-start", ("option", options.Air.Name));
+            given.Faults.Add("profile-without-start", ("option", options.Air.Name), ("beside", options.Start.Name));
         }
 
         var knots = Knots(given, options.Air.Name, typed);

@@ -34,7 +34,7 @@ internal static class BookCommand
         {
             faults.Add("book-out-unused", ("what", words[0]));
         }
-        else if (to is null && words[0] == Export)
+        else if (to is null && words is [Export])
         {
             faults.Add("book-out-missing", ("example", given.Example(run.Options.Out)));
         }
@@ -61,9 +61,13 @@ internal static class BookCommand
     private static string? Named(IReadOnlyList<string> words, Faults faults)
     {
         var takesOne = words[0] is Restore or Verify or Import;
-        if (words.Count > (takesOne ? 2 : 1))
+        if (words.Count > 1 && words[0] is Backup or Export)
         {
-            faults.Add("words-left-over", ("words", words.Skip(takesOne ? 2 : 1).ToArray()));
+            faults.Add("book-word-behind", ("what", words[0]), ("words", words.Skip(1).ToArray()), ("first", words[1]));
+        }
+        else if (words.Count > 2)
+        {
+            faults.Add("words-left-over", ("words", words.Skip(2).ToArray()));
         }
 
         if (words[0] == Import && words.Count < 2)
@@ -131,7 +135,7 @@ internal static class BookCommand
         var answer = book.Import(from, ImportedPhotos.Look);
         foreach (var fault in answer.Faults)
         {
-            BookFaults.Add(fault, faults);
+            BookFaults.Add(fault, from, called, faults);
         }
 
         return faults.Any ? null : new(Import, book.Path) { File = called, Done = answer.Done, Papers = answer.Papers, Size = book.Size() };

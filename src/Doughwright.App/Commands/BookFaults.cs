@@ -16,7 +16,11 @@ internal static class BookFaults
     }
 
     /// <summary>What keeps an export from being taken in.</summary>
-    public static void Add(ExchangeFault fault, Faults faults) => faults.Add(fault.Kind, [.. fault.Arguments]);
+    /// <param name="from">Where it lies.</param>
+    /// <param name="called">Its name as the author knows it: what a browser sent lies elsewhere under another.</param>
+    public static void Add(ExchangeFault fault, string from, string called, Faults faults) => faults.Add(
+        fault.Kind,
+        [.. fault.Arguments.Select(argument => (argument.Name, argument.Value is string file && file.StartsWith(from, StringComparison.Ordinal) ? called + file[from.Length..] : argument.Value))]);
 
     private static string KindOf(BookTrouble trouble, bool hasCopy) => trouble switch
     {

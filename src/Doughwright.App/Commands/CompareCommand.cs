@@ -14,7 +14,7 @@ internal static class CompareCommand
     public static Answer Run(CommandRun run)
     {
         var overlay = KitchenOptions.Read(run.Given, run.Options);
-        var named = run.Given.One(run.Options.Kitchen) is { } name ? KitchenShelf.Find(name, run.Given.Faults) : null;
+        var named = run.Given.One(run.Options.Kitchen) is { } name ? KitchenShelf.Find(name, run.Given.Files(run.Options.File), run.Given.Faults) : null;
         var files = run.ReadFiles(Sides);
         if (run.Given.Faults.Any || files is not [var first, var second])
         {

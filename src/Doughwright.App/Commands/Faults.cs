@@ -9,6 +9,9 @@ internal sealed class Faults(Voice voice, Func<string, string>? naming = null)
 {
     private const string Option = "option";
 
+    /// <summary>Another option that a fault tells of.</summary>
+    private const string Beside = "beside";
+
     private readonly List<Fault> all = [];
 
     public IReadOnlyList<Fault> All => all;
@@ -23,7 +26,7 @@ internal sealed class Faults(Voice voice, Func<string, string>? naming = null)
         var told = arguments.ToArray();
         for (var i = 0; i < told.Length; i++)
         {
-            if (told[i] is (Option, string option))
+            if (told[i] is (Option or Beside, string option))
             {
                 told[i].Value = NameOf(option);
             }

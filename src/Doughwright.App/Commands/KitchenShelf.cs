@@ -22,7 +22,8 @@ internal static class KitchenShelf
         [.. EmbeddedFile.Under(typeof(KitchenShelf).Assembly, Folder).Select(name => name[Folder.Length..^Ending.Length]).Order(StringComparer.Ordinal)];
 
     /// <summary>A kitchen by name, or in a file. Null with a fault when there is none.</summary>
-    public static Found? Find(string given, Faults faults)
+    /// <param name="texts">What is rehearsed in it: a name that only the book of one of them knows is told with its address there.</param>
+    public static Found? Find(string given, IEnumerable<string> texts, Faults faults)
     {
         if (Shipped(given) is { } kitchen)
         {
@@ -34,9 +35,22 @@ internal static class KitchenShelf
             return InputFile.Read(given, Stream.Null, faults, PaperSort.Kitchen) is { } file ? Read(file) : null;
         }
 
-        faults.AddUnknown("kitchen-unknown", given, Names);
+        if (InBook(given, texts, faults.Voice) is { } address)
+        {
+            faults.Add("kitchen-of-book", ("given", given), ("address", address));
+        }
+        else
+        {
+            faults.AddUnknown("kitchen-unknown", given, Names);
+        }
+
         return null;
     }
+
+    /// <summary>Address of a kitchen of this name in the book that a recipe is taken from; null when there is none.</summary>
+    private static string? InBook(string given, IEnumerable<string> texts, Voice voice) => texts
+        .Select(BookAddress.Read).OfType<BookAddress>().Select(recipe => BookAddress.Of(recipe.Book, given))
+        .FirstOrDefault(address => InputFile.Read(address, Stream.Null, new Faults(voice), PaperSort.Kitchen) is not null);
 
     private static Kitchen? Shipped(string given)
     {

@@ -16,7 +16,7 @@ internal sealed record ReadRecipe(InputFile File, Reading Reading, IReadOnlyList
     public static ReadRecipe? Of(CommandRun run, out Answer refused)
     {
         refused = Answer.None;
-        var named = run.Given.One(run.Options.Kitchen) is { } name ? KitchenShelf.Find(name, run.Given.Faults) : null;
+        var named = run.Given.One(run.Options.Kitchen) is { } name ? KitchenShelf.Find(name, run.Given.Files(run.Options.File), run.Given.Faults) : null;
         if (run.ReadFile() is not { } file)
         {
             return null;

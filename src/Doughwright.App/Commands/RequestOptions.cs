@@ -124,12 +124,12 @@ internal static class RequestOptions
 
         if (given.Has(options.Dough) && !given.Has(options.Free))
         {
-            given.Faults.Add("dough-without-free");
+            given.Faults.Add("dough-without-free", ("option", options.Free.Name));
         }
 
         if (given.Has(options.Free) && !given.Has(options.Dough))
         {
-            given.Faults.Add("free-without-dough");
+            given.Faults.Add("free-without-dough", ("option", options.Dough.Name));
         }
 
         return free;

@@ -76,17 +76,19 @@ internal static class OwnFacts
                 : voice.Words[label.Ash is null ? "larder.water-left-ash" : "larder.water-left"];
         }
 
-        if (Unknown(own.Ingredient.Composition, voice) is { Length: > 0 } unknown)
+        if (Unknown(own, voice) is { Length: > 0 } unknown)
         {
             yield return voice.Say("larder.unknown", ("parts", unknown));
         }
     }
 
-    private static string[] Unknown(Composition c, Voice voice)
+    private static string[] Unknown(OwnIngredient own, Voice voice)
     {
+        var c = own.Ingredient.Composition;
+        var carbohydrate = own.Label.CarbohydrateWithoutFibre is null ? "carbohydrate" : "carbohydrate-with-fibre";
         (string Key, double? Share)[] parts =
         [
-            ("water", c.Water), ("protein", c.Protein), ("fat", c.Fat), ("carbohydrate", c.Carbohydrate), ("sugars", c.Sugars), ("lactose", c.Lactose), ("fibre", c.Fibre), ("ash", c.Ash),
+            ("water", c.Water), ("protein", c.Protein), ("fat", c.Fat), (carbohydrate, c.Carbohydrate), ("sugars", c.Sugars), ("lactose", c.Lactose), ("fibre", c.Fibre), ("ash", c.Ash),
             ("salt", c.Salt),
         ];
         return [.. parts.Where(part => part.Share is null).Select(part => voice.Words["larder.part." + part.Key])];

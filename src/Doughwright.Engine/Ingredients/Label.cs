@@ -85,6 +85,9 @@ public sealed record Label
         return Holding(new(water, Protein, Fat, carbohydrate, Sugars, Fibre, Ash, salt, Sugars == 0 ? 0 : Lactose, Alcohol), new("label", null, "label", null, note));
     }
 
+    /// <summary>Of 100 g, as the label says it; null where it says none, or all of it with the fibre.</summary>
+    public double? CarbohydrateWithoutFibre => Form == LabelForm.European ? InHundredGrams().Carbohydrate : null;
+
     /// <summary>The ingredient of this name and role with another composition.</summary>
     internal Ingredient Holding(Composition composition, Evidence evidence) => new()
     {

@@ -7,6 +7,9 @@ internal static class QuantityReader
 {
     private const char Minus = '\u2212';
 
+    /// <summary>In the base of a unit a number has no more whole digits than one that is typed in it.</summary>
+    private const decimal Most = 1_000_000_000_000m;
+
     /// <summary>The value in the base of <see cref="Unit.Factor"/>; temperatures in °C.</summary>
     public static Parsed<decimal> Read(string text, QuantityKind kind)
     {
@@ -60,6 +63,10 @@ internal static class QuantityReader
 
             sum += kind == QuantityKind.Temperature ? Celsius(negative ? -value : value, unit) : value * unit.Factor;
             last = unit;
+            if (Math.Abs(sum) >= Most)
+            {
+                return Parsed<decimal>.Not(QuantityFault.TooManyDigits, typed, typed);
+            }
         }
 
         return kind == QuantityKind.Temperature ? Parsed<decimal>.Of(sum, typed)

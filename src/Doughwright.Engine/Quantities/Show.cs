@@ -106,6 +106,9 @@ public static class Show
         return rounded < 0 ? Minus + digits : digits;
     }
 
+    /// <summary>Sums of a hundred of the greatest quantities that can be typed. Tenths of it are still exact.</summary>
+    private const double MostSharedOut = 1e14;
+
     /// <summary>
     /// Rounds parts so that they add up to the rounded total: each is cut off, and the units still missing go to the largest remainders;
     /// among equal
@@ -122,7 +125,7 @@ public static class Show
 
         foreach (var part in parts)
         {
-            Require.Within(part, 0, 1e12, "A part to share out");
+            Require.Within(part, 0, MostSharedOut, "A part to share out");
         }
 
         // Thirds of a unit in the ninth place are rounding noise of the sums before: 0.3 in tenths is 3, not 2.9999999999999996.

@@ -30,7 +30,7 @@ public sealed record Rehearsal
     /// <summary>Answers to "how warm must this go in": empty unless a dough temperature was asked for.</summary>
     public required IReadOnlyList<Solution> Solutions { get; init; }
 
-    /// <summary>From the first hand to the last step; null when a step on the way never ends or cannot be computed.</summary>
+    /// <summary>From the first hand to the last step; null when a step on the way never ends or cannot be computed, and when there is none.</summary>
     public required Estimate<Duration>? Total { get; init; }
 
     /// <summary>Minutes a person is busy, preparing included.</summary>

@@ -4,7 +4,7 @@ namespace Doughwright.Engine.Rehearsals;
 
 /// <summary>When the steps of a run start, and how long it takes in all.</summary>
 /// <param name="Starts">Likely start of each step in minutes; null when something before it never ends or cannot be computed.</param>
-/// <param name="Total">From the first hand to the end, in every lane; null when some step has no end.</param>
+/// <param name="Total">From the first hand to the end, in every lane; null when some step has no end, and without steps.</param>
 internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
 {
     public static RunTimes Of(StepGraph graph, IReadOnlyList<StepOutcome> outcomes, int lanes)
@@ -18,7 +18,7 @@ internal sealed record RunTimes(IReadOnlyList<double?> Starts, PerLane? Total)
             total[lane] = NeverEnds(outcomes, lane) ? double.PositiveInfinity : Lay(graph, outcomes, open, lane, out _);
         }
 
-        return new([.. starts.Select((start, index) => open[index] || IsLoose(graph, outcomes, index) ? (double?)null : start)], open.Any(isOpen => isOpen) || outcomes.Any(HasNoEnd) ? null : new PerLane(total));
+        return new([.. starts.Select((start, index) => open[index] || IsLoose(graph, outcomes, index) ? (double?)null : start)], open.Length == 0 || open.Any(isOpen => isOpen) || outcomes.Any(HasNoEnd) ? null : new PerLane(total));
     }
 
     /// <summary>Hands of a step in one lane: at its start, and at its folds.</summary>

@@ -18,6 +18,9 @@ internal sealed class NoteTeller(Rehearsal here, Voice voice, Func<LiveName, obj
         voice,
         (name, known) => name.Kind == LiveKind.StepCue ? LiveProse.Of((string)known, name.Step, here, voice) : LiveProse.Said(known, voice));
 
+    /// <summary>Words of a note away from every recipe: a temperature in the measures of the reader, and what is named by its name.</summary>
+    public static string WithoutRecipe(string prose, Voice voice) => string.Concat(ProsePiece.Of(prose).Select(piece => piece.Name is { } name ? Fixed(name, voice) ?? name : piece.Text));
+
     /// <param name="step">Id of the step at which it stands; null when it is read beside the steps.</param>
     /// <param name="id">Begins the names of its pictures; unique on the page.</param>
     public ToldNote Tell(Note? note, string name, string? step, string id) => note is null
@@ -38,10 +41,9 @@ internal sealed class NoteTeller(Rehearsal here, Voice voice, Func<LiveName, obj
             return new(piece.Text, NotePieceKind.Plain);
         }
 
-        // A temperature that is the same in every recipe is written like one, so that each reader has it in measures of their own.
-        if (QuantityText.TryTemperature(words).Value is { } degrees)
+        if (Fixed(words, voice) is { } degrees)
         {
-            return new(LiveProse.Said(degrees, voice), NotePieceKind.Plain);
+            return new(degrees, NotePieceKind.Plain);
         }
 
         var name = NoteNames.Find(here.Recipe, words, step);
@@ -50,6 +52,9 @@ internal sealed class NoteTeller(Rehearsal here, Voice voice, Func<LiveName, obj
             : LiveValue.Of(name, here) is { } known ? new(value(name, known), NotePieceKind.Live)
             : Absent(voice.Words["note.why.not-known"]);
     }
+
+    /// <summary>A temperature that is the same in every recipe is written like one, so that each reader has it in measures of their own. Null for a name.</summary>
+    private static string? Fixed(string words, Voice voice) => QuantityText.TryTemperature(words).Value is { } degrees ? LiveProse.Said(degrees, voice) : null;
 
     private NotePiece Absent(string why) => new(voice.Say("note.not-here", ("why", why)), NotePieceKind.Absent);
 }

@@ -29,6 +29,38 @@ public sealed class BookCommandTests : IDisposable
         Assert.Single(Directory.EnumerateFiles(book.Folder, "book-set-aside-*.db"));
     }
 
+    [Theory]
+    [InlineData("backup", "my-book.zip")]
+    [InlineData("export", "out")]
+    public void WordWhereAnOptionIsMeant_IsToldTheOption(string what, string word)
+    {
+        Filled();
+        var run = Run.Of("book", what, word, "--folder", book.Folder);
+        Assert.NotEqual(0, run.ExitCode);
+        Assert.Contains("--out " + word, run.Messages, StringComparison.Ordinal);
+        Assert.DoesNotContain("quotation marks", run.Messages, StringComparison.Ordinal);
+        Assert.Equal(2, run.Messages.TrimEnd().Split('\n').Length);
+    }
+
+    [Fact]
+    public void KitchenThatOnlyTheBookKnows_IsToldByItsAddress()
+    {
+        Filled();
+        using (var open = book.Open())
+        {
+            open.Papers.Lay(PaperSort.Recipe, ["bread"], File.ReadAllText(House.PotatoRolls), "laid");
+            open.Papers.Lay(PaperSort.Kitchen, ["my-flat"], "doughwright: 1\nkitchen: My flat\nair: 19 C\n", "laid");
+        }
+
+        var run = Run.Of("rehearse", book.Path + ":bread", "--kitchen", "my-flat");
+        Assert.NotEqual(0, run.ExitCode);
+        var said = string.Concat(run.Messages.Where(sign => !char.IsWhiteSpace(sign)));
+        Assert.Contains($"--kitchen{book.Path}:my-flat.", said, StringComparison.Ordinal);
+        Assert.Equal(0, Run.Of("rehearse", book.Path + ":bread", "--kitchen", book.Path + ":my-flat").ExitCode);
+        Assert.Contains("There is no kitchen your-flat. There are", Run.Of("rehearse", book.Path + ":bread", "--kitchen", "your-flat").Messages, StringComparison.Ordinal);
+        Assert.Contains("There is no kitchen my-flat. There are", Run.Of("rehearse", House.PotatoRolls, "--kitchen", "my-flat").Messages, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void ExportImport_GiveAnEqualBook()
     {

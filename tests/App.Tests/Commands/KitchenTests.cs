@@ -30,8 +30,8 @@ public class KitchenTests
         var (given, _) = Typed();
         foreach (var name in KitchenShelf.Names)
         {
-            var kitchen = KitchenShelf.Find(name, given.Faults)!.Value.Kitchen!;
-            Assert.Equal(kitchen, KitchenShelf.Find(kitchen.Name, given.Faults)!.Value.Kitchen);
+            var kitchen = KitchenShelf.Find(name, [], given.Faults)!.Value.Kitchen!;
+            Assert.Equal(kitchen, KitchenShelf.Find(kitchen.Name, [], given.Faults)!.Value.Kitchen);
         }
 
         Assert.Empty(given.Faults.All);
@@ -41,8 +41,8 @@ public class KitchenTests
     public void KitchenFile_IsReadFromItsPath()
     {
         var (given, _) = Typed();
-        var found = KitchenShelf.Find(House.PathTo("demo", "kitchens", "winter-cottage.yaml"), given.Faults)!.Value;
-        Assert.Equal(KitchenShelf.Find("winter-cottage", given.Faults)!.Value.Kitchen, found.Kitchen);
+        var found = KitchenShelf.Find(House.PathTo("demo", "kitchens", "winter-cottage.yaml"), [], given.Faults)!.Value;
+        Assert.Equal(KitchenShelf.Find("winter-cottage", [], given.Faults)!.Value.Kitchen, found.Kitchen);
     }
 
     [Fact]

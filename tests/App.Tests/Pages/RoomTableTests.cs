@@ -9,6 +9,17 @@ namespace Doughwright.App.Tests.Pages;
 /// <summary>The table of rooms says what a rehearsal in each of them says.</summary>
 public class RoomTableTests
 {
+    /// <summary>Folded on a phone, a row has no head near it: each time carries the name of its rise.</summary>
+    [Fact]
+    public void ManyColumns_NameTheirRisesInTheirCells()
+    {
+        var page = MadePages.Of(File.ReadAllText(House.PathTo("tests", "data", "pages", "three-rises.yaml"))).Document;
+        var heads = page.QuerySelectorAll(".rooms.many thead th[dir]:not(.lever)").Select(head => head.FirstChild!.TextContent).ToArray();
+        Assert.Equal(3, heads.Length);
+        Assert.All(page.QuerySelectorAll(".rooms.many tbody tr"), row => Assert.Equal(heads, row.QuerySelectorAll("td .onfold").Select(name => name.TextContent)));
+        Assert.Empty(MadePages.Named("tin-loaf").Document.QuerySelectorAll(".rooms.many, .onfold"));
+    }
+
     [Theory]
     [InlineData("potato-rolls")]
     [InlineData("tin-loaf")]

@@ -18,6 +18,7 @@ internal static class Pages
         "reader:quayside-pan-bread",
         "reader:night-boat-rye --kitchen winter-cottage",
         "reader:hostile",
+        "reader:three-rises",
     ];
 
     public static readonly string[] All =

@@ -35,6 +35,10 @@ public partial class PrintTests(House house)
             const points = parseFloat(getComputedStyle(text).fontSize) * picture.getBoundingClientRect().width / picture.viewBox.baseVal.width * 0.75;
             if (points < 6) faults.push(`${points.toFixed(2)} pt: ${text.textContent}`);
           }
+          for (const table of document.querySelectorAll('table')) {
+            const frame = table.closest('section.scroll, section.sec');
+            if (table.checkVisibility() && frame && table.getBoundingClientRect().right > frame.getBoundingClientRect().right + 1) faults.push(`wider than its column: ${table.textContent.slice(0, 60)}`);
+          }
           if (document.documentElement.scrollWidth > innerWidth) faults.push(`${document.documentElement.scrollWidth - innerWidth} px wider than the paper`);
           return faults;
         }

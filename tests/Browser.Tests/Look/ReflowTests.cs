@@ -23,6 +23,20 @@ public class ReflowTests(House house)
           .map(([part, box]) => `${part.outerHTML.slice(0, 100)}: ${box.height.toFixed(0)} px high`)
         """;
 
+    /// <summary>A table by room with a column for what goes in and three rises is folded where it has no room.</summary>
+    [Theory(Timeout = Visit.Patience)]
+    [InlineData(320)]
+    [InlineData(390)]
+    [InlineData(768)]
+    public async Task TableByRoom_StaysInItsSection(int width)
+    {
+        await using var visit = await house.Visit("reader:three-rises", new(width));
+        var (table, frame) = (visit.Page.Locator(".rooms table"), visit.Page.Locator(".rooms .scroll"));
+        Assert.Equal(4, await table.Locator("thead th:not(:first-child)").CountAsync());
+        Assert.True(await frame.EvaluateAsync<bool>("frame => frame.scrollWidth <= frame.clientWidth"));
+        Assert.Equal(width < 640, await table.Locator("tbody tr").First.Locator(".onfold").First.IsVisibleAsync());
+    }
+
     [Theory(Timeout = Visit.Patience)]
     [ClassData(typeof(EveryPage))]
     public async Task NothingScrollsSideways(string path)

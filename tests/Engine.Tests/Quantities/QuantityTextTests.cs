@@ -83,6 +83,8 @@ public class QuantityTextTests
     [InlineData(".5 g", QuantityFault.NumberNotPlain, ".5", "0.5 g")]
     [InlineData("5. g", QuantityFault.NumberNotPlain, "5.", "5 g")]
     [InlineData("1234567890123 g", QuantityFault.TooManyDigits, "1234567890123", null)]
+    [InlineData("9999999999 kg", QuantityFault.TooManyDigits, "9999999999 kg", null)]
+    [InlineData("999999999999 lb", QuantityFault.TooManyDigits, "999999999999 lb", null)]
     [InlineData("7", QuantityFault.UnitMissing, "7", null)]
     [InlineData("7 gr", QuantityFault.UnitUnknown, "gr", "7 g")]
     [InlineData("7 G", QuantityFault.UnitUnknown, "G", "7 g")]

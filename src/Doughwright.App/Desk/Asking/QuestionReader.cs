@@ -119,7 +119,7 @@ internal sealed class QuestionReader(Recipe recipe, string name, ShelfFolder she
     private Reading Try(IReadOnlyList<Asked> asked, Voice voice)
     {
         var options = new Options();
-        var faults = new Faults(voice, FieldOf);
+        var faults = new Faults(voice, FieldNames.Of(words));
         string[] arguments = [options.Rehearse.Name, File, .. asked.Where(item => item.Name != Question.Kitchen).Select(item => item.Argument)];
         var given = new Given(options.Parse(arguments), faults);
         if (given.One(options.Measures) is { } system)
@@ -139,9 +139,6 @@ internal sealed class QuestionReader(Recipe recipe, string name, ShelfFolder she
 
         return new(request, named.Findings, faults.All);
     }
-
-    /// <summary>A value that has a field on the desk goes by the name of the field.</summary>
-    private string FieldOf(string option) => words.Find($"recipe.field.{option.TrimStart('-')}") ?? option;
 
     private static Refusal Refused(Asked item, Voice voice, string kind, params ReadOnlySpan<(string, object?)> arguments)
     {

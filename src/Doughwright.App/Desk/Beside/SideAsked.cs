@@ -1,5 +1,6 @@
 using System.Globalization;
 using Doughwright.App.Commands;
+using Doughwright.App.Desk.Recipes;
 using Doughwright.App.Desk.Recipes.State;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.App.Desk.States;
@@ -58,16 +59,15 @@ internal sealed record SideAsked(string Value, string Name, string File, long? S
     {
         var kept = states.Kept.Select(known => known.State).Where(state => state != states.Now).Distinct();
         IEnumerable<long> numbers = picked.State is { } state && state != states.Now ? kept.Append(state).Distinct() : kept;
+        var titles = RecipeTitle.Apart(shelf, voice);
         return
         [
             new(Now, voice.Words["states.now"], picked.Value == Now),
             .. numbers.Select(number => (Value: number.ToString(CultureInfo.InvariantCulture), Name: states.NameOf(number))).Select(one => new SideChoice(one.Value, one.Name, one.Value == picked.Value)),
             .. picked is { State: null, Value: var value } && value != Now && !shelf.Recipes.Contains(value, StringComparer.Ordinal) ? [new SideChoice(value, picked.Name, true)] : Array.Empty<SideChoice>(),
-            .. shelf.Recipes.Where(name => name != file.Name).Select(name => new SideChoice(name, RecipeTitleOf(name, shelf), name == picked.Value)),
+            .. shelf.Recipes.Where(name => name != file.Name).Select(name => new SideChoice(name, titles[name], name == picked.Value)),
         ];
     }
-
-    private static string RecipeTitleOf(string name, ShelfFolder shelf) => Recipes.RecipeTitle.Of(name, shelf);
 
     private static Recipe? Understood(InputFile text) => CommandRun.Understand(text) is { Understood: true, Reading.Recipe: { } recipe } ? recipe : null;
 }

@@ -31,7 +31,8 @@ internal sealed record SidesView(
     public static SidesView Of(ComparedTexts compared, Causes? causes, Voice voice)
     {
         var sides = new SideWords(compared.First, compared.Second, voice);
-        var changed = sides.Rows(compared.Differences);
+        var rows = sides.Rows(compared.Differences).ToLookup(row => MovesAlong(row.Difference));
+        IReadOnlyList<SideRow> changed = [.. rows[false]];
         var words = new ComesWords(compared.Consequences, voice, causes is null ? null : new(causes, sides, voice));
         var comes = words.Rows();
         return new(
@@ -45,11 +46,19 @@ internal sealed record SidesView(
             Publishing.Pictures.Keys.CombKey.Draw())
         {
             HasCauses = causes is not null,
+            Along = [.. rows[true]],
         };
     }
 
+    /// <summary>What differs because something else does.</summary>
+    public IReadOnlyList<SideRow> Along { get; private init; } = [];
+
     /// <summary>Whether it is known what moved the figures.</summary>
     public bool HasCauses { get; private init; }
+
+    /// <summary>A line that weighs as it was typed in both is another share of another flour: the author changed that and not the line.</summary>
+    private static bool MovesAlong(RecipeDifference difference) =>
+        difference is { Aspect: Aspect.Amount, First: LineAmount { Mass: { } mass } first, Second: LineAmount second } && first.Typed == second.Typed && mass == second.Mass;
 
     private static string AnswerOf(IReadOnlyList<SideRow> changed, IReadOnlyList<ComesRow> comes, Voice voice)
     {

@@ -1,5 +1,6 @@
 using Doughwright.App.Commands;
 using Doughwright.App.Desk.Asking;
+using Doughwright.App.Desk.Hosting;
 using Doughwright.App.Desk.Photos;
 using Doughwright.App.Desk.Preview;
 using Doughwright.App.Desk.Shelf;
@@ -25,10 +26,10 @@ internal static class DeskFiles
 
     public static void MapFiles(this IEndpointRouteBuilder app)
     {
-        app.MapGet(PageAddress.Route, PageFor);
-        app.MapGet(PictureAddress.Route, PictureFor);
-        app.MapGet(PhotoAddress.Route, PhotoFor);
-        app.MapGet(BookAddresses.Export, BookWrittenOut);
+        app.MapGet(PageAddress.Route, PageFor).AnsweringHead();
+        app.MapGet(PictureAddress.Route, PictureFor).AnsweringHead();
+        app.MapGet(PhotoAddress.Route, PhotoFor).AnsweringHead();
+        app.MapGet(BookAddresses.Export, BookWrittenOut).AnsweringHead();
     }
 
     /// <summary>The page for readers, to be looked at or to be saved. What of the address was refused is told by the page of the desk around it.</summary>

@@ -42,7 +42,7 @@ internal sealed class PictureFileAsked
         var question = Question.Of(query, PictureAddress.Own);
         var voice = new Voice(words, MeasureNames.Of(question.First(Question.Measures)));
         var read = new QuestionReader(recipe, name, shelf, words).Read(question, voice.Measures);
-        var (options, faults) = (new Options(), new Faults(voice));
+        var (options, faults) = (new Options(), new Faults(voice, FieldNames.Of(words)));
         string[] own = [.. Question.Of(query).Items.Where(item => PictureAddress.Own.Contains(item.Name)).Select(item => item.Argument)];
         var given = new Given(options.Parse([options.Picture.Name, "recipe", .. own]), faults);
         return new(file, read, PictureWish.Read(given, options, recipe, "picture.svg"), options, faults);

@@ -62,7 +62,7 @@ internal static class DeskHost
         app.Use(refusals.Tell);
         app.MapStaticAssets();
         app.MapFiles();
-        app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);
+        app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null).AnsweringHead();
         return app;
     }
 

@@ -12,7 +12,7 @@ internal sealed class OffShelf(ShelfFolder shelf)
     public Task Pass(HttpContext context, RequestDelegate next)
     {
         var path = context.Request.Path.Value ?? "";
-        if (HttpMethods.IsGet(context.Request.Method) && path.StartsWith(Recipes, StringComparison.Ordinal) && path[Recipes.Length..].Split('/')[0] is { Length: > 0 } name
+        if ((HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method)) && path.StartsWith(Recipes, StringComparison.Ordinal) && path[Recipes.Length..].Split('/')[0] is { Length: > 0 } name
             && shelf.RecipeTexts.Find(name) is null && shelf.RecipeTexts.CanPutBack(name))
         {
             context.Response.Redirect(TakenOffPage.Of(name));

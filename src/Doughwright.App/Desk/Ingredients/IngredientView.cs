@@ -27,7 +27,7 @@ public sealed record IngredientView(
     /// <summary>Of one of the author's own.</summary>
     internal static IngredientView Of(OwnIngredient own, UsedIn usedIn, Voice voice) => Of(
         own.Ingredient,
-        CompositionRow.All(own.Ingredient.Composition, voice),
+        CompositionRow.All(own, voice),
         voice.Words[own.Lot is null && own.Absorption is null ? "larder.own-to-know" : "larder.own-lot-to-know"],
         OwnFacts.All(own, Larder.Shipped, voice),
         OwnFacts.From(own, voice),

@@ -1,7 +1,9 @@
+using Doughwright.App.Desk.Recipes;
 using Doughwright.App.Desk.Shelf;
 using Doughwright.Book.Papers;
 using Doughwright.Engine.Recipes.Notes;
 using Doughwright.Engine.TextForm;
+using Doughwright.Publishing.Notes;
 using Doughwright.Publishing.Wording;
 
 namespace Doughwright.App.Desk.Notes;
@@ -19,7 +21,7 @@ internal sealed record NoteRow(string Name, string Title, string Begins, string 
         var uses = NoteUse.All(shelf);
         return
         [
-            .. shelf.Book.Papers.Texts(PaperSort.Note).Select(note => Of(note.Name, NoteText.Read(note.Text).Note, [.. uses[note.Name].Select(use => use.Title).Distinct()], voice))
+            .. shelf.Book.Papers.Texts(PaperSort.Note).Select(note => Of(note.Name, NoteText.Read(note.Text).Note, [.. RecipeTitle.Apart(uses[note.Name].Select(use => (use.Recipe, use.Title)).Distinct(), voice).Values], voice))
                 .OrderBy(row => row.Title, StringComparer.OrdinalIgnoreCase),
         ];
     }
@@ -27,7 +29,7 @@ internal sealed record NoteRow(string Name, string Title, string Begins, string 
     private static NoteRow Of(string name, Note? note, IReadOnlyList<string> recipes, Voice voice) => new(
         name,
         note is { Title.Length: > 0 } ? note.Title : name,
-        note?.Blocks.OfType<NoteBlock.Words>().FirstOrDefault() is { } first ? Cut(first.Text) : "",
+        note?.Blocks.OfType<NoteBlock.Words>().FirstOrDefault() is { } first ? Cut(NoteTeller.WithoutRecipe(first.Text, voice)) : "",
         recipes.Count == 0 ? voice.Words["notes.not-used"] : voice.Say("notes.used", ("recipes", recipes)),
         NoteAddress.Of(name));
 

@@ -52,7 +52,7 @@ internal sealed record NoteView(
             return null;
         }
 
-        var reading = NoteText.Read(text);
+        var (reading, titles) = (NoteText.Read(text), RecipeTitle.Apart(shelf, voice));
         var uses = NoteUse.All(shelf)[name].ToArray();
         var shown = recipe is { Length: > 0 } && shelf.Recipes.Contains(recipe, StringComparer.Ordinal) ? recipe : uses.Length > 0 ? uses[0].Recipe : shelf.Recipes.FirstOrDefault();
         var file = shown is null ? null : RecipeFile.Read(shown, shelf);
@@ -66,9 +66,9 @@ internal sealed record NoteView(
             BackWords.Undo(shelf.Book, paper, voice),
             paper.Redo is { } redo ? voice.Say("notes.redo", ("did", redo)) : null,
             [.. reading.Findings.Select(finding => NoteFinding.Of(finding, voice))],
-            [.. uses.Select(use => new UseView(use.Title, "/recipes/" + Uri.EscapeDataString(use.Recipe), use.StepName, NoteAddress.Of(name, use.Recipe, use.Step)))],
+            [.. uses.Select(use => new UseView(titles.GetValueOrDefault(use.Recipe, use.Title), "/recipes/" + Uri.EscapeDataString(use.Recipe), use.StepName, NoteAddress.Of(name, use.Recipe, use.Step)))],
             voice.Say("notes.how-to-link", ("name", name.Replace('-', ' '))),
-            ChoicesOf(shown, [.. uses.Select(use => use.Recipe)], shelf),
+            ChoicesOf(shown, [.. uses.Select(use => use.Recipe)], titles),
             at is null ? "" : voice.Say("notes.at-step", ("step", at.Name)),
             file?.Recipe is not null && at is null,
             file?.Formula is { } formula ? NoteTeller.OnTheDesk(Rehearser.Rehearse(formula, Larder.Shipped, Request.Home), voice).Tell(reading.Note, name, at?.Id, "note") : null,
@@ -79,10 +79,10 @@ internal sealed record NoteView(
     }
 
     /// <summary>Those that link to it first.</summary>
-    private static IReadOnlyList<SideChoice> ChoicesOf(string? shown, string[] linking, ShelfFolder shelf) =>
+    private static IReadOnlyList<SideChoice> ChoicesOf(string? shown, string[] linking, IReadOnlyDictionary<string, string> titles) =>
     [
-        .. linking.Distinct().Concat(shelf.Recipes.Where(recipe => !linking.Contains(recipe, StringComparer.Ordinal)))
-            .Select(recipe => new SideChoice(recipe, RecipeTitle.Of(recipe, shelf), recipe == shown)),
+        .. linking.Distinct().Concat(titles.Keys.Order(StringComparer.Ordinal).Where(recipe => !linking.Contains(recipe, StringComparer.Ordinal)))
+            .Select(recipe => new SideChoice(recipe, titles.GetValueOrDefault(recipe, recipe), recipe == shown)),
     ];
 }
 

@@ -28,7 +28,8 @@ internal sealed record PlaceAsk(
     /// <summary>A temperature that many doughs are set to rise at, for the field of a page that is not asked yet.</summary>
     public static readonly Temperature Usual = Temperature.FromCelsius(26);
 
-    private static readonly string[] Own = [ToName, StepName, Lamp, OpenWater];
+    /// <summary>Names that belong to this page.</summary>
+    public static IReadOnlyList<string> Own { get; } = [ToName, StepName, Lamp, OpenWater];
 
     /// <summary>Whether a target was asked for at all.</summary>
     public required bool IsAsked { get; init; }
@@ -53,7 +54,7 @@ internal sealed record PlaceAsk(
         var all = Question.Of(query);
         var about = all.Only(all.Items.Where(item => !Own.Contains(item.Name) && item.Name != Question.Proof));
         var read = new QuestionReader(file.Recipe!, file.Name, shelf, voice.Words).Read(about, voice.Measures);
-        var (options, faults) = (new Options(), new Faults(voice));
+        var (options, faults) = (new Options(), new Faults(voice, FieldNames.Of(voice.Words)));
         string[] own = [.. all.Items.Where(item => Own.Contains(item.Name)).Select(item => item.Name == OpenWater ? $"--{OpenWater}" : item.Argument)];
         var asked = new PlaceOptions(new Given(options.Parse([options.Place.Name, "recipe", .. own]), faults), options);
         var step = asked.StepOf(file.Recipe!);

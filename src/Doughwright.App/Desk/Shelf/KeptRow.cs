@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Doughwright.Publishing.Pictures.Drawing;
 
 namespace Doughwright.App.Desk.Shelf;
 
@@ -19,10 +20,18 @@ internal sealed record KeptRow
     /// <summary>From the first hand to the end; null when that cannot be told.</summary>
     public double? Total { get; init; }
 
-    public double Hands { get; init; }
+    /// <summary>Null where no step is there.</summary>
+    public double? Hands { get; init; }
 
     /// <summary>Height of a gram at which its strip just fills a row.</summary>
     public double MostPixelsPerGram { get; init; } = 1;
+
+    [JsonIgnore]
+    public bool HasCourse => Total is not null;
+
+    /// <summary>Whether a finding of it says that something is wrong: a weight may then be a slip.</summary>
+    [JsonIgnore]
+    public bool IsWrong => Findings.Any(count => count.Mark == nameof(MarkShape.Wrong));
 
     /// <summary>What is done before the first hand, the earliest first.</summary>
     public IReadOnlyList<KeptAhead> Ahead { get; init; } = [];

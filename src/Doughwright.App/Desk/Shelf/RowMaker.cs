@@ -39,7 +39,7 @@ internal static class RowMaker
             Facts = RowFacts.Of(rehearsal.Formula, voice),
             Findings = [.. Enum.GetValues<MarkShape>().Select(mark => new KeptCount(mark.ToString(), open.Count(finding => FindingShape.Of(finding) == mark))).Where(count => count.Count > 0)],
             Total = rehearsal.Total?.Likely.Minutes,
-            Hands = rehearsal.Hands.Minutes,
+            Hands = rehearsal.Steps.Count == 0 ? null : rehearsal.Hands.Minutes,
             MostPixelsPerGram = ShelfStrips.ScaleOf(drawable),
             Ahead = [.. rehearsal.Steps.Where(step => step.Start is { } start && start < Duration.Zero).OrderBy(step => step.Start!.Value.Minutes)
                 .Select(step => new KeptAhead(StepName.Of(step, voice), -step.Start!.Value.Minutes))],

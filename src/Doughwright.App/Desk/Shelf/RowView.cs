@@ -37,16 +37,18 @@ internal sealed record RowView(
             return Empty(entry.Name, ShelfAddress.OfText(entry.Name, voice), [NotUnderstood(lines, voice)]);
         }
 
-        var hands = voice.Say("shelf.by-hand", ("hands", Duration.FromMinutes(row.Hands)));
+        string[] hands = row.Hands is { } minutes ? [voice.Say("shelf.by-hand", ("hands", Duration.FromMinutes(minutes)))] : [];
         return new(
             row.Title.Trim().Length > 0 ? row.Title : entry.Name,
             ShelfAddress.OfRecipe(entry.Name, asked, voice),
             [row.Facts],
             [.. row.Findings.Select(count => RowMark.Of(count, voice))],
             entry.Strip,
-            row.Total is null ? voice.Words["shelf.length-unknown"] : entry.Strip is null && drawn ? voice.Words["shelf.no-strip"] : null,
+            row.Total is null ? voice.Words["shelf.length-unknown"]
+                : entry.TooTall ? voice.Words["shelf.too-tall"]
+                : entry.Strip is null && drawn ? voice.Words["shelf.no-strip"] : null,
             row.Total is { } total ? ClockWords.DayAndTime(clock.Before(asked.Ready, Duration.FromMinutes(total)), voice) : null,
-            [hands, .. Ahead(row, asked, clock, voice)])
+            [.. hands, .. Ahead(row, asked, clock, voice)])
         {
             Standing = new(Standings.Words(entry.Said, voice) ?? voice.Words["standing.link"], ShelfAddress.OfStanding(entry.Name, voice)),
         };

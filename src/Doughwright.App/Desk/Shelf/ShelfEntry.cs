@@ -21,6 +21,9 @@ internal sealed class ShelfEntry(string name, byte[] bytes, string key)
     /// <summary>The small strip; null until it is drawn, and where there is nothing to draw.</summary>
     public string? Strip { get; set; }
 
+    /// <summary>Whether it does not fit into its row in the measure that all strips share.</summary>
+    public bool TooTall { get; set; }
+
     /// <summary>What the row was made from, until the strip is drawn.</summary>
     public Drawable? Drawable { get; set; }
 

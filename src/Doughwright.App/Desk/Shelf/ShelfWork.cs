@@ -56,7 +56,7 @@ internal sealed class ShelfWork
     {
         await ForEach(Entries.Where(entry => !entry.IsDone), Rehearse, leaving);
         var scale = ShelfScale.Of(Entries.Select(entry => entry.Row));
-        await ForEach(Entries.Where(entry => entry.Row?.Total is not null), entry => Draw(entry, scale), leaving);
+        await ForEach(Entries.Where(entry => entry.Row is { HasCourse: true }), entry => Draw(entry, scale), leaving);
         Scale = scale;
         kept.Trim(Entries.Count);
     }
@@ -101,6 +101,13 @@ internal sealed class ShelfWork
 
     private void Draw(ShelfEntry entry, ShelfScale scale)
     {
+        entry.TooTall = entry.Row is { } row && !scale.Holds(row);
+        if (entry.TooTall)
+        {
+            entry.Drawable = null;
+            return;
+        }
+
         var name = $"{entry.Key}-{scale.Name}";
         entry.Strip = kept.Find(name);
         if (entry.Strip is null && (entry.Drawable ?? Make(entry.Bytes, kitchen, voice).Drawable) is { } drawable)

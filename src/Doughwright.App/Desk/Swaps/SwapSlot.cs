@@ -6,7 +6,7 @@ using Doughwright.Publishing.Wording;
 namespace Doughwright.App.Desk.Swaps;
 
 /// <summary>One sentence of the form: what is missing, what stands in, and where.</summary>
-/// <param name="Whats">The lines of the recipe, grouped by part.</param>
+/// <param name="Whats">The lines of the recipe, grouped by part. A name that stands in several is there once, with all of them: in which it is swapped is chosen beside it.</param>
 /// <param name="By">As it was typed; empty to leave it out.</param>
 /// <param name="IsEmpty">Whether nothing is chosen in it yet.</param>
 public sealed record SwapSlot(IReadOnlyList<SwapGroup> Whats, string By, IReadOnlyList<SwapPick> Parts, bool IsEmpty)
@@ -17,14 +17,30 @@ public sealed record SwapSlot(IReadOnlyList<SwapGroup> Whats, string By, IReadOn
     /// <summary>What is chosen, by name.</summary>
     public string Chosen => Whats.SelectMany(group => group.Picks).FirstOrDefault(pick => pick.IsChosen)?.Name ?? "";
 
+    private static List<SwapGroup> Groups(Recipe recipe, IReadOnlyList<(string Part, string Line)> meant, Voice voice)
+    {
+        bool IsMeant((Component Part, Line Line) each) => meant.Count > 0 && meant[0] == (each.Part.Id, each.Line.Id);
+        var names = recipe.Components.SelectMany(part => part.Lines.Where(line => line.Uses is null).Select(line => (Part: part, Line: line))).GroupBy(each => ValueOf(each.Line)).ToArray();
+        var several = names.Where(each => each.Count() > 1).Select(each => new SwapPick(
+            each.Key,
+            voice.Say("swaps.name-in-parts", ("name", each.First().Line.Name), ("parts", each.Select(one => one.Part.Name).Distinct().ToArray())),
+            each.Any(IsMeant)));
+        var single = names.Where(each => each.Count() == 1).Select(each => each.Single()).ToArray();
+        return
+        [
+            .. new[] { new SwapGroup(voice.Words["swaps.several-parts"], [.. several]) }
+                .Concat(recipe.Components.Select(part => new SwapGroup(
+                    part.Name, [.. single.Where(each => each.Part == part).Select(each => new SwapPick(ValueOf(each.Line), each.Line.Name, IsMeant(each)))])))
+                .Where(group => group.Picks.Count > 0),
+        ];
+    }
+
+    private static string ValueOf(Line line) => line.Name.IndexOfAny(Signs) < 0 ? line.Name : line.Id;
+
     internal static SwapSlot Of(Wish wish, Recipe recipe, Voice voice)
     {
         var meant = wish.What.Length == 0 ? [] : Swapping.LinesFor(recipe, wish, Larder.Shipped);
-        var groups = recipe.Components.Select(part => new SwapGroup(part.Name, [.. part.Lines
-            .Where(line => line.Uses is null)
-            .Select(line => new SwapPick(line.Name.IndexOfAny(Signs) < 0 ? line.Name : line.Id, line.Name, meant.Count > 0 && meant[0] == (part.Id, line.Id)))]))
-            .Where(group => group.Picks.Count > 0)
-            .ToList();
+        var groups = Groups(recipe, meant, voice);
         if (wish.What.Length == 0)
         {
             groups.Insert(0, new("", [new("", voice.Words["swaps.choose"], true)]));

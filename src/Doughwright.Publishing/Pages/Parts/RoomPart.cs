@@ -6,6 +6,9 @@ namespace Doughwright.Publishing.Pages.Parts;
 /// <summary>The rises by the warmth of the room. Without a script this is a reader's own kitchen.</summary>
 internal static class RoomPart
 {
+    /// <summary>From so many columns on, the table is set closer, and folded on a phone.</summary>
+    private const int Many = 5;
+
     public static void Write(Html page, PageContent content, Voice voice)
     {
         if (content.Rooms is not { } rooms)
@@ -13,7 +16,7 @@ internal static class RoomPart
             return;
         }
 
-        using (page.In("section", "sec rooms", ("aria-labelledby", "rooms")))
+        using (page.In("section", IsMany(rooms) ? "sec rooms many" : "sec rooms", ("aria-labelledby", "rooms")))
         {
             page.Put("h2", voice.Words["page.rooms"], null, ("id", "rooms"));
             page.Author("p", string.Join(' ', rooms.Notes), "note");
@@ -25,7 +28,7 @@ internal static class RoomPart
                 {
                     foreach (var row in rooms.Rows)
                     {
-                        Row(page, row, voice);
+                        Row(page, row, rooms, voice);
                     }
                 }
             }
@@ -33,6 +36,8 @@ internal static class RoomPart
 
         page.Line();
     }
+
+    private static bool IsMany(RoomSection rooms) => 1 + (rooms.Lever is null ? 0 : 1) + rooms.Rises.Count >= Many;
 
     private static void Head(Html page, RoomSection rooms, Voice voice)
     {
@@ -55,7 +60,7 @@ internal static class RoomPart
         }
     }
 
-    private static void Row(Html page, RoomLine row, Voice voice)
+    private static void Row(Html page, RoomLine row, RoomSection rooms, Voice voice)
     {
         using (page.In("tr", row.IsHere ? "here" : null))
         {
@@ -73,10 +78,16 @@ internal static class RoomPart
                 page.Author("td", lever, "lever");
             }
 
-            foreach (var (likely, range) in row.Times)
+            foreach (var ((likely, range), rise) in row.Times.Zip(rooms.Rises))
             {
                 using (page.In("td"))
                 {
+                    if (IsMany(rooms))
+                    {
+                        // Its head stands nowhere near where the row is folded.
+                        page.Author("span", rise, "onfold", ("aria-hidden", "true"));
+                    }
+
                     page.Text(likely);
                     if (range is not null)
                     {

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Doughwright.App.Desk.Asking;
 using Doughwright.App.Json;
 using Doughwright.Engine.Formulas;
 using Doughwright.Engine.Ingredients;
@@ -157,9 +158,10 @@ public sealed class QuestionReaderTests : IDisposable
         Assert.DoesNotContain("--", refusal.Message + refusal.WayOut, StringComparison.Ordinal);
     }
 
-    /// <summary>What the desk calls by its field, the command line calls by its option.</summary>
-    private static string AsTyped(string words, string option) =>
-        Words.Shipped.Find($"recipe.field.{option}") is { } field ? words.Replace(field, "--" + option, StringComparison.Ordinal) : words;
+    /// <summary>What the desk calls by its field, the command line calls by its option; another that is told of stands in brackets.</summary>
+    private static string AsTyped(string words, string option) => Question.Known.Aggregate(
+        words.Replace(Words.Shipped[FieldNames.KeyOf(option)], "--" + option, StringComparison.Ordinal),
+        (told, name) => told.Replace($"({Words.Shipped[FieldNames.KeyOf(name)]})", $"(--{name})", StringComparison.Ordinal));
 
     private static string Squeezed(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -39,6 +39,38 @@ public sealed class SidesPageTests : KeptRolls
         Assert.Contains(kitchen, page.QuerySelector(".commandline code")!.TextContent, StringComparison.Ordinal);
     }
 
+    /// <summary>More flour makes every other line a smaller share: the author changed one.</summary>
+    [Fact]
+    public async Task LinesThatWereNotTouched_StandUnderWhatMovesAlong()
+    {
+        var first = Now;
+        Assert.Equal(HttpStatusCode.SeeOther, (await Desk.Send(Form(await Desk.Page(States), "keep"), ("name", "first"), ("note", ""))).Status);
+        Scratch.Put("potato-rolls", Scratch.Text("potato-rolls").Replace("    strong white flour: 320 g", "    strong white flour: 480 g", StringComparison.Ordinal));
+        var page = await Desk.Page($"{Sides}?left={first}");
+        Assert.Equal(["Strong white flour (Dough)"], page.QuerySelectorAll(".changes2 tbody th").Select(row => row.TextContent));
+        var along = page.QuerySelectorAll("details.along tbody th").Select(row => row.TextContent).ToArray();
+        Assert.Contains("Butter (Dough)", along);
+        Assert.Contains("Milk (Wash)", along);
+        Assert.DoesNotContain("more differ", page.QuerySelector(".answer")!.TextContent, StringComparison.Ordinal);
+        Assert.Empty((await Desk.Page($"{Sides}?left={Now}")).QuerySelectorAll("details.along"));
+    }
+
+    [Fact]
+    public async Task RecipesOfOneTitle_AreToldApartByTheirNames()
+    {
+        foreach (var (name, sugar) in new[] { ("other-rolls", "31 g"), ("third-rolls", "32 g") })
+        {
+            Scratch.Put(name, Scratch.Text("potato-rolls").Replace("sugar: 30 g", $"sugar: {sugar}", StringComparison.Ordinal));
+        }
+
+        string[] alike = ["Potato rolls (other-rolls)", "Potato rolls (third-rolls)"];
+        Assert.Subset((await Desk.Page(Sides)).QuerySelectorAll("select[name=left] option").Select(option => option.TextContent).ToHashSet(), alike.ToHashSet());
+        var note = await Desk.Page("/notes/scalding");
+        Assert.Subset(note.QuerySelectorAll("select[name=recipe] option").Select(option => option.TextContent).ToHashSet(), alike.Append("Potato rolls (potato-rolls)").ToHashSet());
+        Assert.Contains("Potato rolls (other-rolls)", (await Desk.Page("/notes")).QuerySelector(".offs")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Ropewalk tin loaf", (await Desk.Page(Sides)).QuerySelectorAll("select[name=left] option").Select(option => option.TextContent));
+    }
+
     [Fact]
     public async Task OneChangeBroughtBack_LeavesTheOtherAndTheComments()
     {

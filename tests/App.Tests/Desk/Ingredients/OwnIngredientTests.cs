@@ -70,6 +70,30 @@ public sealed class OwnIngredientTests : IDisposable
     }
 
     [Fact]
+    public async Task WhatWasTyped_IsShownAsItWasTyped()
+    {
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var answer = await Write(desk, [("ingredient", "mill flour"), ("counts-as", "flour"), ("carbohydrate", "72"), ("protein", "11.25"), ("ash", "0.55")]);
+        var page = await desk.Page(answer.Location!);
+        var shown = page.QuerySelectorAll("table.holds tbody tr").ToDictionary(row => row.QuerySelector("th")!.TextContent.Trim(), row => row.QuerySelector("td")!.TextContent.Trim().Replace('\u00a0', ' '));
+        Assert.Equal("72.0 %", shown["Carbohydrate without its fibre"]);
+        Assert.Equal(("11.25 %", "0.55 %"), (shown["Protein"], shown["Ash"]));
+        Assert.DoesNotContain("Carbohydrate", shown.Keys);
+        Assert.Contains("carbohydrate with its fibre", page.QuerySelector("#main")!.TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>A long form says on top what is not taken, and leads there.</summary>
+    [Fact]
+    public async Task RefusedFields_AreNamedOnTop_EachOneLinkAway()
+    {
+        await using var desk = await LiveDesk.On(scratch.Data);
+        var answer = await Write(desk, [("ingredient", "x"), ("fat", "much"), ("ash", "-1")]);
+        var links = answer.Page.QuerySelectorAll(".summed a").Select(link => (link.TextContent, link.GetAttribute("href"))).ToArray();
+        Assert.Equal([("Counts as", "/larder/new#counts-as"), ("Fat", "/larder/new#fat"), ("Ash", "/larder/new#ash")], links);
+        Assert.Empty((await desk.Page("/larder/new")).QuerySelectorAll(".summed"));
+    }
+
+    [Fact]
     public async Task SameNameTwice_IsRefused()
     {
         await using var desk = await LiveDesk.On(scratch.Data);

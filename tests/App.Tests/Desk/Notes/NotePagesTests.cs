@@ -30,6 +30,9 @@ public sealed class NotePagesTests
         var page = await desk.Page("/notes");
         Assert.Equal(["Dough temperature", "Reading a proof", "Scalding"], page.QuerySelectorAll(".offs h2").Select(head => head.TextContent));
         Assert.DoesNotContain("No recipe links", Said(page), StringComparison.Ordinal);
+        Assert.DoesNotContain('[', page.QuerySelector(".offs")!.TextContent);
+        Assert.Contains("Between 25 °C and 28 °C", Said(page), StringComparison.Ordinal);
+        Assert.Contains("Between 77 °F and 82 °F", Said(await desk.Page("/notes?measures=us")), StringComparison.Ordinal);
         Assert.Contains("/notes", (await desk.Page("/")).QuerySelectorAll("main a").Select(link => link.GetAttribute("href")!.TrimStart('/').Insert(0, "/")));
         using var own = new Scratch();
         Assert.Empty(own.Folder.NoteTexts.Names());

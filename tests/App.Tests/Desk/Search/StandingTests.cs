@@ -23,8 +23,10 @@ public sealed class StandingTests : IDisposable
         Assert.Contains("Came out right; last baked Monday 9 November.", shelf.Body!.TextContent, StringComparison.Ordinal);
         var links = shelf.QuerySelectorAll(".onlyline a").Select(link => link.TextContent).ToArray();
         Assert.Equal(["came out right", "soft rolls", "autumn"], links);
+        Assert.Equal($"All {scratch.Folder.Recipes.Count} are here. Show only came out right, soft rolls, autumn.", shelf.QuerySelector(".onlyline")!.TextContent);
         var only = await desk.Page(shelf.QuerySelector(".onlyline a")!.GetAttribute("href")!);
         Assert.Equal("Potato rolls", Assert.Single(only.QuerySelectorAll("ol.rows h2")).TextContent.Trim());
+        Assert.Contains("came out right. Show all", only.QuerySelector(".onlyline")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("1 of ", only.QuerySelector(".onlyline")!.TextContent, StringComparison.Ordinal);
         Assert.Equal(scratch.Folder.Recipes.Count, (await desk.Page(only.QuerySelector(".onlyline a")!.GetAttribute("href")!)).QuerySelectorAll("ol.rows h2").Length);
     }

@@ -48,6 +48,8 @@ internal sealed class LiveDesk : IAsyncDisposable
     /// <summary>The beginning of an answer; disposing of it leaves the page.</summary>
     public Task<HttpResponseMessage> Begin(string address) => client.GetAsync(address, HttpCompletionOption.ResponseHeadersRead, TestContext.Current.CancellationToken);
 
+    public Task<HttpResponseMessage> Head(string address) => client.SendAsync(new(HttpMethod.Head, address), TestContext.Current.CancellationToken);
+
     /// <summary>Sends the form of a page as a browser does: its hidden fields, the text with two signs for each new line, and the file.</summary>
     public async Task<Answer> Send(string text = "", string fileName = "", byte[]? file = null, IHtmlDocument? from = null, string field = "file")
     {

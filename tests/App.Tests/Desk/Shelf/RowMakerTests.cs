@@ -44,7 +44,7 @@ public class RowMakerTests
 
         Assert.Equal(recipe.Title, row.Title);
         Assert.Equal(ordinary.Total?.Likely.Minutes, row.Total);
-        Assert.Equal(ordinary.Hands.Minutes, row.Hands, 1e-9);
+        Assert.Equal(ordinary.Hands.Minutes, row.Hands!.Value, 1e-9);
         Assert.Equal(ordinary.Findings.Select(finding => finding.Id), drawable!.Rehearsal.Findings.Select(finding => finding.Id));
         Assert.Equal(
             ordinary.Steps.Where(step => step.Start < Duration.Zero).Select(step => -step.Start!.Value.Minutes).OrderDescending(),

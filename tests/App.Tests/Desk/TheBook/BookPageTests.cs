@@ -68,7 +68,7 @@ public sealed class BookPageTests : IDisposable
 
     [Theory]
     [InlineData("", new byte[0], "No archive was chosen.")]
-    [InlineData("bread.zip", new byte[] { 1, 2, 3, 4, 5, 6, 7, 8 }, "is no archive that can be unpacked")]
+    [InlineData("bread.zip", new byte[] { 1, 2, 3, 4, 5, 6, 7, 8 }, "bread.zip is no archive that can be unpacked")]
     public async Task WhatIsNoExport_IsRefused_AndNothingIsChanged(string name, byte[] sent, string reason)
     {
         await using var desk = await LiveDesk.On(scratch.Data);

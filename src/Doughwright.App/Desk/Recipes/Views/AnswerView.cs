@@ -41,6 +41,11 @@ internal sealed class AnswerView(Figures figures)
 
     private Told Ready()
     {
+        if (figures.Here.Steps.Count == 0)
+        {
+            return Told.Say(voice, "recipe.ready-no-steps", ("unknown", new Piece.Unknown(voice.Words["not-known"])));
+        }
+
         var hands = figures.Time(figures.Here.Hands, "handsMinutes", figures.Home.Hands) with { Strong = false };
         return figures.Here.Total is { } total
             ? Told.Say(
