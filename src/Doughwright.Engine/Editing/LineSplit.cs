@@ -61,7 +61,7 @@ internal static class LineSplit
     /// <summary>A number before the name of a thing: "2 eggs".</summary>
     public static (double Number, string Name)? CountOf(string first) =>
         MixedNumber.Lead(first) is var (number, length) && length < first.Length && first[length] == ' '
-            && WithoutOf(first[(length + 1)..].Trim()) is var name && IsName(name) && !name.Any(char.IsAsciiDigit) && !TypedLine.IsAmount(first)
+            && WithoutOf(first[(length + 1)..].Trim()) is var name && IsName(name) && !name.Any(char.IsNumber) && !TypedLine.IsAmount(first)
             ? (number, name)
             : null;
 
@@ -149,7 +149,7 @@ internal static class LineSplit
             ? QuantityText.TryMass(amount).Value is not { } mass ? (MeasureGrammar.Read(amount) is null ? null : (name, words))
                 : Math.Abs((inside / mass) - 1) <= SameWeight ? (name, amount) : null
             : CountOf(outside) is var (number, counted) ? (number == 1 ? (counted, words) : null)
-            : outside.Any(char.IsAsciiDigit) ? null
+            : outside.Any(char.IsNumber) ? null
             : (outside, words);
 
     private static string WithoutOf(string name) => name.StartsWith(OfSomething, StringComparison.Ordinal) ? name[OfSomething.Length..] : name;

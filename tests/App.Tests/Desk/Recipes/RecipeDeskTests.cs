@@ -258,7 +258,7 @@ public sealed class RecipeDeskTests : IDisposable
     }
 
     private Matter Baking(DeskState state) =>
-        Sheet.Of(state, desk.Kitchens, new(Words.Shipped, MeasureSystem.Metric)).Sections.Single(section => section.Id == "bake-bake").Matters.Single();
+        Sheet.Of(state, desk.Kitchens, new(Words.Shipped, MeasureSystem.Metric)).Baked.Single(section => section.Id == "bake-bake").Matters.Single();
 
     private double Air => desk.State!.Here.Kitchen.Air.At(Duration.Zero).Celsius;
 
