@@ -32,9 +32,10 @@ const note = () => {
     else if (field) unsent.set(id, field.value);
   }
   if (unsent.size > 0 || open.length > 0) sessionStorage.setItem(noted, JSON.stringify({ at: location.pathname, open, fields: [...unsent] }));
+  else sessionStorage.removeItem(noted);
 };
-// Before what rests in a field is sent: whether that still arrives is not known.
-addEventListener('pagehide', note, true);
+// A page that is left or loaded again is hidden first. Before what rests in a field is sent: whether that still arrives is not known.
+document.addEventListener('visibilitychange', () => { if (document.visibilityState === 'hidden') note(); }, true);
 
 const until = milliseconds => new Promise(done => setTimeout(done, milliseconds));
 const answers = () => fetch('/mark.svg', { cache: 'no-store' }).then(answer => answer.ok, () => false);

@@ -74,7 +74,7 @@ for (const kind of ['change', 'focusout']) {
     }
   });
 }
-addEventListener('pagehide', () => { if (resting) send(); });
+document.addEventListener('visibilitychange', () => { if (document.visibilityState === 'hidden' && resting) send(); });
 
 // Lines that Enter has sent, or will: one is under way at a time, those typed before its answer wait in the field behind it. What the answer leaves of the line stays in the field, before what was
 // typed since: nothing of one that was taken, and then the next goes.

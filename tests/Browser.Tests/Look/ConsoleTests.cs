@@ -1,3 +1,4 @@
+using System.Net;
 using Doughwright.Browser.Tests.Running;
 
 namespace Doughwright.Browser.Tests.Look;
@@ -32,20 +33,27 @@ public class ConsoleTests(House house)
         Assert.Contains(visit.Troubles, trouble => trouble.Contains("Content Security Policy", StringComparison.Ordinal));
     }
 
+    /// <summary>The desk forbids whatever does not name it as its origin; only what does is asked for the token, which this form has not.</summary>
     [Fact(Timeout = Visit.Patience)]
     public async Task Form_OfTheDesk_NamesItsOrigin()
     {
         await using var visit = await house.Visit(Pages.Shelf);
-        var sent = await visit.Page.RunAndWaitForRequestAsync(
+        // The page goes while it sends, so the script must be over before.
+        var answer = await visit.Page.RunAndWaitForResponseAsync(
             () => visit.Page.EvaluateAsync("""
                 () => {
                   const form = Object.assign(document.createElement('form'), { method: 'post', action: '/' });
                   document.body.append(form);
-                  form.submit();
+                  setTimeout(() => form.submit());
                 }
                 """),
-            request => request.Method == "POST");
-        Assert.Equal(house.Desk.Address, await sent.HeaderValueAsync("origin"));
+            answer => answer.Request.Method == "POST");
+        Assert.Equal((int)HttpStatusCode.BadRequest, answer.Status);
+
+        using var client = new HttpClient();
+        using var nameless = new HttpRequestMessage(HttpMethod.Post, house.Desk.Address) { Headers = { { "Origin", "null" } } };
+        using var refused = await client.SendAsync(nameless, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.Forbidden, refused.StatusCode);
     }
 
     [Fact(Timeout = Visit.Patience)]

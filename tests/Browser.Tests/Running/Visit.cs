@@ -104,5 +104,18 @@ internal sealed class Visit : IAsyncDisposable
     /// <summary>Opens everything that can be opened in place.</summary>
     public Task OpenAll() => Page.EvaluateAsync("() => document.querySelectorAll('details').forEach(part => part.open = true)");
 
-    public async ValueTask DisposeAsync() => await Page.Context.DisposeAsync();
+    public async ValueTask DisposeAsync()
+    {
+        try
+        {
+            // A window that is closed in the middle of a load can wait for ever for the page that goes.
+            await Page.GotoAsync("about:blank");
+        }
+        catch (PlaywrightException)
+        {
+            // It is closed already, or another load came between; what was to be seen is seen.
+        }
+
+        await Page.Context.DisposeAsync();
+    }
 }
